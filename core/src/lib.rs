@@ -1,0 +1,4 @@
+//! Steadfoot: from cabinet and load-out to demand, base reactions, anchors, feet and a calculation sheet.
+#![no_std]
+
+extern crate alloc;

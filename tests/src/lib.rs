@@ -1,0 +1,1 @@
+//! Shared pieces of the tests: random cabinets, reading of the check values.

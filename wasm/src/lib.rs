@@ -1,0 +1,1 @@
+//! Thin bindings of the engine for the page. No engineering here.
