@@ -2,3 +2,7 @@
 #![no_std]
 
 extern crate alloc;
+pub mod calc;
+pub mod input;
+pub mod load_case;
+pub mod rules;

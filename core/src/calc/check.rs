@@ -1,0 +1,130 @@
+//! Checks: ids, outcomes, roles.
+
+use super::kind::Kind;
+use super::step::StepId;
+
+/// What a check can come to.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Outcome {
+    /// A value against a limit. Utilisation is value over limit, or their inverse where more is better.
+    Compared {
+        /// What is demanded, in SI base units of the check's kind.
+        value: f64,
+        /// What is allowed.
+        limit: f64,
+        /// Demand over capacity.
+        utilisation: f64,
+    },
+    /// The clause itself releases this case; the reason is a row of a text table.
+    NotNeeded(StepId),
+    /// The clause does not reach this case; the reason is a row of a text table.
+    NotCovered(StepId),
+}
+
+/// The word that a reader sees.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, serde::Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Status {
+    /// Utilisation is finite and not over 1.
+    Holds,
+    /// Anything else that was compared.
+    Fails,
+    /// Released by the clause.
+    NotNeeded,
+    /// Outside the clause.
+    NotCovered,
+}
+
+/// What a check counts for.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Role {
+    /// Decides the answer.
+    Required,
+    /// Says how the cabinet stands while it is not yet bolted.
+    BeforeBolting,
+    /// Only tells.
+    Information,
+}
+
+impl Outcome {
+    /// Demand over capacity by division; not finite where it cannot be one.
+    pub fn demand_over_capacity(value: f64, limit: f64) -> Outcome {
+        let utilisation = if value == 0.0 && limit > 0.0 { 0.0 } else { value / limit };
+        Outcome::Compared { value, limit, utilisation }
+    }
+
+    /// The word for it: holds only if the utilisation is finite, not negative and not over 1.
+    ///
+    /// ```
+    /// use steadfoot::calc::{Outcome, Status};
+    /// assert_eq!(Outcome::demand_over_capacity(3.0, 4.0).status(), Status::Holds);
+    /// assert_eq!(Outcome::demand_over_capacity(3.0, 0.0).status(), Status::Fails);
+    /// assert_eq!(Outcome::demand_over_capacity(f64::NAN, 1.0).status(), Status::Fails);
+    /// assert_eq!(Outcome::demand_over_capacity(1.0, f64::INFINITY).status(), Status::Fails);
+    /// ```
+    pub fn status(&self) -> Status {
+        match *self {
+            Outcome::Compared { value, limit, utilisation } => {
+                // An infinite limit gives utilisation 0, which would pass by silence.
+                let sound = value.is_finite() && limit.is_finite() && limit > 0.0;
+                if sound && (0.0..=1.0).contains(&utilisation) { Status::Holds } else { Status::Fails }
+            }
+            Outcome::NotNeeded(_) => Status::NotNeeded,
+            Outcome::NotCovered(_) => Status::NotCovered,
+        }
+    }
+}
+
+macro_rules! checks {
+    ($($variant:ident $id:literal $section:literal $kind:ident $title:literal;)*) => {
+        /// Which check. Ids go from thing to mode.
+        #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+        #[repr(u8)]
+        pub enum CheckId { $(#[doc = $title] $variant),* }
+
+        impl CheckId {
+            /// All of them, in the order in which they are told.
+            pub const ALL: &'static [CheckId] = &[$(CheckId::$variant),*];
+
+            /// The id as it is written in reports: `anchor.tension.breakout`.
+            pub fn id(self) -> &'static str {
+                match self { $(CheckId::$variant => $id),* }
+            }
+
+            /// The word for it in a step's address: `tension-breakout`.
+            pub fn section(self) -> &'static str {
+                match self { $(CheckId::$variant => $section),* }
+            }
+
+            /// What its value and its limit measure.
+            pub fn kind(self) -> Kind {
+                match self { $(CheckId::$variant => Kind::$kind),* }
+            }
+        }
+
+        /// Titles of the checks, in the order of [`CheckId::ALL`].
+        pub static CHECK_TITLES: &[&str] = &[$($title),*];
+    };
+}
+
+checks! {
+    BaseEquilibrium "base.equilibrium" "equilibrium" Utilisation "Base: the load can be balanced at all";
+    AnchorTensionSteel "anchor.tension.steel" "tension-steel" Force "Anchors: steel in tension";
+    AnchorTensionBreakout "anchor.tension.breakout" "tension-breakout" Force "Anchors: concrete breakout in tension";
+    AnchorTensionTributary "anchor.tension.tributary" "tension-tributary" Force "Anchors: the hottest anchor of a group on its own share of concrete";
+    AnchorTensionPullout "anchor.tension.pullout" "tension-pullout" Force "Anchors: pullout";
+    AnchorTensionBlowout "anchor.tension.blowout" "tension-blowout" Force "Anchors: side-face blowout";
+    AnchorShearSteel "anchor.shear.steel" "shear-steel" Force "Anchors: steel in shear";
+    AnchorShearBreakout "anchor.shear.breakout" "shear-breakout" Utilisation "Anchors: concrete breakout towards an edge in shear";
+    AnchorShearPryout "anchor.shear.pryout" "shear-pryout" Force "Anchors: pryout";
+    AnchorInteraction "anchor.interaction" "interaction" Utilisation "Anchors: tension and shear together";
+    AnchorSpacing "anchor.spacing" "spacing" Length "Anchors: spacing between anchors";
+    AnchorEdge "anchor.edge" "edge" Length "Anchors: distance to the edge of the slab";
+    Anchorage "anchor.anchorage" "anchorage" Utilisation "Anchors: whether the rule reaches this anchorage";
+    FootBearing "foot.bearing" "bearing" Force "Feet: bearing on concrete";
+    FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
+    FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
+    FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
+    HandMethod "base.hand-method" "hand-method" Force "Base: pull by the hand method, pivoting about an edge";
+}

@@ -1,0 +1,136 @@
+//! The texts of steps: what a recorded number is, by which formula of which clause.
+//!
+//! The engine records ids. The texts stand in static tables beside the code that computes, one table a file, and only
+//! native code (the builder, the command line, the tests) ever refers to them, so they do not weigh on the page's wasm.
+
+use super::clause::{Clause, Trust};
+use super::kind::Kind;
+
+/// The id of a row of a text table.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub struct StepId {
+    /// Number of the table.
+    pub table: u8,
+    /// Row in it.
+    pub row: u8,
+}
+
+impl StepId {
+    /// The id as one number, for the boundary to the page.
+    pub const fn code(self) -> u16 {
+        self.table as u16 * 256 + self.row as u16
+    }
+}
+
+/// What kind of step a row describes.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Shape {
+    /// Typed by the user, or a default of its field.
+    Given,
+    /// Computed by the formula text, from symbols recorded earlier in the same section.
+    Formula(&'static str),
+    /// An empirical constant of the document, with its unit.
+    Constant,
+    /// Read from a table; the rows used are recorded with it.
+    Table,
+    /// Read from a table between two rows, which are recorded with it.
+    Interpolated,
+    /// An area, a length or a centroid of a drawn shape; the polygon is recorded with it.
+    Geometry,
+    /// Satisfies equations whose residuals are recorded with it.
+    Solved,
+    /// Found by a search; the bracket is recorded with it.
+    Searched,
+    /// A value that a clause gives for the case at hand, the case being the text.
+    Condition,
+    /// Not a number: the reason why a check is not needed or not covered.
+    Reason,
+    /// Not a number: the name of a load case, a row of a choice, a level.
+    Name,
+}
+
+/// One row of a text table.
+#[derive(Clone, Copy, Debug)]
+pub struct StepText {
+    /// The symbol as printed, ASCII; the first underscore opens the subscript.
+    pub symbol: &'static str,
+    /// What it is, one plain sentence or noun phrase.
+    pub what: &'static str,
+    /// How it comes about.
+    pub shape: Shape,
+    /// What it measures.
+    pub kind: Kind,
+    /// Where it is written.
+    pub clause: Clause,
+    /// How far the transcription can be trusted.
+    pub trust: Trust,
+}
+
+/// A static table of step texts.
+pub struct StepTable {
+    /// Its number, the same as in the ids of its rows.
+    pub number: u8,
+    /// A short name.
+    pub name: &'static str,
+    /// Its rows.
+    pub rows: &'static [StepText],
+}
+
+/// Makes the ids of a file's steps and the table of their texts.
+///
+/// ```
+/// use steadfoot::calc::{Kind, Shape, clause::STATICS, steps};
+/// steps! { 250 "example";
+///     W "W" Force (STATICS "" Derived) "Weight" = "m * g";
+///     M "m" Mass (STATICS "" Derived) "Mass": Given;
+/// }
+/// assert_eq!(W.table, 250);
+/// assert_eq!(TEXTS.rows[W.row as usize].symbol, "W");
+/// assert_eq!(TEXTS.rows[M.row as usize].shape, Shape::Given);
+/// ```
+#[macro_export]
+macro_rules! steps {
+    ($number:literal $name:literal; $($row:tt)*) => {
+        $crate::steps!(@split $number $name [] $($row)*);
+    };
+    (@split $number:literal $name:literal [$($done:tt)*]
+        $id:ident $symbol:literal $kind:ident $({ $($power:tt)* })? ($document:ident $clause:literal $trust:ident) $what:literal
+        = $formula:literal; $($rest:tt)*) => {
+        $crate::steps!(@split $number $name [$($done)* {
+            $id $symbol ($kind $({ $($power)* })?) ($document $clause $trust) $what ($crate::calc::Shape::Formula($formula))
+        }] $($rest)*);
+    };
+    (@split $number:literal $name:literal [$($done:tt)*]
+        $id:ident $symbol:literal $kind:ident $({ $($power:tt)* })? ($document:ident $clause:literal $trust:ident) $what:literal
+        : $shape:ident; $($rest:tt)*) => {
+        $crate::steps!(@split $number $name [$($done)* {
+            $id $symbol ($kind $({ $($power)* })?) ($document $clause $trust) $what ($crate::calc::Shape::$shape)
+        }] $($rest)*);
+    };
+    (@split $number:literal $name:literal [$({
+        $id:ident $symbol:literal ($kind:ident $({ $($power:tt)* })?) ($document:ident $clause:literal $trust:ident) $what:literal ($shape:expr)
+    })*]) => {
+        #[allow(non_camel_case_types, clippy::upper_case_acronyms)]
+        #[repr(u8)]
+        enum Row { $($id),* }
+        $(
+            #[doc = $what]
+            pub const $id: $crate::calc::StepId = $crate::calc::StepId { table: $number, row: Row::$id as u8 };
+        )*
+        /// The texts of this file's steps.
+        pub static TEXTS: $crate::calc::StepTable = $crate::calc::StepTable {
+            number: $number,
+            name: $name,
+            rows: &[$(
+                $crate::calc::StepText {
+                    symbol: $symbol,
+                    what: $what,
+                    shape: $shape,
+                    kind: $crate::calc::Kind::$kind $({ $($power)* })?,
+                    clause: $crate::calc::Clause { document: &$document, number: $clause },
+                    trust: $crate::calc::Trust::$trust,
+                }
+            ),*],
+        };
+    };
+}
