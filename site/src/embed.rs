@@ -1,0 +1,10 @@
+//! The one script that brings a worksheet into another site.
+
+use crate::{dist::Dist, product::Product};
+
+pub const NAME: &str = "steadfoot.js";
+
+/// Adds the script: text tables, engine, code and the worksheets' style in one.
+pub fn add(dist: &mut Dist, product: &Product) {
+    dist.put(NAME, format!("{}{}", product.texts, product.script));
+}

@@ -1,0 +1,95 @@
+//! The page's code and style as they are written: many small files, put together in the order that one file lists.
+
+use std::{collections::BTreeSet, fs, path::Path};
+
+use anyhow::{Context, bail, ensure};
+
+use crate::squeeze;
+
+/// The file in the page's folder that lists the others, one a line, in the order in which they are put together.
+pub const LIST: &str = "order.txt";
+
+/// The page's code and style, put together and squeezed.
+#[derive(Debug, Default)]
+pub struct Parts {
+    /// All scripts.
+    pub script: String,
+    /// The style of worksheets, needed wherever a worksheet stands.
+    pub worksheet_style: String,
+    /// The style of whole documents, needed on the guide's own pages only.
+    pub document_style: String,
+}
+
+impl Parts {
+    /// Reads the listed files; a file that is missing or not listed is a fault.
+    pub fn load(folder: &Path) -> anyhow::Result<Self> {
+        let list_path = folder.join(LIST);
+        let list = fs::read_to_string(&list_path).with_context(|| format!("{} cannot be read", list_path.display()))?;
+        let names: Vec<&str> =
+            list.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with('#')).collect();
+        look_for_unlisted(folder, &names)?;
+        let mut parts = Self::default();
+        for name in names {
+            let source = fs::read_to_string(folder.join(name))
+                .with_context(|| format!("page/{name}, listed in page/{LIST}, cannot be read"))?;
+            parts.add(name, &source).with_context(|| format!("page/{name}"))?;
+        }
+        Ok(parts)
+    }
+
+    fn add(&mut self, name: &str, source: &str) -> anyhow::Result<()> {
+        if name.ends_with(".js") {
+            let script = squeeze::script(source)?;
+            for forbidden in ["</script", "<!--"] {
+                ensure!(!script.contains(forbidden), "contains {forbidden}, which would end or twist an inline script");
+            }
+            self.script.push_str(&script);
+        } else if name.ends_with(".css") {
+            let style = squeeze::style(source)?;
+            ensure!(!style.contains("</style"), "contains </style, which would end an inline style");
+            ensure!(!style.contains("url(") && !style.contains("@import"), "loads something; the page loads nothing");
+            if name.starts_with("document") {
+                self.document_style.push_str(&style);
+            } else {
+                self.worksheet_style.push_str(&style);
+            }
+        } else {
+            bail!("is neither .js nor .css");
+        }
+        Ok(())
+    }
+}
+
+fn look_for_unlisted(folder: &Path, names: &[&str]) -> anyhow::Result<()> {
+    let listed: BTreeSet<&str> = names.iter().copied().collect();
+    ensure!(listed.len() == names.len(), "page/{LIST} lists a file twice");
+    for entry in fs::read_dir(folder)? {
+        let name = entry?.file_name().to_string_lossy().into_owned();
+        let is_part = name.ends_with(".js") || name.ends_with(".css");
+        ensure!(!is_part || listed.contains(name.as_str()), "page/{name} is not listed in page/{LIST}");
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Parts;
+
+    #[test]
+    fn a_part_that_would_break_out_of_its_tag_is_refused() {
+        let mut parts = Parts::default();
+        assert!(parts.add("a.js", "const a = \"</script>\";").is_err());
+        assert!(parts.add("a.css", ".a{background:url(b.png)}").is_err());
+        assert!(parts.add("a.txt", "").is_err());
+        assert!(parts.add("a.js", "const a = 1;").is_ok());
+    }
+
+    #[test]
+    fn only_document_styles_stay_on_whole_pages() {
+        let mut parts = Parts::default();
+        parts.add("document.css", "body{margin:0}").unwrap();
+        parts.add("form.css", "input{margin:0}").unwrap();
+        assert_eq!(parts.document_style, "body{margin:0}\n");
+        assert_eq!(parts.worksheet_style, "input{margin:0}\n");
+    }
+}

@@ -1,0 +1,79 @@
+//! How large each part is, beside its budget.
+
+use std::{fmt, io::Write};
+
+use flate2::{Compression, write::GzEncoder};
+
+use crate::{dist::Dist, engine::Engine, folder, one_file, product::Product, script};
+
+/// One part: bytes as they are, bytes compressed by gzip, and the budgets.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Size {
+    pub part: &'static str,
+    pub raw: usize,
+    pub gzip: usize,
+    pub raw_budget: Option<usize>,
+    pub gzip_budget: Option<usize>,
+}
+
+impl Size {
+    /// Whether each number keeps to its budget.
+    pub fn keeps(&self) -> bool {
+        self.raw_budget.is_none_or(|budget| self.raw <= budget)
+            && self.gzip_budget.is_none_or(|budget| self.gzip <= budget)
+    }
+}
+
+/// The sizes of all parts that have a budget. A kilobyte is 1000 bytes.
+#[derive(Debug, Clone)]
+pub struct Sizes(pub Vec<Size>);
+
+impl Sizes {
+    pub fn of(dist: &Dist, engine: &Engine, product: &Product) -> anyhow::Result<Self> {
+        let style = dist.get(folder::STYLE).unwrap_or_default();
+        let code = [script::page_code(engine, &product.parts)?.as_bytes(), style].concat();
+        let font = product.font.as_ref().map_or(&[][..], |font| &font.woff2);
+        let one_file = dist.get(one_file::NAME).unwrap_or_default();
+        let size = |part, bytes: &[u8]| Size { part, raw: bytes.len(), gzip: gzip(bytes), raw_budget: None, gzip_budget: None };
+        let mut first_page = Size { part: "first page over http, without the math font", raw: 0, gzip: 0, raw_budget: None, gzip_budget: Some(260_000) };
+        for name in ["index.html", folder::SCRIPT, folder::TEXTS, folder::STYLE] {
+            let bytes = dist.get(name).unwrap_or_default();
+            first_page.raw += bytes.len();
+            first_page.gzip += gzip(bytes);
+        }
+        Ok(Self(vec![
+            Size { raw_budget: Some(200_000), gzip_budget: Some(80_000), ..size("engine (wasm)", &engine.wasm) },
+            Size { gzip_budget: Some(60_000), ..size("text tables", product.texts.as_bytes()) },
+            Size { gzip_budget: Some(40_000), ..size("page code and style", &code) },
+            Size { raw_budget: Some(60_000), ..size("math font", font) },
+            first_page,
+            Size { raw_budget: Some(700_000), ..size("one file", one_file) },
+        ]))
+    }
+}
+
+impl fmt::Display for Sizes {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let budget = |budget: Option<usize>| budget.map_or("-".to_string(), |budget| budget.to_string());
+        writeln!(f, "{:<46}{:>9}{:>9}{:>9}{:>9}", "bytes", "raw", "budget", "gzip", "budget")?;
+        for size in &self.0 {
+            let over = if size.keeps() { "" } else { "  over" };
+            writeln!(
+                f,
+                "{:<46}{:>9}{:>9}{:>9}{:>9}{over}",
+                size.part,
+                size.raw,
+                budget(size.raw_budget),
+                size.gzip,
+                budget(size.gzip_budget)
+            )?;
+        }
+        Ok(())
+    }
+}
+
+fn gzip(bytes: &[u8]) -> usize {
+    let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
+    let written = encoder.write_all(bytes).and_then(|()| encoder.finish());
+    written.expect("memory takes every byte").len()
+}

@@ -1,0 +1,39 @@
+//! The static texts of the engine, baked once for the page: labels, help, clauses, formula texts, example projects.
+
+use std::{fs, path::Path};
+
+use anyhow::{Context, ensure};
+use serde_json::{Value, json};
+
+/// Everything that the page finds in `texts`.
+pub fn all(demo_configs: &Path) -> anyhow::Result<Value> {
+    let mut all = texts();
+    all["demos"] = demos(demo_configs)?;
+    Ok(all)
+}
+
+/// The engine's static tables.
+pub fn texts() -> Value {
+    json!({ "version": env!("CARGO_PKG_VERSION") })
+}
+
+/// The example projects, each with its file's name and its text as it stands in the file.
+fn demos(folder: &Path) -> anyhow::Result<Value> {
+    let mut demos = Vec::new();
+    if folder.is_dir() {
+        let mut paths: Vec<_> = fs::read_dir(folder)?.map(|entry| entry.map(|entry| entry.path())).collect::<Result<_, _>>()?;
+        paths.sort();
+        for path in paths {
+            let file = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+            if !file.ends_with(".json") || file.ends_with("schema.json") {
+                continue;
+            }
+            let text = fs::read_to_string(&path).with_context(|| format!("{} cannot be read", path.display()))?;
+            let parsed: Value =
+                serde_json::from_str(&text).with_context(|| format!("demo-configs/{file} is no JSON"))?;
+            ensure!(parsed["title"].is_string(), "demo-configs/{file} has no title");
+            demos.push(json!({ "file": file, "title": parsed["title"], "text": text }));
+        }
+    }
+    Ok(Value::Array(demos))
+}
