@@ -2,7 +2,10 @@
 #![no_std]
 
 extern crate alloc;
+pub mod base_reactions;
 pub mod calc;
+pub mod checks;
+pub mod geometry;
 pub mod input;
 pub mod load_case;
 pub mod rules;

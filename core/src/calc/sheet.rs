@@ -153,6 +153,18 @@ impl Sheet {
         }
     }
 
+    /// Records the values of an indexed quantity, the detail standing with the first.
+    #[inline]
+    pub fn each_detailed(&mut self, id: StepId, values: &[f64], detail: impl FnOnce() -> Detail) {
+        if self.told && !values.is_empty() {
+            let mut detail = detail();
+            for (place, &value) in values.iter().enumerate() {
+                let detail = core::mem::replace(&mut detail, Detail::None);
+                self.push(Step { id, value, index: place as u16 + 1, carried: false, detail });
+            }
+        }
+    }
+
     /// Records a step with its detail; the detail is made only when the sheet is told.
     #[inline]
     pub fn detailed(&mut self, id: StepId, value: f64, detail: impl FnOnce() -> Detail) -> f64 {

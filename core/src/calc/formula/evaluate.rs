@@ -31,6 +31,11 @@ pub fn evaluate(text: &str, symbols: &dyn Symbols) -> Result<Quantity, FormulaEr
     Evaluation { symbols, index: None }.of(&read(text)?)
 }
 
+/// The same for one place of an indexed quantity (`V_x_i = H / n - T_z * y_i / J`), counted from 0.
+pub fn evaluate_at(text: &str, symbols: &dyn Symbols, index: usize) -> Result<Quantity, FormulaError> {
+    Evaluation { symbols, index: Some(index) }.of(&read(text)?)
+}
+
 struct Evaluation<'a> {
     symbols: &'a dyn Symbols,
     index: Option<usize>,

@@ -7,6 +7,6 @@ mod evaluate;
 mod read;
 mod typeset;
 
-pub use evaluate::{Quantity, Symbols, evaluate};
+pub use evaluate::{Quantity, Symbols, evaluate, evaluate_at};
 pub use read::{Compare, Expression, Function, FormulaError, numerals, read};
 pub use typeset::{Typeset, symbol_mathml, typeset};

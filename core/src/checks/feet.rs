@@ -1,0 +1,146 @@
+//! Feet: bearing on concrete by ACI 318-19 22.8, with the contact area that is really pressed.
+
+use crate::calc::clause::{INPUT, STATICS};
+use crate::calc::{CheckId, Document, Outcome, Part, Sheet, Subject, System, Kind, steps};
+use crate::geometry::{Point, Size};
+
+/// ACI 318-19, as far as bearing goes.
+pub static ACI_318_19: Document =
+    Document { short: "ACI 318-19", title: "Building Code Requirements for Structural Concrete (ACI 318-19), American Concrete Institute, 2019" };
+
+steps! { 14 "feet";
+    F_C "f'_c" Stress (INPUT "" Derived) "Specified strength of the concrete": Given;
+    A_FOOT "A_foot" Area (INPUT "" Derived) "Area of the foot": Given;
+    A_1 "A_1" Area (STATICS "base reactions" Derived) "Area under the foot that is pressed": Solved;
+    W_1 "b_1" Length (INPUT "" Derived) "Half side of the foot on the side where the concrete spreads least": Given;
+    S_1 "s_1" Length (ACI_318_19 "22.8.3.2" Memory) "Spread of the load there: to the slab's edge, half way to the next foot, or 1 vertical to 2 horizontal": Geometry;
+    R_A "r_A" Number (ACI_318_19 "22.8.3.2" Secondary) "Root of A_2 over A_1, the support being wider on all sides by a similar figure; not more than 2" = "min(2, (b_1 + s_1) / b_1)";
+    R_A_PART "r_A" Number (ACI_318_19 "22.8.3.2" Derived) "1, because only a part of the foot is pressed and the figure beneath is not similar": Condition;
+    B_N "B_n" Force (ACI_318_19 "22.8.3.2" Secondary) "Nominal bearing strength" = "r_A * 0.85 * f'_c * A_1";
+    PHI "phi" Number (ACI_318_19 "Table 21.2.1" Memory) "Strength reduction factor for bearing": Constant;
+    B_U "B_u" Force (STATICS "base reactions" Derived) "Force of the foot on the concrete": Solved;
+    U_B "u" Utilisation (ACI_318_19 "22.8.3.1" Secondary) "Demand over strength" = "B_u / (phi * B_n)";
+    Q_MEAN "q_mean" Pressure (STATICS "" Derived) "Mean pressure over the pressed area" = "B_u / A_1";
+    Q_PEAK "q_peak" Pressure (STATICS "base reactions" Derived) "Peak pressure at the most pressed corner": Solved;
+    Q_N "q_n" Pressure (ACI_318_19 "22.8.3.2" Derived) "Bearing strength as a pressure" = "phi * B_n / A_1";
+    U_Q "u" Utilisation (STATICS "" Derived) "Peak pressure over the bearing strength as a pressure; a stiff foot spreads it" = "q_peak / q_n";
+    NOT_STRENGTH "" Number (ACI_318_19 "5.3" Memory) "bearing strength by ACI 318-19 takes factored loads of strength design; the demand rule works in another format": Reason;
+    NO_SLAB "" Number (INPUT "" Derived) "no slab is given: its strength, thickness and edges are needed": Reason;
+    LIFTED "" Number (STATICS "" Derived) "no foot is pressed in any load case": Reason;
+    POINT "" Number (INPUT "" Derived) "a foot without size has no area to press with": Reason;
+}
+
+/// The strength reduction factor for bearing.
+const PHI_BEARING: f64 = 0.65;
+
+/// One foot on its slab.
+#[derive(Clone, Copy, Debug)]
+pub struct FootOnSlab {
+    /// Place of the foot in the file, from 0.
+    pub number: u16,
+    /// Half sizes of the foot.
+    pub half: Size,
+    /// Half side and spread on the side where the concrete spreads least.
+    pub least: Spread,
+    /// Strength of the concrete.
+    pub strength_mpa: f64,
+    /// The system in whose units the check is computed.
+    pub system: System,
+}
+
+/// How far a load can spread beside a foot.
+#[derive(Clone, Copy, Debug)]
+pub struct Spread {
+    /// Half side of the foot in that direction.
+    pub half_mm: f64,
+    /// How much farther the concrete below goes.
+    pub beyond_mm: f64,
+}
+
+/// What a foot feels in one load case and direction.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FootForce {
+    /// Its force.
+    pub force_n: f64,
+    /// Its pressed area.
+    pub area_mm2: f64,
+    /// Its highest pressure.
+    pub peak_mpa: f64,
+}
+
+/// What stands around a foot: the outline of the slab and the other feet.
+#[derive(Clone, Copy, Debug)]
+pub struct Surroundings<'a> {
+    /// Distances from the cabinet's origin to the slab's edges: left, right, front, rear; infinite when far.
+    pub edges_mm: [f64; 4],
+    /// Thickness of the slab.
+    pub thickness_mm: f64,
+    /// All feet: centre and half sizes.
+    pub feet: &'a [(Point, Size)],
+}
+
+/// The side of a foot on which its load spreads least, so that the figure beneath stays similar (22.8.3.2).
+///
+/// The spread is limited by the slab's edge, by half the gap to the next foot, and by a slope of 1 vertical to 2
+/// horizontal through the thickness.
+pub fn least_spread(foot: usize, around: &Surroundings) -> Spread {
+    let (at, half) = around.feet[foot];
+    let through_mm = 2.0 * around.thickness_mm;
+    let [left, right, front, rear] = around.edges_mm;
+    let mut beyond_x = through_mm.min(left + at.x_mm - half.x_mm).min(right - at.x_mm - half.x_mm);
+    let mut beyond_y = through_mm.min(front + at.y_mm - half.y_mm).min(rear - at.y_mm - half.y_mm);
+    for (place, (other, size)) in around.feet.iter().enumerate() {
+        if place == foot {
+            continue;
+        }
+        let gap_x = (other.x_mm - at.x_mm).abs() - half.x_mm - size.x_mm;
+        let gap_y = (other.y_mm - at.y_mm).abs() - half.y_mm - size.y_mm;
+        // Two feet are apart along one axis at least; the spread may use half of the larger gap there.
+        if gap_x >= gap_y {
+            beyond_x = beyond_x.min(gap_x / 2.0);
+        } else {
+            beyond_y = beyond_y.min(gap_y / 2.0);
+        }
+    }
+    let (beyond_x, beyond_y) = (beyond_x.max(0.0), beyond_y.max(0.0));
+    if beyond_x * half.y_mm <= beyond_y * half.x_mm {
+        Spread { half_mm: half.x_mm, beyond_mm: beyond_x }
+    } else {
+        Spread { half_mm: half.y_mm, beyond_mm: beyond_y }
+    }
+}
+
+impl FootOnSlab {
+    /// Bearing under factored loads: force against strength (22.8.3), and the peak pressure beside it.
+    ///
+    /// Returns the two outcomes for [`CheckId::FootBearing`] and [`CheckId::FootPressure`].
+    pub fn check(&self, force: &FootForce, sheet: &mut Sheet) -> [Outcome; 2] {
+        let of = |value, kind| self.system.from_si(value, kind);
+        sheet.open(Part::Feet, Subject::Foot(self.number), Some(CheckId::FootBearing), self.system);
+        let strength = sheet.step(F_C, of(self.strength_mpa, Kind::Stress));
+        let whole = sheet.step(A_FOOT, of(4.0 * self.half.area_mm2(), Kind::Area));
+        let pressed = sheet.step(A_1, of(force.area_mm2, Kind::Area));
+        let ratio = if pressed >= whole * (1.0 - 1e-9) {
+            let half = sheet.step(W_1, of(self.least.half_mm, Kind::Length));
+            let beyond = sheet.step(S_1, of(self.least.beyond_mm, Kind::Length));
+            sheet.step(R_A, f64::min(2.0, (half + beyond) / half))
+        } else {
+            sheet.step(R_A_PART, 1.0)
+        };
+        let nominal = sheet.step(B_N, ratio * 0.85 * strength * pressed);
+        let phi = sheet.step(PHI, PHI_BEARING);
+        let demand = sheet.step(B_U, of(force.force_n, Kind::Force));
+        let utilisation = sheet.step(U_B, demand / (phi * nominal));
+        let bearing = Outcome::Compared {
+            value: force.force_n,
+            limit: self.system.to_si(phi * nominal, Kind::Force),
+            utilisation,
+        };
+        sheet.step(Q_MEAN, demand / pressed);
+        let peak = sheet.step(Q_PEAK, of(force.peak_mpa, Kind::Pressure));
+        let allowed = sheet.step(Q_N, phi * nominal / pressed);
+        let utilisation = sheet.step(U_Q, peak / allowed);
+        let limit = self.system.to_si(allowed, Kind::Pressure);
+        [bearing, Outcome::Compared { value: force.peak_mpa, limit, utilisation }]
+    }
+}

@@ -1,0 +1,4 @@
+//! The checks: standing free, anchors, feet.
+
+pub mod feet;
+pub mod standing_free;
