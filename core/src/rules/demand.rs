@@ -6,6 +6,7 @@ use crate::calc::{Document, Sheet, StepId, StepTable};
 use crate::input::field::{Field, FieldText, Values};
 use crate::input::fault::Problem;
 use crate::load_case::{Format, LoadCase};
+use crate::rules::{asce_7_16, direct};
 
 /// A published edition that says how hard a component is pushed.
 pub struct DemandRule {
@@ -15,15 +16,18 @@ pub struct DemandRule {
     pub fields: &'static [Field],
     /// Format of its numbers for these inputs.
     pub format: fn(&Values) -> Format,
-    /// Faults that a single field's limits cannot see: field place, problem, what would do.
-    pub faults: fn(&Values, &mut Vec<(usize, Problem, &'static str)>),
+    /// Faults that a single field's limits cannot see. Values of faulty fields may be unknown here.
+    pub faults: fn(&Values, &mut Faults),
     /// The demand for these inputs on a state of the given weight, told on the sheet in section `demand`.
     ///
     /// The reason where the rule does not cover the inputs.
     pub demand: fn(&Values, weight_n: f64, &mut Sheet) -> Result<Demand, StepId>,
-    /// The field that scales the strength of shaking, or the zones in rising order.
-    pub strength: Strength,
+    /// What scales the strength of shaking for these inputs.
+    pub strength: fn(&Values) -> Strength,
 }
+
+/// Faults of a rule's fields together: place of the field, problem, what would do.
+pub type Faults = Vec<(usize, Problem, &'static str)>;
 
 /// What a rule asks for.
 #[derive(Clone, PartialEq, Debug)]
@@ -34,9 +38,12 @@ pub struct Demand {
     pub vertical: f64,
     /// All load cases.
     pub cases: Vec<LoadCase>,
+    /// Why there is no case of [`Level::Amplified`](crate::load_case::Level::Amplified); none where there is one.
+    pub not_amplified: Option<StepId>,
 }
 
 /// How a rule's strength of shaking is scaled when one asks how far it can go.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Strength {
     /// A field whose number is scaled.
     Field(usize),
@@ -61,7 +68,17 @@ pub struct DemandRuleText {
 }
 
 /// All demand rules. Adding an edition is one line here and one in [`DEMAND_RULE_TEXTS`].
-pub static DEMAND_RULES: &[&DemandRule] = &[];
+pub static DEMAND_RULES: &[&DemandRule] = &[&asce_7_16::RULE, &direct::RULE];
 
 /// Their texts, in the same order.
-pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[];
+pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[&asce_7_16::TEXT, &direct::TEXT];
+
+/// The rule of an id in the file.
+///
+/// ```
+/// use steadfoot::rules::demand::demand_rule;
+/// assert!(demand_rule("asce-7-16").is_some() && demand_rule("asce-7").is_none());
+/// ```
+pub fn demand_rule(id: &str) -> Option<&'static DemandRule> {
+    DEMAND_RULES.iter().copied().find(|rule| rule.id == id)
+}
