@@ -1,1 +1,3 @@
 //! Shared pieces of the tests: random cabinets, reading of the check values.
+
+pub mod random;
