@@ -3,9 +3,13 @@
 
 extern crate alloc;
 pub mod base_reactions;
+pub mod cabinet;
 pub mod calc;
 pub mod checks;
 pub mod geometry;
 pub mod input;
 pub mod load_case;
+pub mod load_out;
+pub mod project;
 pub mod rules;
+pub mod slab;

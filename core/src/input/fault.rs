@@ -9,7 +9,7 @@ pub struct Fault {
     pub path: String,
     /// What is wrong.
     pub problem: Problem,
-    /// What stands there, cut at 60 characters.
+    /// What stands there as the text writes it (a text with its quotes), cut at 60 characters.
     pub given: String,
     /// What would do, as text in the reader's units; empty where nothing can be said.
     pub allowed: String,
@@ -19,7 +19,7 @@ pub struct Fault {
     pub column: u32,
 }
 
-/// The kinds of problems.
+/// The kinds of problems, in the order of [`PROBLEM_TEXTS`].
 #[derive(Clone, Copy, PartialEq, Eq, Debug, serde::Serialize)]
 #[serde(rename_all = "snake_case")]
 #[allow(missing_docs)]
@@ -44,36 +44,72 @@ pub enum Problem {
     NotAWord,
     EmptyName,
     NameTooLong,
+    NotOneLine,
     DuplicateName,
     ReservedName,
     UnknownName,
     OutsideBase,
     OnOnePlace,
     OutsideSlab,
-    NoMass,
+    OutsideCabinet,
     NeedsOneOf,
     Excludes,
     NotInRule,
     MoreFaults,
 }
 
-impl Problem {
-    /// All problems, in the order of [`PROBLEM_TEXTS`].
-    pub const COUNT: usize = PROBLEM_TEXTS.len();
+impl Fault {
+    /// The fault as a sentence: where, what, what stands there, what would do.
+    ///
+    /// ```
+    /// use steadfoot::calc::System;
+    /// let faults = steadfoot::project::read("{\"format\": \"steadfoot 9\"}", System::Si).unwrap_err();
+    /// assert_eq!(
+    ///     faults[0].sentence(),
+    ///     "format (line 1, column 12): this is not a format that can be read here: \"steadfoot 9\"; allowed: \"steadfoot 1\""
+    /// );
+    /// ```
+    pub fn sentence(&self) -> String {
+        let mut text = String::new();
+        text.push_str(&self.path);
+        text.push_str(if self.path.is_empty() { "Line " } else { " (line " });
+        push_whole(&mut text, self.line as usize);
+        text.push_str(", column ");
+        push_whole(&mut text, self.column as usize);
+        text.push_str(if self.path.is_empty() { ": " } else { "): " });
+        text.push_str(PROBLEM_TEXTS[self.problem as usize]);
+        if !self.given.is_empty() {
+            text.push_str(": ");
+            text.push_str(&self.given);
+        }
+        if !self.allowed.is_empty() {
+            text.push_str("; allowed: ");
+            text.push_str(&self.allowed);
+        }
+        text
+    }
+}
+
+/// Writes a whole number, without the formatting machinery that the page would have to carry.
+pub(crate) fn push_whole(text: &mut String, number: usize) {
+    if number >= 10 {
+        push_whole(text, number / 10);
+    }
+    text.push((b'0' + (number % 10) as u8) as char);
 }
 
 /// What each problem says, in the order of [`Problem`].
-pub static PROBLEM_TEXTS: [&str; 31] = [
+pub static PROBLEM_TEXTS: [&str; 32] = [
     "this is not JSON",
     "the text is too long",
     "it is nested too deep",
     "there are too many",
-    "this is not a format that can be read",
+    "this is not a format that can be read here",
     "this is missing",
     "there is no such key here",
     "this key stands twice",
     "a number belongs here",
-    "a number belongs here that is not beyond all bounds",
+    "this is no finite number",
     "the number is too small",
     "the number is too large",
     "a text belongs here",
@@ -83,14 +119,15 @@ pub static PROBLEM_TEXTS: [&str; 31] = [
     "the list has the wrong length",
     "one of a few words belongs here",
     "a name may not be empty",
-    "the name is too long",
+    "the text is longer than 200 characters",
+    "it has a line break or a control character",
     "the name is used twice",
     "the name is reserved",
     "nothing has this name",
     "it lies outside the base of the cabinet",
     "two of them stand on one place",
     "it lies outside the slab",
-    "there is no mass at all",
+    "it lies outside the cabinet",
     "one of several fields is needed",
     "these fields exclude each other",
     "the rule does not reach this",

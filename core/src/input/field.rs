@@ -3,6 +3,9 @@
 //! One table makes the form on the page, the reading and its faults, the JSON Schema, the guide's tables and the tests.
 //! Keys, shapes and limits are part of the engine; labels and help stand in a parallel table that only native code uses.
 
+use alloc::string::String;
+use alloc::vec::Vec;
+
 use crate::calc::Kind;
 
 /// One field.
@@ -45,6 +48,19 @@ pub enum FieldShape {
     Flag,
     /// A text of at most 200 characters.
     Text,
+    /// A text of 1 to 200 characters that no other item of its list has.
+    Name,
+    /// A list of names of contents, none of them twice.
+    NamesOfContents,
+    /// An object whose keys are names of contents, with a number within limits for each.
+    NumbersOfContents {
+        /// What they measure.
+        kind: Kind,
+        /// Smallest value allowed.
+        min: f64,
+        /// Largest value allowed.
+        max: f64,
+    },
 }
 
 /// What happens when a field is absent (or null).
@@ -92,12 +108,16 @@ pub enum Value {
     /// True or false.
     Flag(bool),
     /// A text.
-    Text(alloc::string::String),
+    Text(String),
+    /// Places of contents in the file, rising.
+    Contents(Vec<usize>),
+    /// Numbers of contents by their places in the file, rising; in SI.
+    NumbersOfContents(Vec<(usize, f64)>),
 }
 
 /// The values read by a table of fields, in its order.
 #[derive(Clone, PartialEq, Debug, Default)]
-pub struct Values(pub alloc::vec::Vec<Value>);
+pub struct Values(pub Vec<Value>);
 
 impl Values {
     /// The number of a field; `None` while it is unknown.
@@ -139,12 +159,63 @@ impl Values {
         matches!(self.0.get(field), Some(Value::Flag(true)))
     }
 
+    /// Two numbers of a field that always has them; panics as [`Values::given`] does.
+    pub fn pair(&self, field: usize) -> [f64; 2] {
+        let [first, second, _] = self.triple(field);
+        [first, second]
+    }
+
+    /// Three numbers of a field that always has them; panics as [`Values::given`] does.
+    pub fn triple(&self, field: usize) -> [f64; 3] {
+        match self.numbers(field) {
+            Some(numbers) => numbers,
+            None => panic!("field {field} must be required or have a default"),
+        }
+    }
+
+    /// Places of contents in the file.
+    pub fn contents(&self, field: usize) -> &[usize] {
+        match self.0.get(field) {
+            Some(Value::Contents(places)) => places,
+            _ => &[],
+        }
+    }
+
+    /// Numbers of contents by their places in the file.
+    pub fn numbers_of_contents(&self, field: usize) -> &[(usize, f64)] {
+        match self.0.get(field) {
+            Some(Value::NumbersOfContents(numbers)) => numbers,
+            _ => &[],
+        }
+    }
+
     /// The text of a field.
     pub fn text(&self, field: usize) -> Option<&str> {
         match self.0.get(field) {
             Some(Value::Text(text)) => Some(text),
             _ => None,
         }
+    }
+
+    /// These values with others put in their places where those are known.
+    pub fn replaced_by(&self, others: &Values) -> Values {
+        let mut values = self.clone();
+        for (value, other) in values.0.iter_mut().zip(&others.0) {
+            if *other != Value::Unknown {
+                value.clone_from(other);
+            }
+        }
+        values
+    }
+
+    /// Puts another number in the place of a field, as the search for the strongest demand does.
+    pub fn set_number(&mut self, field: usize, number: f64) {
+        self.0[field] = Value::Number(number);
+    }
+
+    /// Puts another word in the place of a field, as the search for the highest zone does.
+    pub fn set_choice(&mut self, field: usize, place: usize) {
+        self.0[field] = Value::Choice(place);
     }
 }
 

@@ -1,7 +1,14 @@
 //! The reader, fields, their limits, faults.
 
+pub mod allowed;
 pub mod fault;
 pub mod field;
+pub mod reader;
+pub mod text;
+mod value;
 
+pub use allowed::Range;
 pub use fault::{Fault, Problem};
 pub use field::{Absent, Field, FieldShape, FieldText, Value, Values};
+pub use reader::{Reader, Spot};
+pub use value::Others;

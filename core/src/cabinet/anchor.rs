@@ -1,0 +1,40 @@
+//! An anchor: where a bolt holds the cabinet down.
+
+use alloc::string::String;
+
+use crate::calc::Kind;
+use crate::fields;
+use crate::geometry::Point;
+use crate::input::field::{Absent::*, FieldShape::*, Values};
+
+/// An anchor pulls back where it is lifted and never pushes.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Anchor {
+    /// Its name, where it has one; no other anchor has it.
+    pub name: Option<String>,
+    /// Where it stands.
+    pub at: Point,
+    /// The pull that lifts it by one millimetre, where it is known.
+    pub stiffness_n_per_mm: Option<f64>,
+    /// What this anchor has otherwise than the anchorage says for all, in the order of the anchor rule's fields; unknown
+    /// where it has nothing of its own. Empty without an anchorage.
+    pub own: Values,
+}
+
+impl Anchor {
+    /// What holds for this anchor: its own values put in place of those for all.
+    pub fn values(&self, of_all: &Values) -> Values {
+        of_all.replaced_by(&self.own)
+    }
+}
+
+fields! {
+    NAME "name" Name, Unknown,
+        "Name", "What it is called on drawings and sheets; without one it is counted.", "", [];
+    AT "at_mm" Numbers { kind: Kind::Length, count: 2, min: -30_000.0, max: 30_000.0 }, Fault,
+        "Position", "Where it meets the floor: to the right and to the rear of the middle of the base.", "", [];
+    STIFFNESS "stiffness_n_per_mm" Number { kind: Kind::Stiffness, min: 1.0, max: 1e9 }, Unknown,
+        "Stiffness",
+        "The pull that lifts it by a millimetre, with its bracket or clip, from a test or its approval. Left empty, it is that of the steel over the embedment, and the result is given as a span.",
+        "", [];
+}

@@ -1,0 +1,71 @@
+//! What may stand in a field, as text in the reader's units.
+
+use alloc::string::String;
+
+use super::fault::push_whole;
+use super::field::{Field, FieldShape};
+use crate::calc::show::{Reading, Rounding, Style, number_text, unit_text};
+use crate::calc::{Kind, System};
+
+/// Longest name or text, in characters.
+pub const NAME_MAX: usize = 200;
+
+/// Most contents of a cabinet.
+pub const CONTENTS_MAX: usize = 1_000;
+
+/// The smallest and the largest number of a field, both included, in SI.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Range {
+    /// What the numbers measure.
+    pub kind: Kind,
+    /// The smallest.
+    pub min: f64,
+    /// The largest.
+    pub max: f64,
+}
+
+impl Range {
+    /// The range as text: `0.1 to 20 000 mm`. Printed limits are rounded inwards, so that what is printed is allowed.
+    pub fn text(&self, system: System) -> String {
+        // Angles are typed in degrees.
+        let reading = if self.kind == Kind::Angle { Reading::Plain } else { Reading::Base };
+        let show = |limit: f64, away_from_zero: bool| {
+            let rounding = if away_from_zero { Rounding::Up } else { Rounding::Down };
+            let digits = if reading == Reading::Plain { 6 } else { 0 };
+            number_text(limit, self.kind, Style { from: System::Si, to: system, reading, rounding, digits })
+        };
+        let mut text = show(self.min, self.min > 0.0);
+        text.push_str(" to ");
+        text.push_str(&show(self.max, self.max < 0.0));
+        let unit = unit_text(self.kind, system, reading);
+        if !unit.is_empty() {
+            text.push('\u{a0}');
+            text.push_str(&unit);
+        }
+        text
+    }
+}
+
+/// What may stand in a field.
+pub fn text(field: &Field, system: System) -> String {
+    match field.shape {
+        FieldShape::Number { kind, min, max } => Range { kind, min, max }.text(system),
+        FieldShape::Numbers { kind, count, min, max } => {
+            let mut text = String::from("a list of ");
+            push_whole(&mut text, count);
+            text.push_str(" numbers, each ");
+            text.push_str(&Range { kind, min, max }.text(system));
+            text
+        }
+        FieldShape::Choice(words) => words.join(", "),
+        FieldShape::Flag => "true or false".into(),
+        FieldShape::Text => "a text of at most 200 characters on one line".into(),
+        FieldShape::Name => "a name of 1 to 200 characters on one line".into(),
+        FieldShape::NamesOfContents => "a list of names of contents".into(),
+        FieldShape::NumbersOfContents { kind, min, max } => {
+            let mut text = String::from("an object with names of contents, each with ");
+            text.push_str(&Range { kind, min, max }.text(system));
+            text
+        }
+    }
+}

@@ -1,0 +1,337 @@
+//! Assess: runs the pipeline and makes the report.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::Project;
+use super::bench::{Bench, NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, Place, Purpose, Run, STIFFNESS_FACTORS};
+use super::sweep::{CHECKS, Peak, Track, sweep, sweep_run};
+use super::tell::tell_answer;
+use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
+use crate::load_case::{Directions, Level};
+use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
+use crate::rules::anchor::Finding;
+
+/// Everything that is told of a project.
+///
+/// Runs every state, load case and direction; finds where each check governs; repeats that with anchors four times
+/// softer and stiffer where their stiffness was not given, and takes the upper end.
+pub fn assess(project: &Project) -> Report {
+    let mut bench = Bench::new(project);
+    assess_on(&mut bench)
+}
+
+/// The same on a bench that is already laid out.
+pub fn assess_on(bench: &mut Bench) -> Report {
+    let tracks = sweep(bench);
+    let spans = spans(bench, &tracks);
+    let checks = all_checks(bench, &tracks, &spans);
+    let verdict = verdict(&checks);
+    let governs = governing(&checks);
+    let project = bench.project;
+    let answer = tell_answer(bench, &checks, governs, verdict);
+    Report {
+        engine: crate::VERSION,
+        fingerprint: project.fingerprint.clone(),
+        demand_rule: project.site.as_ref().map(|site| site.rule.id),
+        anchor_rule: project.anchorage.as_ref().map(|anchorage| anchorage.rule.id),
+        verdict,
+        answer,
+        states: states_told(bench),
+        cases: cases_told(bench),
+        rose: super::rose::rose(bench, &checks, governs),
+        checks,
+        governs,
+        absent: absent(project),
+    }
+}
+
+/// The answer in one word.
+pub fn verdict(checks: &[CheckTold]) -> Verdict {
+    let required = || checks.iter().filter(|check| check.role == Role::Required);
+    if required().any(|check| check.status == Status::Fails) {
+        return Verdict::DoesNotHold;
+    }
+    // Nothing required that was compared is no proof of anything.
+    let was_compared = required().any(|check| check.status == Status::Holds);
+    if !was_compared || required().any(|check| check.status == Status::NotCovered) {
+        return Verdict::CannotBeSaid;
+    }
+    Verdict::Holds
+}
+
+/// The required check with the highest utilisation; one without a number comes first.
+pub fn governing(checks: &[CheckTold]) -> Option<usize> {
+    let level = |check: &CheckTold| check.utilisation.unwrap_or(f64::INFINITY);
+    let mut best: Option<usize> = None;
+    for (place, check) in checks.iter().enumerate() {
+        let counts = check.role == Role::Required && matches!(check.status, Status::Holds | Status::Fails);
+        if counts && best.is_none_or(|known| level(check) > level(&checks[known])) {
+            best = Some(place);
+        }
+    }
+    best
+}
+
+/// What a check counts for.
+pub fn role(check: CheckId) -> Role {
+    match check {
+        CheckId::FreeTipping | CheckId::FreeSliding => Role::BeforeBolting,
+        CheckId::FootPressure => Role::Information,
+        _ => Role::Required,
+    }
+}
+
+/// Both ends of each check's utilisation over the stiffness factors, with the place of the upper end.
+fn spans(bench: &mut Bench, tracks: &[Track; CHECKS]) -> [Option<([f64; 2], Peak)>; CHECKS] {
+    let mut spans: [Option<([f64; 2], Peak)>; CHECKS] = [None; CHECKS];
+    if bench.supports.len() < STIFFNESS_FACTORS.len() {
+        return spans;
+    }
+    for check in 0..CHECKS {
+        if let Some(peak) = tracks[check].peak {
+            spans[check] = Some(([peak.utilisation; 2], peak));
+        }
+    }
+    let mut pairs: Vec<(usize, Run)> = Vec::new();
+    for track in tracks {
+        if let Some(peak) = track.peak {
+            let pair = (peak.place.state, peak.place.run);
+            if !pairs.contains(&pair) {
+                pairs.push(pair);
+            }
+        }
+    }
+    for stiffness in 1..STIFFNESS_FACTORS.len() {
+        for &(state, run) in &pairs {
+            let mut other = [Track::default(); CHECKS];
+            sweep_run(bench, state, run, stiffness, &mut other);
+            for check in 0..CHECKS {
+                let governs_here = tracks[check].peak.is_some_and(|p| (p.place.state, p.place.run) == (state, run));
+                if let (true, Some(peak), Some((ends, upper))) = (governs_here, other[check].peak, &mut spans[check]) {
+                    ends[0] = ends[0].min(peak.utilisation);
+                    if peak.utilisation > ends[1] {
+                        ends[1] = peak.utilisation;
+                        *upper = peak;
+                    }
+                }
+            }
+        }
+    }
+    spans
+}
+
+fn all_checks(
+    bench: &mut Bench,
+    tracks: &[Track; CHECKS],
+    spans: &[Option<([f64; 2], Peak)>; CHECKS],
+) -> Vec<CheckTold> {
+    let mut told = Vec::new();
+    let mut placed = Vec::new();
+    bench.check_places(&mut Sheet::quiet(), &mut placed);
+    for &check in CheckId::ALL {
+        match check {
+            CheckId::Demand => {
+                if let Some(Err(reason)) = &bench.demand {
+                    let outcome = Outcome::NotCovered(*reason);
+                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
+                }
+            }
+            CheckId::Anchorage if bench.anchors_refused.is_some() => {
+                if let Some(reason) = bench.anchors_refused {
+                    let outcome = Outcome::NotCovered(reason);
+                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
+                }
+            }
+            CheckId::FootBearing if bench.feet_refused.is_some() => {
+                if let Some(reason) = bench.feet_refused {
+                    let outcome = Outcome::NotCovered(reason);
+                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
+                }
+            }
+            CheckId::Anchorage | CheckId::AnchorSpacing | CheckId::AnchorEdge => {
+                if let Some(finding) = worst(&placed, check) {
+                    // A release by the clause is told; a rule that simply reaches is not worth a line.
+                    let reaches = check == CheckId::Anchorage && !matches!(finding.outcome, Outcome::NotCovered(_));
+                    if !reaches {
+                        told.push(check_told(bench, finding, None));
+                    }
+                }
+            }
+            CheckId::FreeTipping | CheckId::FreeSliding => {
+                if let Some((finding, place)) = free(bench, check) {
+                    told.push(check_told(bench, finding, Some(place)));
+                }
+            }
+            _ => {
+                let index = check as usize;
+                if let Some(one) = swept(bench, check, &tracks[index], spans[index]) {
+                    told.push(one);
+                }
+            }
+        }
+    }
+    told
+}
+
+/// A check of the sweep. One that is not covered anywhere is never told as holding.
+fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2], Peak)>) -> Option<CheckTold> {
+    let peak = span.map(|(_, upper)| upper).or(track.peak);
+    let fails = peak.is_some_and(|peak| !(peak.utilisation <= 1.0));
+    let reason = |outcome| Finding { check, subject: Subject::Whole, outcome };
+    if let (Some(peak), true) = (peak, fails || track.not_covered.is_none()) {
+        let mut findings: Vec<Finding> = Vec::new();
+        bench.check(&peak.place, &mut Sheet::quiet(), &mut findings);
+        let finding = worst(&findings, check)?;
+        let mut told = check_told(bench, finding, Some(at(peak.place, finding.subject, check)));
+        told.span = span.and_then(|(ends, _)| (ends[0].is_finite() && ends[1].is_finite()).then_some(ends));
+        return Some(told);
+    }
+    let at_first = track.first.map(|place| at(place, Subject::Whole, check));
+    match (track.not_covered, track.not_needed) {
+        (Some(id), _) => Some(check_told(bench, reason(Outcome::NotCovered(id)), at_first)),
+        (None, Some(id)) => Some(check_told(bench, reason(Outcome::NotNeeded(id)), at_first)),
+        (None, None) => None,
+    }
+}
+
+/// Standing free in the state that is worst for it.
+fn free(bench: &Bench, check: CheckId) -> Option<(Finding, At)> {
+    let mut worst: Option<(f64, Finding, At)> = None;
+    for state in 0..bench.loads.len() {
+        let standing = bench.standing(state)?;
+        let direction_rad = standing.weakest_direction_rad();
+        let outcome = match check {
+            CheckId::FreeTipping => standing.check_tipping(direction_rad, &mut Sheet::quiet()),
+            _ => standing.check_sliding(&mut Sheet::quiet()),
+        };
+        let Outcome::Compared { utilisation, .. } = outcome else { continue };
+        let utilisation = if utilisation.is_nan() { f64::INFINITY } else { utilisation };
+        if worst.as_ref().is_none_or(|(known, ..)| utilisation > *known) {
+            let place = At {
+                state,
+                case: None,
+                anchors: false,
+                direction_rad,
+                subject: SubjectTold { kind: "whole", number: 0 },
+                stiffness: 1.0,
+                check: Some(check.id()),
+            };
+            worst = Some((utilisation, Finding { check, subject: Subject::Whole, outcome }, place));
+        }
+    }
+    worst.map(|(_, finding, place)| (finding, place))
+}
+
+/// The finding of a check that decides: not covered before compared before not needed, the highest utilisation first.
+pub fn worst(findings: &[Finding], check: CheckId) -> Option<Finding> {
+    let rank = |finding: &Finding| match finding.outcome {
+        Outcome::Compared { utilisation, .. } if utilisation.is_nan() => (2, f64::INFINITY),
+        Outcome::Compared { utilisation, .. } => (2, utilisation),
+        Outcome::NotCovered(_) => (1, 0.0),
+        Outcome::NotNeeded(_) => (0, 0.0),
+    };
+    let of_check = findings.iter().filter(|finding| finding.check == check);
+    of_check.copied().reduce(|best, next| if rank(&next) > rank(&best) { next } else { best })
+}
+
+fn check_told(bench: &Bench, finding: Finding, at: Option<At>) -> CheckTold {
+    let (value, limit, utilisation, reason) = match finding.outcome {
+        Outcome::Compared { value, limit, utilisation } => (finite(value), finite(limit), finite(utilisation), None),
+        Outcome::NotNeeded(reason) | Outcome::NotCovered(reason) => (None, None, None, Some(reason.code())),
+    };
+    CheckTold {
+        id: finding.check.id(),
+        of: of(bench, at.as_ref(), finding.subject),
+        at,
+        value,
+        limit,
+        kind: finding.check.kind().code(),
+        utilisation,
+        span: None,
+        status: finding.outcome.status(),
+        role: role(finding.check),
+        reason,
+    }
+}
+
+/// State and subject in one text: `full/group-1`.
+pub fn of(bench: &Bench, at: Option<&At>, subject: Subject) -> String {
+    let state = at.map_or(String::from("-"), |at| bench.loads[at.state].name.replace('/', "∕"));
+    match subject_told(subject) {
+        SubjectTold { kind: "whole", .. } => state,
+        told => format!("{state}/{}-{}", told.kind, told.number),
+    }
+}
+
+/// A subject in plain words, counted from 1.
+pub fn subject_told(subject: Subject) -> SubjectTold {
+    match subject {
+        Subject::Whole => SubjectTold { kind: "whole", number: 0 },
+        Subject::Foot(place) => SubjectTold { kind: "foot", number: place + 1 },
+        Subject::Anchor(place) => SubjectTold { kind: "anchor", number: place + 1 },
+        Subject::Group(number) => SubjectTold { kind: "group", number },
+    }
+}
+
+/// A place of the sweep as it is told.
+pub fn at(place: Place, subject: Subject, check: CheckId) -> At {
+    At {
+        state: place.state,
+        case: Some(place.run.case),
+        anchors: place.run.purpose == Purpose::Anchors,
+        direction_rad: place.direction_rad,
+        subject: subject_told(subject),
+        stiffness: STIFFNESS_FACTORS[place.stiffness],
+        check: Some(check.id()),
+    }
+}
+
+fn finite(value: f64) -> Option<f64> {
+    value.is_finite().then_some(value)
+}
+
+fn states_told(bench: &Bench) -> Vec<StateTold> {
+    let told = bench.loads.iter().map(|load| StateTold {
+        name: load.name.clone(),
+        mass_kg: load.mass_kg,
+        aboard_kg: load.aboard_kg,
+        centre_mm: load.centre_mm,
+        inertia_kgmm2: load.inertia_kgmm2,
+    });
+    told.collect()
+}
+
+fn cases_told(bench: &Bench) -> Vec<CaseTold> {
+    let told = bench.cases().iter().map(|case| CaseTold {
+        name: case.name.code(),
+        gravity: case.gravity,
+        vertical: case.vertical,
+        horizontal: case.horizontal,
+        level: match case.level {
+            Level::Component => "component",
+            Level::Anchorage => "anchorage",
+            Level::Amplified => "amplified",
+        },
+        directions: match case.directions {
+            Directions::Any => "any",
+            Directions::HundredThirty => "hundred_thirty",
+        },
+    });
+    told.collect()
+}
+
+fn absent(project: &Project) -> Vec<u16> {
+    let mut rows = Vec::new();
+    let mut say = |is_absent: bool, row: crate::calc::StepId| {
+        if is_absent {
+            rows.push(row.code());
+        }
+    };
+    say(project.site.is_none(), NO_SITE);
+    say(project.slab.is_none(), NO_SLAB);
+    say(project.anchorage.is_none() && !project.cabinet.anchors.is_empty(), NO_ANCHORAGE);
+    say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
+    rows
+}

@@ -1,0 +1,459 @@
+//! The bench: everything of a project that no load changes, and the forces and checks of one place in the sweep.
+
+use alloc::boxed::Box;
+use alloc::vec::Vec;
+
+use super::Project;
+use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
+use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, pivots, shear_shares};
+use crate::calc::clause::INPUT;
+use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, number, steps};
+use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, least_spread};
+use crate::checks::standing_free::Standing;
+use crate::checks::stiffness::FootStiffness;
+use crate::checks::check_equilibrium;
+use crate::geometry::{Point, Size};
+use crate::load_case::{Directions, Format, HUNDRED_THIRTY, Level, LoadCase};
+use crate::load_out::{self, Load};
+use crate::rules::anchor::{
+    Amplification, AnchorForce, AnchorPlace, AnchorSite, AnchorSlab, Cracking, Finding, Findings, PreparedAnchors,
+};
+use crate::rules::demand::Demand;
+
+steps! { 15 "what is there";
+    NO_SITE "" Number (INPUT "site" Derived) "no seismic rule is chosen, so nothing is pushed": Name;
+    NO_SLAB "" Number (INPUT "slab" Derived) "no slab is given, so neither feet nor anchors are checked in concrete": Name;
+    NO_ANCHORAGE "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen, so the anchors are not checked": Name;
+    NO_LIFTING "" Number (INPUT "cabinet" Derived) "no lifting points are given; lifting is not checked here": Name;
+    NOTHING_HOLDS "" Number (INPUT "cabinet.anchors" Derived) "no anchors are given, and friction from gravity may not carry the seismic shear of a component (ASCE 7-16 13.4)": Reason;
+    SLAB_MISSING "" Number (INPUT "slab" Derived) "no slab is given: anchors need its strength, thickness and edges": Reason;
+    RULE_MISSING "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen": Reason;
+    SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
+}
+
+/// One place in the sweep.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Place {
+    /// Place of the state.
+    pub state: usize,
+    /// Which load, for what.
+    pub run: Run,
+    /// Direction of the push.
+    pub direction_rad: f64,
+    /// Place in [`STIFFNESS_FACTORS`].
+    pub stiffness: usize,
+}
+
+/// A load case and what it is used for.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Run {
+    /// Place of the load case.
+    pub case: usize,
+    /// What it is used for.
+    pub purpose: Purpose,
+}
+
+/// What a load is used for: the same case may serve the feet as it is and the anchors amplified.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Purpose {
+    /// Feet and equilibrium.
+    Component,
+    /// Anchors.
+    Anchors,
+}
+
+/// Factors on the anchors' stiffness; the last two are tried where the user gives none.
+pub const STIFFNESS_FACTORS: [f64; 3] = [1.0, 0.25, 4.0];
+
+/// Everything of a project that no load changes.
+pub struct Bench<'p> {
+    /// The project.
+    pub project: &'p Project,
+    /// All states with their masses.
+    pub loads: Vec<Load>,
+    /// What the demand rule asks for, or why it does not reach.
+    pub demand: Option<Result<Demand, StepId>>,
+    /// Which loads are put on.
+    pub runs: Vec<Run>,
+    /// The supports for each stiffness factor; only the first where every stiffness is given.
+    pub supports: Vec<Supports>,
+    feet: Option<Vec<FootOnSlab>>,
+    anchors: Option<Box<dyn PreparedAnchors>>,
+    anchor_places: Vec<Point>,
+    amplification: Amplification,
+    overstrength: f64,
+    /// Why the anchors are not checked, where they are not.
+    pub anchors_refused: Option<StepId>,
+    /// Why bearing under the feet is not checked, where it is not.
+    pub feet_refused: Option<StepId>,
+    reactions: Reactions,
+    forces: Vec<AnchorForce>,
+}
+
+impl<'p> Bench<'p> {
+    /// Puts a project on the bench.
+    pub fn new(project: &'p Project) -> Bench<'p> {
+        let loads = load_out::loads(&project.cabinet, &project.contents, &project.all_states());
+        let demand = project.site.as_ref().map(|site| (site.rule.demand)(&site.values, 1.0, &mut Sheet::quiet()));
+        let format = project.site.as_ref().map(|site| (site.rule.format)(&site.values));
+        let anchors = prepared_anchors(project);
+        let (anchors, anchors_refused) = match anchors {
+            Ok(_) if format.is_some_and(|format| project.anchorage.as_ref().is_some_and(|a| a.rule.format != format)) => {
+                (anchors.ok(), project.anchorage.as_ref().map(|anchorage| anchorage.rule.other_format))
+            }
+            Ok(anchors) => (Some(anchors), None),
+            Err(reason) => (None, Some(reason)),
+        };
+        let feet = project.slab.as_ref().map(|_| feet_on_slab(project));
+        let feet_refused = match (&feet, format) {
+            (None, _) => Some(feet::NO_SLAB),
+            (_, Some(format)) if format != Format::Strength => Some(feet::NOT_STRENGTH),
+            _ => None,
+        };
+        let (amplification, given) = amplification(project, demand.as_ref().and_then(|demand| demand.as_ref().ok()));
+        let supports = supports(project, anchors.as_deref());
+        let mut bench = Bench {
+            project,
+            loads,
+            runs: Vec::new(),
+            demand,
+            supports,
+            feet,
+            anchors,
+            anchor_places: project.cabinet.anchors.iter().map(|anchor| anchor.at).collect(),
+            amplification,
+            overstrength: given,
+            anchors_refused,
+            feet_refused,
+            reactions: Reactions::default(),
+            forces: Vec::new(),
+        };
+        bench.runs = bench.all_runs();
+        bench
+    }
+
+    /// The load cases, none where no rule is chosen or where it does not reach.
+    pub fn cases(&self) -> &[LoadCase] {
+        match &self.demand {
+            Some(Ok(demand)) => &demand.cases,
+            _ => &[],
+        }
+    }
+
+    /// The directions that a run tries, and whether a search between them is allowed.
+    pub fn directions(&self, run: Run) -> Tried {
+        match self.cases()[run.case].directions {
+            Directions::Any => Tried::Sweep(self.supports[0].directions()),
+            Directions::HundredThirty => {
+                let small = number::atan2(0.3, 1.0);
+                let right = core::f64::consts::FRAC_PI_2;
+                let mut list = Vec::new();
+                for quarter in 0..4 {
+                    list.push(quarter as f64 * right + small);
+                    list.push((quarter + 1) as f64 * right - small);
+                }
+                Tried::Only(list)
+            }
+        }
+    }
+
+    /// The load of a place.
+    pub fn case_load(&self, place: &Place) -> CaseLoad {
+        let load = &self.loads[place.state];
+        let case = &self.cases()[place.run.case];
+        let longer = if case.directions == Directions::HundredThirty { HUNDRED_THIRTY } else { 1.0 };
+        CaseLoad {
+            mass_kg: load.mass_kg,
+            centre_mm: load.centre_mm,
+            gravity: case.gravity,
+            vertical: case.vertical,
+            horizontal: case.horizontal * longer,
+            overstrength: if place.run.purpose == Purpose::Anchors { self.overstrength } else { 1.0 },
+            direction_rad: place.direction_rad,
+        }
+    }
+
+    /// Everything that is checked at a place, quiet or told.
+    pub fn check(&mut self, place: &Place, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        let load = self.case_load(place);
+        let push = load.push();
+        load.tell(sheet);
+        let supports = &self.supports[place.stiffness];
+        let settled = supports.settle_into(&BaseLoad::from(push), &mut self.reactions);
+        if settled.is_ok() {
+            tell_reactions(supports, &self.reactions, sheet);
+        }
+        let shares = shear_shares(
+            &self.anchor_places.iter().map(|&at| (at, 1.0)).collect::<Vec<_>>(),
+            &Horizontal {
+                x_n: push.horizontal_n * number::cos(push.direction_rad),
+                y_n: push.horizontal_n * number::sin(push.direction_rad),
+                at: push.at,
+            },
+        );
+        let shares: Option<Vec<Shear>> = shares.map(|shares| shares.shares);
+        if let (Some(shares), true) = (&shares, place.run.purpose == Purpose::Anchors) {
+            tell_shear(&load, &self.anchor_places, shares, sheet);
+            if sheet.is_told() {
+                tell_hand_method(&pivots(supports.feet_hull(), supports.anchors(), &BaseLoad::from(push)), sheet);
+            }
+        }
+        let equilibrium = check_equilibrium(supports, &push, sheet);
+        let equilibrium = match (&settled, equilibrium) {
+            // A load that nothing balances is never passed over, whatever the margin says.
+            (Err(_), Outcome::Compared { value, limit, utilisation }) if utilisation > 1.0 => {
+                Outcome::Compared { value, limit, utilisation }
+            }
+            (Err(_), Outcome::NotCovered(reason)) => Outcome::NotCovered(reason),
+            (Err(_), _) => {
+                Outcome::Compared { value: push.horizontal_n * push.height_mm, limit: 0.0, utilisation: f64::INFINITY }
+            }
+            (Ok(()), outcome) => outcome,
+        };
+        findings.find(Finding { check: CheckId::BaseEquilibrium, subject: Subject::Whole, outcome: equilibrium });
+        if settled.is_err() {
+            return;
+        }
+        match place.run.purpose {
+            Purpose::Component => self.check_feet(sheet, findings),
+            Purpose::Anchors => self.check_anchors(shares.as_deref(), sheet, findings),
+        }
+    }
+
+    /// What does not depend on the load: spacing and edges of the anchors.
+    pub fn check_places(&self, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        if let (Some(anchors), None) = (&self.anchors, self.anchors_refused) {
+            anchors.place(sheet, findings);
+        }
+    }
+
+    /// A state that stands by its weight alone, where there is a demand.
+    pub fn standing(&self, state: usize) -> Option<Standing<'_>> {
+        let Some(Ok(demand)) = &self.demand else { return None };
+        Some(Standing {
+            hull: self.supports[0].feet_hull(),
+            centre_mm: self.loads[state].centre_mm,
+            friction: self.project.slab.as_ref().map_or(crate::slab::FRICTION_DEFAULT, |slab| slab.friction),
+            push: demand.push,
+            vertical: demand.vertical,
+        })
+    }
+
+    /// The stiffness of every foot and anchor, told.
+    pub fn tell_stiffness(&self, sheet: &mut Sheet) {
+        foot_stiffness(self.project, sheet);
+        for (place, anchor) in self.project.cabinet.anchors.iter().enumerate() {
+            if let (None, Some(prepared)) = (anchor.stiffness_n_per_mm, &self.anchors) {
+                sheet.open(Part::BaseReactions, Subject::Anchor(place as u16), None, System::Si);
+                prepared.stiffness_n_per_mm(place, sheet);
+            }
+        }
+    }
+
+    /// The reactions of the last place that was checked.
+    pub fn reactions(&self) -> &Reactions {
+        &self.reactions
+    }
+
+    /// The forces in the anchors of the last place that was checked.
+    pub fn anchor_forces(&self) -> &[AnchorForce] {
+        &self.forces
+    }
+
+    /// Outlines of the breakout bodies of these anchors; none where the anchors are not checked.
+    pub fn breakout_outlines(&self, pulled: &[usize]) -> Vec<crate::geometry::Polygon> {
+        match &self.anchors {
+            Some(anchors) if !pulled.is_empty() => anchors.breakout_outlines(pulled),
+            _ => Vec::new(),
+        }
+    }
+
+    fn check_feet(&mut self, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        if self.feet_refused.is_some() {
+            return;
+        }
+        let Some(feet) = &self.feet else { return };
+        for (foot, reaction) in feet.iter().zip(&self.reactions.feet) {
+            if reaction.force_n <= 0.0 {
+                continue;
+            }
+            let subject = Subject::Foot(foot.number);
+            let area_mm2 = reaction.contact_fraction * 4.0 * foot.half.area_mm2();
+            let outcomes = if area_mm2 > 0.0 {
+                foot.check(
+                    &FootForce { force_n: reaction.force_n, area_mm2, peak_mpa: reaction.peak_pressure_mpa },
+                    sheet,
+                )
+            } else {
+                [Outcome::NotCovered(feet::POINT); 2]
+            };
+            for (check, outcome) in [CheckId::FootBearing, CheckId::FootPressure].into_iter().zip(outcomes) {
+                findings.find(Finding { check, subject, outcome });
+            }
+        }
+    }
+
+    fn check_anchors(&mut self, shares: Option<&[Shear]>, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        if self.anchors_refused.is_some() {
+            return;
+        }
+        let Some(anchors) = &mut self.anchors else { return };
+        let Some(shares) = shares else {
+            let outcome = Outcome::NotCovered(SHEAR_NOWHERE);
+            findings.find(Finding { check: CheckId::AnchorShearSteel, subject: Subject::Whole, outcome });
+            return;
+        };
+        self.forces.clear();
+        self.forces.extend(self.reactions.anchors_n.iter().zip(shares).map(|(&tension_n, share)| AnchorForce {
+            tension_n,
+            shear_x_n: share.x_n,
+            shear_y_n: share.y_n,
+        }));
+        anchors.check(&self.forces, self.amplification, sheet, findings);
+    }
+
+    fn all_runs(&self) -> Vec<Run> {
+        let cases = self.cases();
+        let has = |level| cases.iter().any(|case| case.level == level);
+        let for_anchors = match self.amplification {
+            Amplification::Amplified if self.overstrength == 1.0 && has(Level::Amplified) => Level::Amplified,
+            _ if has(Level::Anchorage) => Level::Anchorage,
+            _ => Level::Component,
+        };
+        let mut runs = Vec::new();
+        for (case, load_case) in cases.iter().enumerate() {
+            if load_case.level == Level::Component {
+                runs.push(Run { case, purpose: Purpose::Component });
+            }
+            if load_case.level == for_anchors && self.anchors.is_some() && self.anchors_refused.is_none() {
+                runs.push(Run { case, purpose: Purpose::Anchors });
+            }
+        }
+        runs
+    }
+}
+
+/// Which directions a run tries.
+pub enum Tried {
+    /// All, with a search for the peaks.
+    Sweep(base_reactions::Directions),
+    /// Only these.
+    Only(Vec<f64>),
+}
+
+/// How the anchors' demand is amplified: by the demand rule's own level, by the anchorage's factor, or not at all.
+fn amplification(project: &Project, demand: Option<&Demand>) -> (Amplification, f64) {
+    let Some(anchorage) = &project.anchorage else { return (Amplification::Plain, 1.0) };
+    if (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain {
+        return (Amplification::Plain, 1.0);
+    }
+    if demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified)) {
+        return (Amplification::Amplified, 1.0);
+    }
+    match anchorage.values.number(anchorage.rule.overstrength) {
+        Some(factor) => (Amplification::Amplified, factor),
+        None => (Amplification::Plain, 1.0),
+    }
+}
+
+fn prepared_anchors(project: &Project) -> Result<Box<dyn PreparedAnchors>, StepId> {
+    if project.cabinet.anchors.is_empty() {
+        return Err(NOTHING_HOLDS);
+    }
+    let slab = project.slab.as_ref().ok_or(SLAB_MISSING)?;
+    let anchorage = project.anchorage.as_ref().ok_or(RULE_MISSING)?;
+    let anchors: Vec<AnchorPlace> = project
+        .cabinet
+        .anchors
+        .iter()
+        .map(|anchor| AnchorPlace { at: anchor.at, values: anchor.values(&anchorage.values) })
+        .collect();
+    let slab = AnchorSlab {
+        strength_mpa: slab.strength_mpa,
+        thickness_mm: slab.thickness_mm,
+        cracking: if slab.is_cracked { Cracking::Cracked } else { Cracking::Uncracked },
+        outline: slab.outline,
+    };
+    Ok((anchorage.rule.prepare)(&AnchorSite { values: &anchorage.values, anchors: &anchors, slab }))
+}
+
+fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
+    let Some(slab) = &project.slab else { return Vec::new() };
+    let half = |size: Size| Size::new(size.x_mm / 2.0, size.y_mm / 2.0);
+    let places: Vec<(Point, Size)> = project.cabinet.feet.iter().map(|foot| (foot.at, half(foot.size))).collect();
+    let outline = &slab.outline;
+    let around = Surroundings {
+        edges_mm: [-outline.left_mm, outline.right_mm, -outline.front_mm, outline.rear_mm],
+        thickness_mm: slab.thickness_mm,
+        feet: &places,
+    };
+    let system = project.anchorage.as_ref().map_or(System::Si, |anchorage| anchorage.rule.system);
+    places
+        .iter()
+        .enumerate()
+        .map(|(number, (_, half))| FootOnSlab {
+            number: number as u16,
+            half: *half,
+            least: least_spread(number, &around),
+            strength_mpa: slab.strength_mpa,
+            system,
+        })
+        .collect()
+}
+
+fn foot_stiffness(project: &Project, sheet: &mut Sheet) -> Vec<f64> {
+    let modulus = project.anchorage.as_ref().map(|anchorage| anchorage.rule.concrete_modulus_mpa);
+    let concrete_mpa = match (modulus, &project.slab) {
+        (Some(modulus), Some(slab)) => Some(modulus(slab.strength_mpa)),
+        _ => None,
+    };
+    let feet = project.cabinet.feet.iter().enumerate();
+    feet.map(|(number, foot)| {
+        FootStiffness {
+            number: number as u16,
+            given_n_per_mm: foot.stiffness_n_per_mm,
+            size: foot.size,
+            stem_mm: foot.stem.map(|stem| (stem.diameter_mm, stem.length_mm)),
+            concrete_mpa,
+        }
+        .stiffness_n_per_mm(sheet)
+    })
+    .collect()
+}
+
+/// The supports as given, and, where a default was needed, with anchors four times softer and four times stiffer.
+fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>) -> Vec<Supports> {
+    let stiffness = foot_stiffness(project, &mut Sheet::quiet());
+    let feet: Vec<base_reactions::Foot> = project
+        .cabinet
+        .feet
+        .iter()
+        .zip(&stiffness)
+        .map(|(foot, &stiffness_n_per_mm)| base_reactions::Foot {
+            at: foot.at,
+            half: Size::new(foot.size.x_mm / 2.0, foot.size.y_mm / 2.0),
+            stiffness_n_per_mm,
+        })
+        .collect();
+    let mut is_all_given = project.cabinet.feet.iter().all(|foot| foot.stiffness_n_per_mm.is_some());
+    let softest = stiffness.iter().copied().fold(f64::INFINITY, f64::min);
+    let anchors: Vec<base_reactions::Anchor> = project
+        .cabinet
+        .anchors
+        .iter()
+        .enumerate()
+        .map(|(place, anchor)| {
+            is_all_given &= anchor.stiffness_n_per_mm.is_some();
+            let by_rule = || prepared.map(|prepared| prepared.stiffness_n_per_mm(place, &mut Sheet::quiet()));
+            // Without a rule there is no embedment: the anchor is then taken as stiff as the softest foot, which the
+            // span around it makes plain.
+            let stiffness_n_per_mm = anchor.stiffness_n_per_mm.or_else(by_rule).unwrap_or(if softest.is_finite() { softest } else { 1e5 });
+            base_reactions::Anchor { at: anchor.at, stiffness_n_per_mm }
+        })
+        .collect();
+    let given = Supports::new(&feet, &anchors);
+    if is_all_given || anchors.is_empty() {
+        return alloc::vec![given];
+    }
+    STIFFNESS_FACTORS.iter().map(|&factor| given.with_anchor_stiffness_scaled(factor)).collect()
+}

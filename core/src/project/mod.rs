@@ -1,0 +1,92 @@
+//! The project: the whole input, and how it is read.
+
+mod agreement;
+mod draft;
+mod fingerprint;
+pub mod parts;
+mod pending;
+mod read;
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+pub use read::{read, read_bytes};
+
+use crate::cabinet::Cabinet;
+use crate::fields;
+use crate::input::field::{Absent::*, FieldShape::*, Values};
+use crate::load_out::{Content, State};
+pub use pending::AnchorRule;
+use crate::rules::demand::DemandRule;
+use crate::slab::Slab;
+
+/// The whole input, read and without a fault.
+#[derive(Clone, Debug)]
+pub struct Project {
+    /// What the sheet is headed with; may be empty.
+    pub title: String,
+    /// The version of the engine that last wrote the file, where it says so.
+    pub written_by: Option<String>,
+    /// The cabinet.
+    pub cabinet: Cabinet,
+    /// What it holds, in the order of the file.
+    pub contents: Vec<Content>,
+    /// Whether the states with only the lowest and only the highest contents are assessed too.
+    pub is_part_filled: bool,
+    /// The states of the user's own.
+    pub states: Vec<State>,
+    /// The concrete under it; without one, feet and anchors in concrete are not checked.
+    pub slab: Option<Slab>,
+    /// How hard it is shaken; without one, nothing is pushed.
+    pub site: Option<Site>,
+    /// How it is bolted down; without one, anchors are not checked.
+    pub anchorage: Option<Anchorage>,
+    /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It
+    /// stays that of the file when values are changed for a search.
+    pub fingerprint: String,
+}
+
+/// The demand rule with its inputs.
+#[derive(Clone)]
+pub struct Site {
+    /// The rule.
+    pub rule: &'static DemandRule,
+    /// Its inputs, in the order of its fields.
+    pub values: Values,
+}
+
+/// The anchor rule with its inputs.
+#[derive(Clone)]
+pub struct Anchorage {
+    /// The rule.
+    pub rule: &'static AnchorRule,
+    /// Its inputs for all anchors, in the order of its fields.
+    pub values: Values,
+}
+
+impl core::fmt::Debug for Site {
+    fn fmt(&self, formatter: &mut core::fmt::Formatter) -> core::fmt::Result {
+        formatter.write_str(self.rule.id)
+    }
+}
+
+impl core::fmt::Debug for Anchorage {
+    fn fmt(&self, formatter: &mut core::fmt::Formatter) -> core::fmt::Result {
+        formatter.write_str(self.rule.id)
+    }
+}
+
+/// What the file says it is.
+pub const FORMAT_NAME: &str = "steadfoot 1";
+
+fields! {
+    FORMAT "format" Choice(&[FORMAT_NAME]), Fault,
+        "Format", "Which kind of file this is.", "", ["Steadfoot project, first format"];
+    TITLE "title" Text, Unknown,
+        "Title", "What the calculation sheet is headed with.", "", [];
+    WRITTEN_BY "written_by" Text, Unknown,
+        "Written by", "The version of Steadfoot that last wrote the file. Written by the page, so that it can say when numbers may have moved.", "", [];
+    PART_FILLED "part_filled" Flag, Set(false),
+        "Part-filled states",
+        "Assess also the states with only the lowest one, two, three and so on of the contents, and with only the highest ones.", "", [];
+}

@@ -1,0 +1,208 @@
+//! The parts of a project file, described once: the form on the page, the JSON Schema and the guide are made from it.
+//!
+//! Only native code refers to it; the builder bakes it for the page.
+
+use crate::cabinet::{self, anchor, foot, frame, lifting_point};
+use crate::input::allowed::CONTENTS_MAX;
+use crate::input::{Field, FieldText};
+use crate::load_out::{content, state};
+use crate::slab::{self, edge};
+
+/// One part of the file.
+pub struct Part {
+    /// A short name for it, of one word: `foot`.
+    pub id: &'static str,
+    /// Where it stands: `cabinet.feet[]`; the brackets stand for the place in a list. Empty for the file itself.
+    pub path: &'static str,
+    /// Whether it has to be there.
+    pub presence: Presence,
+    /// Its fields, without those of a rule.
+    pub fields: &'static [Field],
+    /// Their texts, in the same order.
+    pub texts: &'static [FieldText],
+    /// The rules that bring fields of their own into it.
+    pub rules: Rules,
+    /// Its heading; of a list, in the plural.
+    pub title: &'static str,
+    /// What one item of it is called; of a list, for buttons such as "Add a foot".
+    pub noun: &'static str,
+    /// One to three plain sentences: what it is for, and what is not checked without it.
+    pub help: &'static str,
+    /// JSON of a part or an item to begin with, when the reader adds one.
+    pub fresh: &'static str,
+}
+
+/// Whether a part has to be there.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Presence {
+    /// It has to be there.
+    Required,
+    /// Without it something is not checked, and that is said.
+    Optional,
+    /// A list of items; an absent list is an empty one.
+    List {
+        /// Most items.
+        max: usize,
+    },
+}
+
+/// Which rules bring fields of their own into a part.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Rules {
+    /// None.
+    None,
+    /// The key `rule` names a demand rule, whose fields follow.
+    Demand,
+    /// The key `rule` names an anchor rule, whose fields follow.
+    Anchor,
+    /// The fields that the chosen anchor rule lets a single anchor have otherwise, all of them optional here.
+    AnchorOwn,
+}
+
+/// All parts, in the order of the form.
+pub static PARTS: &[Part] = &[
+    Part {
+        id: "project",
+        path: "",
+        presence: Presence::Required,
+        fields: super::FIELDS,
+        texts: super::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Project",
+        noun: "project",
+        help: "One cabinet at one place, with everything that is checked.",
+        fresh: r#"{"format": "steadfoot 1", "title": ""}"#,
+    },
+    Part {
+        id: "cabinet",
+        path: "cabinet",
+        presence: Presence::Required,
+        fields: cabinet::FIELDS,
+        texts: cabinet::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Cabinet",
+        noun: "cabinet",
+        help: "Its outer size. Positions are measured from the middle of its base on the floor: to the right and to the rear, as seen by a person in front of it, and upwards.",
+        fresh: r#"{"width_mm": 800, "depth_mm": 1200, "height_mm": 2200, "frame": {"mass_kg": 300, "centre_mm": [0, 0, 1000]}}"#,
+    },
+    Part {
+        id: "frame",
+        path: "cabinet.frame",
+        presence: Presence::Required,
+        fields: frame::FIELDS,
+        texts: frame::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Frame",
+        noun: "frame",
+        help: "The cabinet without its contents. Where its centre of gravity is not known, the middle of the cabinet is a fair start for an even frame.",
+        fresh: r#"{"mass_kg": 300, "centre_mm": [0, 0, 1000]}"#,
+    },
+    Part {
+        id: "content",
+        path: "contents[]",
+        presence: Presence::List { max: CONTENTS_MAX },
+        fields: content::FIELDS,
+        texts: content::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Contents",
+        noun: "content",
+        help: "Everything that is put in and taken out: trays, modules, batteries. Each is a box with an even mass.",
+        fresh: r#"{"name": "tray", "mass_kg": 100, "bottom_mm": 500, "size_mm": [600, 900, 200], "offset_mm": [0, 0], "drawn_out_mm": 0}"#,
+    },
+    Part {
+        id: "state",
+        path: "states[]",
+        presence: Presence::List { max: state::STATES_MAX },
+        fields: state::FIELDS,
+        texts: state::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "States",
+        noun: "state",
+        help: "Times of its life beside full and empty, which are always assessed: during service, with a tray taken out, with a drawer drawn out.",
+        fresh: r#"{"name": "service", "without": [], "drawn_out_mm": {}}"#,
+    },
+    Part {
+        id: "foot",
+        path: "cabinet.feet[]",
+        presence: Presence::List { max: cabinet::FEET_MAX },
+        fields: foot::FIELDS,
+        texts: foot::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Feet",
+        noun: "foot",
+        help: "What it stands on: levelling feet, casters, wide supports. A foot pushes and never pulls. Without feet it tips.",
+        fresh: r#"{"name": "foot", "at_mm": [0, 0], "size_mm": [100, 100]}"#,
+    },
+    Part {
+        id: "anchor",
+        path: "cabinet.anchors[]",
+        presence: Presence::List { max: cabinet::ANCHORS_MAX },
+        fields: anchor::FIELDS,
+        texts: anchor::FIELD_TEXTS,
+        rules: Rules::AnchorOwn,
+        title: "Anchors",
+        noun: "anchor",
+        help: "Where bolts hold it down. An anchor pulls and never pushes. Without anchors it stands free.",
+        fresh: r#"{"at_mm": [0, 0]}"#,
+    },
+    Part {
+        id: "lifting_point",
+        path: "cabinet.lifting_points[]",
+        presence: Presence::List { max: cabinet::LIFTING_POINTS_MAX },
+        fields: lifting_point::FIELDS,
+        texts: lifting_point::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Lifting points",
+        noun: "lifting point",
+        help: "Where slings are fixed. They are kept in the file; lifting is not checked yet.",
+        fresh: r#"{"at_mm": [0, 0, 2200]}"#,
+    },
+    Part {
+        id: "slab",
+        path: "slab",
+        presence: Presence::Optional,
+        fields: slab::FIELDS,
+        texts: slab::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Slab",
+        noun: "slab",
+        help: "The concrete under it. Without it neither anchors in concrete nor bearing under the feet are checked.",
+        fresh: r#"{"strength_mpa": 28, "thickness_mm": 200, "edges_mm": {"left": null, "right": null, "front": null, "rear": null}, "cracked": true, "friction": 0.2}"#,
+    },
+    Part {
+        id: "edges",
+        path: "slab.edges_mm",
+        presence: Presence::Required,
+        fields: edge::FIELDS,
+        texts: edge::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Edges of the slab",
+        noun: "edges of the slab",
+        help: "How far the concrete reaches. A joint or an opening is an edge. An edge that is left empty counts as far, which is only right where it is.",
+        fresh: r#"{"left": null, "right": null, "front": null, "rear": null}"#,
+    },
+    Part {
+        id: "site",
+        path: "site",
+        presence: Presence::Optional,
+        fields: &[],
+        texts: &[],
+        rules: Rules::Demand,
+        title: "Site",
+        noun: "site",
+        help: "How hard the ground and the building shake it, by the rule of the country. Without it nothing is pushed, and only masses are told.",
+        fresh: r#"{"rule": "direct"}"#,
+    },
+    Part {
+        id: "anchorage",
+        path: "anchorage",
+        presence: Presence::Optional,
+        fields: &[],
+        texts: &[],
+        rules: Rules::Anchor,
+        title: "Anchorage",
+        noun: "anchorage",
+        help: "Which bolts hold it, and by which rule their strength is found. Holds for all anchors that have nothing of their own. Without it the anchors are not checked.",
+        fresh: r#"{"rule": "aci-318-19-si"}"#,
+    },
+];

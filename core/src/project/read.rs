@@ -1,0 +1,158 @@
+//! Text into project, or the list of what is wrong with it.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::draft::{Draft, Item, draft};
+use super::{Anchorage, FORMAT, FORMAT_NAME, PART_FILLED, Project, Site, TITLE, WRITTEN_BY};
+use super::{agreement::agreement, fingerprint::fingerprint};
+use crate::cabinet::{self, Anchor, Cabinet, Foot, Frame, LiftingPoint, Stem, anchor, foot, frame, lifting_point};
+use crate::calc::System;
+use crate::geometry::{Point, Size};
+use crate::input::text::{self, Json, Trouble};
+use crate::input::{Fault, Problem, Reader, Spot, Values};
+use crate::load_out::{Content, State, content, state};
+use crate::slab::{self, Slab, edge};
+
+/// Reads a project file. The page, the command line and the tests all read here, so that all give the same faults.
+///
+/// The text is in SI; `system` only says in which units the faults tell what is allowed. Errors: every fault in the
+/// order of the text, 200 at most and then the count of the others; a text that is not JSON or another format has one.
+///
+/// ```
+/// use steadfoot::calc::System;
+/// let text = r#"{ "format": "steadfoot 1", "cabinet": { "width_mm": 600, "depth_mm": 800, "height_mm": 0,
+///     "frame": { "mass_kg": 200, "centre_mm": [0, 0, 900] } } }"#;
+/// let faults = steadfoot::project::read(text, System::Si).unwrap_err();
+/// assert_eq!(faults.len(), 1);
+/// assert_eq!(faults[0].path, "cabinet.height_mm");
+/// assert!(steadfoot::project::read(&text.replace("\"height_mm\": 0", "\"height_mm\": 2000"), System::Si).is_ok());
+/// ```
+pub fn read(text: &str, system: System) -> Result<Project, Vec<Fault>> {
+    let root = match text::read(text) {
+        Ok(root) => root,
+        Err(trouble) => return Err(only(text, system, trouble)),
+    };
+    let mut reader = Reader::new(text, system);
+    let spot = Spot { path: String::new(), node: &root };
+    if let Some(format) = spot.member(super::FIELDS[FORMAT].key)
+        && format.node.json != Json::Text(FORMAT_NAME.into())
+    {
+        // Whatever else stands in a file of another format would only be called wrong.
+        reader.fault(&format, Problem::NotAFormat, "\"steadfoot 1\"");
+        return Err(reader.faults());
+    }
+    if !spot.is_object() {
+        reader.fault(&spot, Problem::NotAnObject, "an object in braces");
+        return Err(reader.faults());
+    }
+    let draft = draft(&mut reader, spot);
+    agreement(&mut reader, &draft);
+    if reader.count() > 0 {
+        return Err(reader.faults());
+    }
+    let fingerprint = fingerprint(&draft);
+    match project(draft, fingerprint) {
+        Some(project) => Ok(project),
+        None => panic!("an input without faults lacks a required part"),
+    }
+}
+
+/// Reads a project file from bytes, which may be anything.
+pub fn read_bytes(bytes: &[u8], system: System) -> Result<Project, Vec<Fault>> {
+    match core::str::from_utf8(bytes) {
+        Ok(text) => read(text, system),
+        Err(error) => {
+            let valid = core::str::from_utf8(&bytes[..error.valid_up_to()]).unwrap_or("");
+            let problem = Problem::NotJson;
+            Err(only(valid, system, Trouble { at: valid.len(), problem, allowed: "text in UTF-8" }))
+        }
+    }
+}
+
+fn only(text: &str, system: System, trouble: Trouble) -> Vec<Fault> {
+    let mut reader = Reader::new(text, system);
+    reader.trouble(trouble);
+    reader.faults()
+}
+
+/// The project of a draft without faults; `None` only if a required part is absent, which would have been one.
+fn project(draft: Draft, fingerprint: String) -> Option<Project> {
+    let cabinet = draft.cabinet?.values;
+    let frame = draft.frame?.values;
+    let anchors = draft.anchors.iter().zip(draft.own);
+    Some(Project {
+        title: draft.top.text(TITLE).unwrap_or("").into(),
+        written_by: draft.top.text(WRITTEN_BY).map(String::from),
+        cabinet: Cabinet {
+            width_mm: cabinet.given(cabinet::WIDTH),
+            depth_mm: cabinet.given(cabinet::DEPTH),
+            height_mm: cabinet.given(cabinet::HEIGHT),
+            frame: Frame { mass_kg: frame.given(frame::MASS), centre_mm: frame.triple(frame::CENTRE) },
+            feet: all(&draft.feet, foot_of),
+            anchors: anchors.map(|(anchor, own)| anchor_of(&anchor.values, own)).collect(),
+            lifting_points: all(&draft.lifting_points, |values| LiftingPoint { at_mm: values.triple(lifting_point::AT) }),
+        },
+        contents: all(&draft.contents, content_of),
+        is_part_filled: draft.top.flag(PART_FILLED),
+        states: all(&draft.states, |values| State {
+            name: name_of(values, state::NAME),
+            without: values.contents(state::WITHOUT).into(),
+            drawn_out_mm: values.numbers_of_contents(state::DRAWN_OUT).into(),
+        }),
+        slab: draft.slab.zip(draft.edges).map(|(slab, edges)| Slab {
+            strength_mpa: slab.values.given(slab::STRENGTH),
+            thickness_mm: slab.values.given(slab::THICKNESS),
+            outline: edge::outline(&edges.values),
+            is_cracked: slab.values.flag(slab::CRACKED),
+            friction: slab.values.given(slab::FRICTION),
+        }),
+        site: draft.site.and_then(|site| Some(Site { rule: site.rule?, values: site.item.values })),
+        anchorage: draft
+            .anchorage
+            .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.values })),
+        fingerprint,
+    })
+}
+
+fn all<T>(items: &[Item], make: impl Fn(&Values) -> T) -> Vec<T> {
+    items.iter().map(|item| make(&item.values)).collect()
+}
+
+fn foot_of(values: &Values) -> Foot {
+    let ([x_mm, y_mm], [width_mm, depth_mm]) = (values.pair(foot::AT), values.pair(foot::SIZE));
+    let (diameter, length) = (values.number(foot::STEM_DIAMETER), values.number(foot::STEM_LENGTH));
+    Foot {
+        name: name_of(values, foot::NAME),
+        at: Point::new(x_mm, y_mm),
+        size: Size::new(width_mm, depth_mm),
+        stiffness_n_per_mm: values.number(foot::STIFFNESS),
+        stem: diameter.zip(length).map(|(diameter_mm, length_mm)| Stem { diameter_mm, length_mm }),
+    }
+}
+
+fn anchor_of(values: &Values, own: Values) -> Anchor {
+    let [x_mm, y_mm] = values.pair(anchor::AT);
+    Anchor {
+        name: values.text(anchor::NAME).map(String::from),
+        at: Point::new(x_mm, y_mm),
+        stiffness_n_per_mm: values.number(anchor::STIFFNESS),
+        own,
+    }
+}
+
+fn content_of(values: &Values) -> Content {
+    Content {
+        name: name_of(values, content::NAME),
+        mass_kg: values.given(content::MASS),
+        bottom_mm: values.given(content::BOTTOM),
+        size_mm: values.triple(content::SIZE),
+        offset_mm: values.pair(content::OFFSET),
+        drawn_out_mm: values.given(content::DRAWN_OUT),
+        travel_mm: values.number(content::TRAVEL),
+    }
+}
+
+fn name_of(values: &Values, field: usize) -> String {
+    values.text(field).unwrap_or("").into()
+}

@@ -1,0 +1,71 @@
+//! The working: one result told again, with every section that is needed to follow it.
+
+use alloc::vec::Vec;
+
+use super::Project;
+use super::assess::{subject_told, worst};
+use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
+use crate::calc::{CheckId, Part, Section, Sheet};
+use crate::load_out;
+use crate::report::outcome::{At, SubjectTold};
+
+/// The sections that lead to one result: load-out, demand, stiffness, base reactions, and the check itself.
+///
+/// `at` comes from a report of the same project; a place that does not exist there gives no sections.
+pub fn working(project: &Project, at: &At) -> Vec<Section> {
+    let mut bench = Bench::new(project);
+    if at.state >= bench.loads.len() || at.case.is_some_and(|case| case >= bench.cases().len()) {
+        return Vec::new();
+    }
+    let mut sheet = Sheet::told();
+    load_out::tell(&project.cabinet, &project.contents, &project.all_states()[at.state], &mut sheet);
+    if let Some(site) = &project.site {
+        let weight_n = bench.loads[at.state].mass_kg * crate::calc::unit::G_N_PER_KG;
+        // A rule that does not reach tells how far it came before it stopped.
+        let _ = (site.rule.demand)(&site.values, weight_n, &mut sheet);
+    }
+    let check = at.check.and_then(|id| CheckId::ALL.iter().copied().find(|check| check.id() == id));
+    if let Some(place) = place(at) {
+        bench.tell_stiffness(&mut sheet);
+        bench.check(&place, &mut sheet, &mut Vec::new());
+    }
+    if let Some(standing) = bench.standing(at.state) {
+        standing.check_tipping(at.direction_rad, &mut sheet);
+        standing.check_sliding(&mut sheet);
+    }
+    bench.check_places(&mut sheet, &mut Vec::new());
+    let mut sections = sheet.sections;
+    sections.retain(|section| !section.steps.is_empty() && is_needed(section, check, at));
+    sections
+}
+
+/// The place in the sweep that a result comes from; none for what depends on no load case.
+pub fn place(at: &At) -> Option<Place> {
+    let purpose = if at.anchors { Purpose::Anchors } else { Purpose::Component };
+    Some(Place {
+        state: at.state,
+        run: Run { case: at.case?, purpose },
+        direction_rad: at.direction_rad,
+        stiffness: STIFFNESS_FACTORS.iter().position(|&factor| factor == at.stiffness)?,
+    })
+}
+
+/// The finding that a place of the sweep gives for a check, for what looks at one place only.
+pub fn finding_at(bench: &mut Bench, at: &At, check: CheckId) -> Option<crate::rules::anchor::Finding> {
+    let mut findings = Vec::new();
+    bench.check(&place(at)?, &mut Sheet::quiet(), &mut findings);
+    worst(&findings, check)
+}
+
+fn is_needed(section: &Section, check: Option<CheckId>, at: &At) -> bool {
+    let subject: SubjectTold = subject_told(section.subject);
+    match (section.check, check) {
+        (None, _) => match section.part {
+            // The stiffness of a support is told for those that the check is about; of a group it is told for all.
+            Part::BaseReactions => subject.kind == "whole" || subject.kind != at.subject.kind || subject == at.subject,
+            _ => true,
+        },
+        (Some(_), None) => true,
+        (Some(of), Some(wanted)) => of == wanted && (subject == at.subject || at.subject.kind == "whole"),
+    }
+}

@@ -1,0 +1,37 @@
+//! The slab: the concrete under the cabinet and what lies on it.
+
+pub mod edge;
+
+use crate::calc::Kind;
+use crate::fields;
+use crate::geometry::Rectangle;
+use crate::input::field::{Absent::*, FieldShape::*};
+
+/// The concrete that the cabinet stands on and is anchored in.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Slab {
+    /// Specified compressive strength of cylinders.
+    pub strength_mpa: f64,
+    /// Thickness.
+    pub thickness_mm: f64,
+    /// Its outline in the plan of the cabinet; infinite where an edge is far.
+    pub outline: Rectangle,
+    /// Whether it may be cracked where the anchors are.
+    pub is_cracked: bool,
+    /// Friction between the feet and the floor, for sliding of a cabinet that is not bolted down.
+    pub friction: f64,
+}
+
+fields! {
+    STRENGTH "strength_mpa" Number { kind: Kind::Stress, min: 5.0, max: 200.0 }, Fault,
+        "Strength of the concrete",
+        "Specified compressive strength of cylinders, from the drawings of the building. An old slab of unknown strength needs a test.", "", [];
+    THICKNESS "thickness_mm" Number { kind: Kind::Length, min: 20.0, max: 20_000.0 }, Fault,
+        "Thickness of the slab", "Of the structural concrete, without screed, tiles or a raised floor.", "", [];
+    CRACKED "cracked" Flag, Set(true),
+        "Concrete may crack", "A slab that bends or shrinks cracks; uncracked needs an analysis that shows it.", "", [];
+    FRICTION "friction" Number { kind: Kind::Number, min: 0.0, max: 2.0 }, Is(0.2),
+        "Friction between feet and floor",
+        "Decides when a cabinet that is not bolted down slides. 0.2 is common practice without a source; a pull test on the real floor is better. It never carries the shear of bolts.",
+        "common practice", [];
+}
