@@ -5,8 +5,8 @@ use alloc::vec::Vec;
 use crate::calc::{Document, Sheet, StepId, StepTable};
 use crate::input::field::{Field, FieldText, Values};
 use crate::input::fault::Problem;
-use crate::load_case::{Format, LoadCase};
-use crate::rules::{asce_7_16, direct};
+use crate::load_case::{Directions, Format, LoadCase};
+use crate::rules::{asce_7_16, asce_7_22, direct, ubc_1997};
 
 /// A published edition that says how hard a component is pushed.
 pub struct DemandRule {
@@ -68,10 +68,10 @@ pub struct DemandRuleText {
 }
 
 /// All demand rules. Adding an edition is one line here and one in [`DEMAND_RULE_TEXTS`].
-pub static DEMAND_RULES: &[&DemandRule] = &[&asce_7_16::RULE, &direct::RULE];
+pub static DEMAND_RULES: &[&DemandRule] = &[&ubc_1997::RULE, &asce_7_16::RULE, &asce_7_22::RULE, &direct::RULE];
 
 /// Their texts, in the same order.
-pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[&asce_7_16::TEXT, &direct::TEXT];
+pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[&ubc_1997::TEXT, &asce_7_16::TEXT, &asce_7_22::TEXT, &direct::TEXT];
 
 /// The rule of an id in the file.
 ///
@@ -81,4 +81,9 @@ pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[&asce_7_16::TEXT, &direct::
 /// ```
 pub fn demand_rule(id: &str) -> Option<&'static DemandRule> {
     DEMAND_RULES.iter().copied().find(|rule| rule.id == id)
+}
+
+/// The directions of a field with the words `any` and `100-30`.
+pub(super) fn directions(values: &Values, field: usize) -> Directions {
+    if values.choice(field) == Some(1) { Directions::HundredThirty } else { Directions::Any }
 }

@@ -5,11 +5,11 @@
 
 use alloc::vec::Vec;
 
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use crate::calc::clause::INPUT;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
-use crate::load_case::{Directions, Format, Level, LoadCase};
+use crate::load_case::{Format, Level, LoadCase};
 
 /// The rule.
 pub static RULE: DemandRule =
@@ -119,7 +119,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     sheet.step(steps::V_HEAVY, g_heavy + c_v);
     sheet.step(steps::V_LIGHT, g_light - c_v);
 
-    let directions = if values.choice(fields::DIRECTIONS) == Some(1) { Directions::HundredThirty } else { Directions::Any };
+    let directions = demand::directions(values, fields::DIRECTIONS);
     let heavy = |name, level, horizontal| LoadCase { name, gravity: g_heavy, vertical: c_v, horizontal, level, directions };
     let light = |name, level, horizontal| LoadCase { name, gravity: g_light, vertical: -c_v, horizontal, level, directions };
     let mut cases = Vec::with_capacity(4);

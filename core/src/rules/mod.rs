@@ -3,10 +3,15 @@
 //! A rule is one `static` and one line in a registry here. Everything else, the form, the reading of its fields, the
 //! sheet, the guide's table of rules, the tests, is made from that.
 
+mod asce_7;
 mod asce_7_16;
+mod asce_7_22;
+mod attachment;
+mod component_row;
 pub mod demand;
 mod direct;
 mod documents;
 mod table;
+mod ubc_1997;
 
 pub use demand::{DemandRule, DEMAND_RULES};

@@ -3,6 +3,7 @@
 use super::{fields, steps};
 use crate::calc::{Sheet, StepId};
 use crate::input::Values;
+use crate::rules::component_row::RowNumber;
 
 /// What the force equations take from the row, or from the user in its place.
 pub struct Component {
@@ -10,41 +11,28 @@ pub struct Component {
     pub a_p: f64,
     /// What ductility takes off.
     pub r_p: f64,
-    /// Overstrength, kept for the amplified level and not yet told.
-    pub omega_0: Told,
-    /// Clearance at the snubbers of an isolated component, mm.
-    pub gap_mm: Option<f64>,
 }
 
-/// A number with the step that it will be told as.
-#[derive(Clone, Copy)]
-pub struct Told {
-    /// The step.
-    pub id: StepId,
-    /// The number.
-    pub value: f64,
-}
-
-/// The component of these inputs.
+/// a_p and R_p of these inputs.
 pub fn component(values: &Values, sheet: &mut Sheet) -> Component {
     let row = row(values);
     sheet.step(row.map_or(steps::ROW_GIVEN, |row| row.name), 0.0);
-    let (a_p_id, r_p_id) = match row.map(|row| row.table) {
+    let (a_p, r_p) = match row.map(|row| row.print) {
         Some(Print::Architectural) => (steps::A_P_ARCHITECTURAL, steps::R_P_ARCHITECTURAL),
         _ => (steps::A_P_MECHANICAL, steps::R_P_MECHANICAL),
     };
-    let number = |field: usize, given: StepId, table: StepId, of_row: fn(&Row) -> f64| match (values.number(field), row) {
-        (None, Some(row)) => Told { id: table, value: of_row(row) },
-        _ => Told { id: given, value: values.given(field) },
-    };
-    let a_p = number(fields::A_P, steps::A_P_GIVEN, a_p_id, |row| row.a_p);
-    let r_p = number(fields::R_P, steps::R_P_GIVEN, r_p_id, |row| row.r_p);
+    let a_p = RowNumber { field: fields::A_P, given: steps::A_P_GIVEN, table: a_p };
+    let r_p = RowNumber { field: fields::R_P, given: steps::R_P_GIVEN, table: r_p };
     Component {
-        a_p: sheet.step(a_p.id, a_p.value),
-        r_p: sheet.step(r_p.id, r_p.value),
-        omega_0: number(fields::OMEGA_0, steps::OMEGA_GIVEN, steps::OMEGA_ROW, |row| row.omega_0),
-        gap_mm: values.number(fields::GAP),
+        a_p: a_p.tell(values, row.map(|row| row.a_p), sheet),
+        r_p: r_p.tell(values, row.map(|row| row.r_p), sheet),
     }
+}
+
+/// Overstrength of these inputs.
+pub fn omega_0(values: &Values, sheet: &mut Sheet) -> f64 {
+    let omega_0 = RowNumber { field: fields::OMEGA_0, given: steps::OMEGA_GIVEN, table: steps::OMEGA_ROW };
+    omega_0.tell(values, row(values).map(|row| row.omega_0), sheet)
 }
 
 /// The row that was chosen; none where the user gives the values.
@@ -55,7 +43,7 @@ pub fn row(values: &Values) -> Option<&'static Row> {
 /// One row.
 pub struct Row {
     name: StepId,
-    table: Print,
+    print: Print,
     a_p: f64,
     r_p: f64,
     omega_0: f64,
@@ -96,13 +84,13 @@ pub static ROWS: [Row; 19] = [
 ];
 
 const fn mechanical(name: StepId, a_p: f64, r_p: f64) -> Row {
-    Row { name, table: Print::Mechanical, a_p, r_p, omega_0: 2.0, is_isolated: false }
+    Row { name, print: Print::Mechanical, a_p, r_p, omega_0: 2.0, is_isolated: false }
 }
 
 const fn isolated(name: StepId, a_p: f64, r_p: f64) -> Row {
-    Row { name, table: Print::Mechanical, a_p, r_p, omega_0: 2.0, is_isolated: true }
+    Row { name, print: Print::Mechanical, a_p, r_p, omega_0: 2.0, is_isolated: true }
 }
 
 const fn architectural(name: StepId, a_p: f64, r_p: f64, omega_0: f64) -> Row {
-    Row { name, table: Print::Architectural, a_p, r_p, omega_0, is_isolated: false }
+    Row { name, print: Print::Architectural, a_p, r_p, omega_0, is_isolated: false }
 }

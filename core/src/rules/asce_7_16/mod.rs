@@ -9,13 +9,14 @@ mod fields;
 mod site;
 mod steps;
 
-use alloc::vec;
-
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::asce_7::{self, CombinationSteps, Forces, SnubberSteps};
+use super::attachment::{HeightFields, HeightSteps};
+use super::component_row;
+use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_16;
-use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
+use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
-use crate::load_case::{Directions, Format, Level, LoadCase};
+use crate::load_case::Format;
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
@@ -41,6 +42,18 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         Active equipment with I_p = 1.5 also needs certification by test or experience (13.2.2).",
 };
 
+const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
+const HEIGHT_STEPS: HeightSteps =
+    HeightSteps { attachment: steps::Z, roof: steps::H, ratio: steps::R_Z, ratio_at_base: steps::R_Z_BASE };
+const SNUBBERS: SnubberSteps =
+    SnubberSteps { limited: steps::C_LIMITED, gap: steps::GAP, gap_max: steps::GAP_MAX, force: steps::C_P_ISOLATED };
+const COMBINATIONS: CombinationSteps = CombinationSteps {
+    down_6: steps::V_6,
+    down_7: steps::V_7,
+    names: [steps::LRFD_6, steps::LRFD_7],
+    amplified_names: [steps::LRFD_6_AMPLIFIED, steps::LRFD_7_AMPLIFIED],
+};
+
 fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, StepId> {
     sheet.open(Part::Demand, Subject::Whole, None, System::Si);
     let s_ds = match site::s_ds(values, sheet) {
@@ -52,16 +65,16 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     };
     let component = components::component(values, sheet);
     let i_p = sheet.step(steps::I_P, values.given(fields::IMPORTANCE));
-    let r_z = height_ratio(values, sheet);
+    let r_z = HEIGHTS.ratio(values, HEIGHT_STEPS, sheet);
 
     // 13.3-1 to 13.3-3
     let c_1 = sheet.step(steps::C_1, 0.4 * component.a_p * s_ds / (component.r_p / i_p) * (1.0 + 2.0 * r_z));
     let c_max = sheet.step(steps::C_MAX, 1.6 * s_ds * i_p);
     let c_min = sheet.step(steps::C_MIN, 0.3 * s_ds * i_p);
     let c_limited = f64::max(c_min, f64::min(c_max, c_1));
-    let c_p = match component.gap_mm {
+    let c_p = match values.number(fields::GAP) {
         None => sheet.step(steps::C_P, c_limited),
-        Some(gap_mm) => snubbed(c_limited, gap_mm, sheet),
+        Some(gap_mm) => SNUBBERS.force(c_limited, gap_mm, sheet),
     };
     // 13.3.1.2
     let c_v = sheet.step(steps::C_V, 0.2 * s_ds);
@@ -69,42 +82,14 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     sheet.step(steps::F_P, c_p * w_p);
     sheet.step(steps::E_V, c_v * w_p);
 
-    // 13.4.2 with 12.4.3: after the limits, before load factors; the vertical force is not multiplied.
-    let omega_0 = sheet.step(component.omega_0.id, component.omega_0.value);
+    // 13.4.2 with 12.4.3: after the limits, before load factors.
+    let omega_0 = components::omega_0(values, sheet);
     let c_m = sheet.step(steps::C_M, omega_0 * c_p);
+    sheet.step(steps::F_M, c_m * w_p);
 
-    // 2.3.6, combinations 6 and 7
-    sheet.step(steps::V_6, 1.2 + c_v);
-    sheet.step(steps::V_7, 0.9 - c_v);
-    let directions = if values.choice(fields::DIRECTIONS) == Some(1) { Directions::HundredThirty } else { Directions::Any };
-    let heavy = |name, level, horizontal| LoadCase { name, gravity: 1.2, vertical: c_v, horizontal, level, directions };
-    let light = |name, level, horizontal| LoadCase { name, gravity: 0.9, vertical: -c_v, horizontal, level, directions };
-    let cases = vec![
-        heavy(steps::LRFD_6, Level::Component, c_p),
-        light(steps::LRFD_7, Level::Component, c_p),
-        heavy(steps::LRFD_6_AMPLIFIED, Level::Amplified, c_m),
-        light(steps::LRFD_7_AMPLIFIED, Level::Amplified, c_m),
-    ];
+    let forces = Forces { horizontal: c_p, amplified: c_m, vertical: c_v };
+    let cases = COMBINATIONS.cases(forces, demand::directions(values, fields::DIRECTIONS), sheet);
     Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: None })
-}
-
-/// z/h of 13.3.1: 0 at or below the base, at most 1.
-fn height_ratio(values: &Values, sheet: &mut Sheet) -> f64 {
-    let z = sheet.step(steps::Z, values.given(fields::ATTACHMENT));
-    if z <= 0.0 {
-        return sheet.step(steps::R_Z_BASE, 0.0);
-    }
-    let h = sheet.step(steps::H, values.given(fields::ROOF));
-    sheet.step(steps::R_Z, f64::min(1.0, z / h))
-}
-
-/// Footnote b of Table 13.6-1: the force doubles where the snubbers leave more than 0.25 in of play.
-fn snubbed(c_limited: f64, gap_mm: f64, sheet: &mut Sheet) -> f64 {
-    let c_l = sheet.step(steps::C_LIMITED, c_limited);
-    let gap_mm = sheet.step(steps::GAP, gap_mm);
-    let gap_max_mm = sheet.step(steps::GAP_MAX, 0.25 * 25.4);
-    let factor = if limit::more(gap_mm, gap_max_mm) { 2.0 } else { 1.0 };
-    sheet.step(steps::C_P_ISOLATED, factor * c_l)
 }
 
 fn faults(values: &Values, faults: &mut Faults) {
@@ -113,37 +98,12 @@ fn faults(values: &Values, faults: &mut Faults) {
         (Some(_), Some(_)) => faults.push((fields::S_DS, Problem::Excludes, "s_s or s_ds, not both")),
         _ => {}
     }
-    if let Some(choice) = values.choice(fields::COMPONENT) {
-        component_faults(values, components::ROWS.get(choice), faults);
-    }
-    height_faults(values, faults);
-}
-
-fn component_faults(values: &Values, row: Option<&components::Row>, faults: &mut Faults) {
-    let gap = values.number(fields::GAP);
-    match row {
-        None => {
-            for field in [fields::A_P, fields::R_P, fields::OMEGA_0] {
-                if values.number(field).is_none() {
-                    faults.push((field, Problem::Missing, "a number, because component is \"given\""));
-                }
-            }
+    // An unknown choice is a fault of its own field already.
+    if values.choice(fields::COMPONENT).is_some() {
+        match components::row(values) {
+            None => component_row::given_faults(values, &[fields::A_P, fields::R_P, fields::OMEGA_0], faults),
+            Some(row) => asce_7::gap_faults(values, fields::GAP, row.is_isolated, faults),
         }
-        Some(row) if row.is_isolated && gap.is_none() => {
-            faults.push((fields::GAP, Problem::Missing, "the clearance at the snubbers of an isolated component"));
-        }
-        Some(row) if !row.is_isolated && gap.is_some() => {
-            faults.push((fields::GAP, Problem::Excludes, "only with an isolated component"));
-        }
-        _ => {}
     }
-}
-
-fn height_faults(values: &Values, faults: &mut Faults) {
-    let Some(z) = values.number(fields::ATTACHMENT) else { return };
-    match values.number(fields::ROOF) {
-        None if z > 0.0 => faults.push((fields::ROOF, Problem::Missing, "the height of the roof, because the cabinet stands above the base")),
-        Some(h) if limit::more(z, h) => faults.push((fields::ATTACHMENT, Problem::AboveLimit, "not above the roof")),
-        _ => {}
-    }
+    HEIGHTS.faults(values, faults);
 }

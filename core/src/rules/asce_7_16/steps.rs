@@ -72,6 +72,7 @@ steps! { 31 "asce-7-16";
     OMEGA_ROW "Omega_0" Number (ASCE_7_16 "Tables 13.5-1, 13.6-1" Memory) "Overstrength factor of the component": Table;
     OMEGA_GIVEN "Omega_0" Number (INPUT "" Derived) "Overstrength factor of the component": Given;
     C_M "c_m" Acceleration (ASCE_7_16 "13.4.2, 12.4.3" Memory) "Horizontal force over the weight for anchors in concrete: after the limits, before load factors" = "Omega_0 * c_p";
+    F_M "F_m" Force (ASCE_7_16 "13.4.2, 12.4.3" Memory) "Horizontal force on the cabinet for anchors in concrete" = "c_m * W_p";
     V_6 "v_6" Number (ASCE_7_16 "2.3.6, combination 6" Memory) "Downward load over the weight: 1.2 D + E_v, with 1.0 E_h" = "1.2 + c_v";
     V_7 "v_7" Number (ASCE_7_16 "2.3.6, combination 7" Memory) "Downward load over the weight: 0.9 D - E_v, with 1.0 E_h" = "0.9 - c_v";
 
