@@ -1,10 +1,20 @@
 //! From the sources to the finished site.
 
-use anyhow::Context;
+use anyhow::{Context, ensure};
 
 use crate::{
-    dist::Dist, embed, engine, folder, font::MathFont, formula::Typesetter, guide::Guide, one_file, parts::Parts,
-    product::Product, script, size::Sizes, texts, workspace::Workspace,
+    dist::Dist,
+    embed, engine, folder,
+    font::{MathFont, coverage},
+    formula::Typesetter,
+    guide::Guide,
+    one_file,
+    parts::{LIST, Parts},
+    product::Product,
+    script,
+    size::Sizes,
+    texts,
+    workspace::Workspace,
 };
 
 /// The finished site.
@@ -18,7 +28,9 @@ pub struct Site {
 /// Makes the site and writes it.
 pub fn build(workspace: &Workspace) -> anyhow::Result<Site> {
     let site = make(workspace)?;
-    site.dist.write(&workspace.dist()).context("the finished site could not be written")?;
+    site.dist
+        .write(&workspace.dist())
+        .context("the finished site could not be written")?;
     Ok(site)
 }
 
@@ -26,6 +38,9 @@ pub fn build(workspace: &Workspace) -> anyhow::Result<Site> {
 pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     let guide = Guide::load(&workspace.guide())?;
     let parts = Parts::load(&workspace.page())?;
+    for name in &parts.unlisted {
+        eprintln!("warning: page/{name} is not listed in page/{LIST} and is left out");
+    }
     let engine = engine::build(workspace)?;
     let product = Product {
         typesetter: Typesetter::new()?,
@@ -38,9 +53,33 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     folder::add(&mut dist, &guide, &product)?;
     one_file::add(&mut dist, &guide, &product)?;
     embed::add(&mut dist, &product);
-    if let Some(font) = &product.font {
-        dist.put("math-font-licence.txt", font.licence.as_str());
-    }
+    dist.put("math-font-licence.txt", product.font.licence.as_str());
+    look_for_undrawn(&dist)?;
     let sizes = Sizes::of(&dist, &engine, &product)?;
-    Ok(Site { dist, sizes, wasm: engine.wasm })
+    Ok(Site {
+        dist,
+        sizes,
+        wasm: engine.wasm,
+    })
+}
+
+/// Formulas stand in the pages, and the engine's in the text tables.
+fn look_for_undrawn(dist: &Dist) -> anyhow::Result<()> {
+    for (name, content) in dist
+        .iter()
+        .filter(|(name, _)| name.ends_with(".html") || *name == folder::TEXTS)
+    {
+        let missing = coverage::missing(&String::from_utf8_lossy(content).replace("\\u003c", "<"));
+        ensure!(
+            missing.is_empty(),
+            "{name}: the math font is cut without these characters of formulas: {}; write the formula without them, \
+             or add them to site/src/font/characters.rs",
+            missing
+                .iter()
+                .map(|c| format!("{c} (U+{:04X})", u32::from(*c)))
+                .collect::<Vec<_>>()
+                .join(", ")
+        );
+    }
+    Ok(())
 }

@@ -18,8 +18,14 @@ pub const FONT: &str = "math.woff2";
 
 /// Adds the pages and what they load.
 pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<()> {
-    let links = Links { shape: Shape::Folder, pages: guide.names() };
-    let expander = Expander { typesetter: &product.typesetter, links: &links };
+    let links = Links {
+        shape: Shape::Folder,
+        pages: guide.names(),
+    };
+    let expander = Expander {
+        typesetter: &product.typesetter,
+        links: &links,
+    };
     let policy = policy::of_folder_page(notice::NO_SCRIPT_STYLE);
     let head = format!(
         "<link rel=\"stylesheet\" href=\"{STYLE}\">\n<script src=\"{TEXTS}\" defer></script>\n\
@@ -46,8 +52,6 @@ pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<
     dist.put(SCRIPT, product.script.as_str());
     dist.put(TEXTS, product.texts.as_str());
     dist.put(STYLE, product.style(FONT, &classes));
-    if let Some(font) = &product.font {
-        dist.put(FONT, font.woff2.as_slice());
-    }
+    dist.put(FONT, product.font.woff2.as_slice());
     Ok(())
 }

@@ -27,7 +27,10 @@ pub fn of_one_file(script: &str, styles: &[&str]) -> String {
 
 /// The hash source of an inline text, byte by byte as it stands between its tags.
 pub fn hash(text: &str) -> String {
-    format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text.as_bytes())))
+    format!(
+        "'sha256-{}'",
+        STANDARD.encode(Sha256::digest(text.as_bytes()))
+    )
 }
 
 #[cfg(test)]

@@ -1,6 +1,8 @@
 //! What is made once and used by every output.
 
-use crate::{font::MathFont, formula::Typesetter, notice, parts::Parts, style_attribute::StyleClasses};
+use crate::{
+    font::MathFont, formula::Typesetter, notice, parts::Parts, style_attribute::StyleClasses,
+};
 
 /// The parts of the outputs, ready for use.
 pub struct Product {
@@ -10,22 +12,16 @@ pub struct Product {
     pub texts: String,
     /// The script that holds the page's code and the engine.
     pub script: String,
-    pub font: Option<MathFont>,
+    pub font: MathFont,
 }
 
 impl Product {
     /// The style of a whole page; the font is loaded from the address given.
     pub fn style(&self, font_address: &str, classes: &StyleClasses) -> String {
-        let (face, family) = match self.font {
-            Some(_) => (
-                format!("@font-face{{font-family:\"Steadfoot Math\";src:url({font_address}) format(\"woff2\")}}\n"),
-                "\"Steadfoot Math\",",
-            ),
-            None => (String::new(), ""),
-        };
         // The family is set on the formula only: set on what is inside it as well, Firefox no longer makes scripts smaller.
         format!(
-            "{face}math{{font-family:{family}\"STIX Two Math\",\"Cambria Math\",\"Latin Modern Math\",math}}\n{}{}{}{}{}",
+            "@font-face{{font-family:\"Steadfoot Math\";src:url({font_address}) format(\"woff2\")}}\n\
+             math{{font-family:\"Steadfoot Math\",\"STIX Two Math\",\"Cambria Math\",\"Latin Modern Math\",math}}\n{}{}{}{}{}",
             self.parts.worksheet_style,
             self.parts.document_style,
             classes.css(),

@@ -17,7 +17,9 @@ pub fn element(info: &str, body: &str) -> anyhow::Result<String> {
     let mut attribute = String::new();
     escape_html(&mut attribute, &config.to_string())?;
     let content = static_content(kind, &config)?;
-    Ok(format!("<steadfoot-worksheet kind=\"{kind}\" config=\"{attribute}\">\n{content}\n</steadfoot-worksheet>\n"))
+    Ok(format!(
+        "<steadfoot-worksheet kind=\"{kind}\" config=\"{attribute}\">\n{content}\n</steadfoot-worksheet>\n"
+    ))
 }
 
 /// Content that the engine makes once, when the guide is built, with no live part: tables of rules, of sources.
@@ -30,8 +32,12 @@ fn config(body: &str) -> anyhow::Result<Value> {
     if body.is_empty() {
         return Ok(Value::Object(Default::default()));
     }
-    let config: Value = serde_json::from_str(body).context("between the fences stands a JSON object")?;
-    ensure!(config.is_object(), "between the fences stands a JSON object, not {config}");
+    let config: Value =
+        serde_json::from_str(body).context("between the fences stands a JSON object")?;
+    ensure!(
+        config.is_object(),
+        "between the fences stands a JSON object, not {config}"
+    );
     Ok(config)
 }
 
@@ -40,7 +46,9 @@ pub fn static_content(kind: &str, config: &Value) -> anyhow::Result<String> {
     let title = config.get("title").and_then(Value::as_str).unwrap_or(kind);
     let mut text = String::new();
     escape_html(&mut text, title)?;
-    Ok(format!("<p class=\"still\">Worksheet: {text}. It computes in the browser, with scripts on.</p>"))
+    Ok(format!(
+        "<p class=\"still\">Worksheet: {text}. It computes in the browser, with scripts on.</p>"
+    ))
 }
 
 #[cfg(test)]
