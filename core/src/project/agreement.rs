@@ -14,6 +14,8 @@ use crate::slab::edge;
 
 /// Two anchors nearer than this stand on one place.
 const APART_MM: f64 = 1.0;
+/// The frame's centre of gravity is not on the floor, so that whatever is built on it has a height to tip from.
+const FRAME_CENTRE_MIN_MM: f64 = 1.0;
 /// How many times its own size the plan of the cabinet may be left by what stands or hangs on it.
 const REACH: f64 = 1.0;
 
@@ -68,7 +70,7 @@ fn frame_centre(reader: &mut Reader, draft: &Draft) {
     let ([Some(width), Some(depth), Some(height)], Some(centre)) = (size, frame.values.numbers(frame::CENTRE)) else {
         return;
     };
-    let box_of_it = [(-width / 2.0, width / 2.0), (-depth / 2.0, depth / 2.0), (0.0, height)];
+    let box_of_it = [(-width / 2.0, width / 2.0), (-depth / 2.0, depth / 2.0), (FRAME_CENTRE_MIN_MM, height)];
     if box_of_it.iter().zip(centre).any(|(&(min, max), at)| at < min || at > max) {
         let allowed = ranges(reader, &box_of_it);
         reader.member_fault(&frame.spot, frame::FIELDS[frame::CENTRE].key, Problem::OutsideCabinet, allowed);

@@ -15,7 +15,7 @@ pub use read::{read, read_bytes};
 use crate::cabinet::Cabinet;
 use crate::fields;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
-use crate::load_out::{Content, State};
+use crate::load_out::{Content, LoadState, State, load_state};
 pub use pending::AnchorRule;
 use crate::rules::demand::DemandRule;
 use crate::slab::Slab;
@@ -62,6 +62,18 @@ pub struct Anchorage {
     pub rule: &'static AnchorRule,
     /// Its inputs for all anchors, in the order of its fields.
     pub values: Values,
+}
+
+impl Project {
+    /// Every state that is assessed: full, empty, the part-filled ones where they are asked for, the user's own.
+    pub fn all_states(&self) -> Vec<LoadState> {
+        let mut states = Vec::from(load_state::always(&self.contents));
+        if self.is_part_filled {
+            states.extend(load_state::part_filled(&self.contents));
+        }
+        states.extend(self.states.iter().map(|state| load_state::own(&self.contents, state)));
+        states
+    }
 }
 
 impl core::fmt::Debug for Site {
