@@ -13,3 +13,8 @@ pub mod load_out;
 pub mod project;
 pub mod rules;
 pub mod slab;
+pub mod explore;
+pub mod report;
+
+/// Version of the engine, printed on every sheet.
+pub const VERSION: &str = env!("CARGO_PKG_VERSION");

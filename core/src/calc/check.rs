@@ -109,7 +109,8 @@ macro_rules! checks {
 }
 
 checks! {
-    BaseEquilibrium "base.equilibrium" "equilibrium" Utilisation "Base: the load can be balanced at all";
+    Demand "demand.covered" "covered" Utilisation "Demand: whether the rule reaches this case";
+    BaseEquilibrium "base.equilibrium" "equilibrium" Moment "Base: whether the load can be balanced at all";
     AnchorTensionSteel "anchor.tension.steel" "tension-steel" Force "Anchors: steel in tension";
     AnchorTensionBreakout "anchor.tension.breakout" "tension-breakout" Force "Anchors: concrete breakout in tension";
     AnchorTensionTributary "anchor.tension.tributary" "tension-tributary" Force "Anchors: the hottest anchor of a group on its own share of concrete";
@@ -126,5 +127,4 @@ checks! {
     FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
     FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
-    HandMethod "base.hand-method" "hand-method" Force "Base: pull by the hand method, pivoting about an edge";
 }

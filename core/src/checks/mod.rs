@@ -1,4 +1,8 @@
-//! The checks: standing free, anchors, feet.
+//! The checks: equilibrium, standing free, feet. Anchors are checked by their rule.
 
+mod equilibrium;
 pub mod feet;
 pub mod standing_free;
+pub mod stiffness;
+
+pub use equilibrium::{TEXTS as EQUILIBRIUM_TEXTS, check_equilibrium};

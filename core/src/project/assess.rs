@@ -335,3 +335,12 @@ fn absent(project: &Project) -> Vec<u16> {
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
     rows
 }
+
+/// Only the answer in one word and the check that governs it, for searches that ask often.
+pub fn quick(project: &Project) -> (Verdict, Option<&'static str>) {
+    let mut bench = Bench::new(project);
+    let tracks = sweep(&mut bench);
+    let spans = spans(&mut bench, &tracks);
+    let checks = all_checks(&mut bench, &tracks, &spans);
+    (verdict(&checks), governing(&checks).map(|place| checks[place].id))
+}

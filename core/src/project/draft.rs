@@ -6,7 +6,7 @@ use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
 use crate::load_out::{content, state};
-use super::pending::{ANCHOR_RULES, AnchorRule};
+use crate::rules::anchor::{ANCHOR_RULES, AnchorRule};
 use crate::rules::demand::{DEMAND_RULES, DemandRule};
 use crate::slab::{self, edge};
 

@@ -1,22 +1,33 @@
 //! The project: the whole input, and how it is read.
 
 mod agreement;
+mod assess;
+pub mod bench;
 mod draft;
 mod fingerprint;
 pub mod parts;
-mod pending;
+mod picture;
 mod read;
+mod rose;
+mod self_check;
+mod sweep;
+mod tell;
+mod working;
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use assess::{assess, quick};
+pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};
+pub use self_check::self_check;
+pub use working::{working, working_told};
 
 use crate::cabinet::Cabinet;
 use crate::fields;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
 use crate::load_out::{Content, LoadState, State, load_state};
-pub use pending::AnchorRule;
+use crate::rules::anchor::AnchorRule;
 use crate::rules::demand::DemandRule;
 use crate::slab::Slab;
 

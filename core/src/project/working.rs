@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::Project;
-use super::assess::{subject_told, worst};
+use super::assess::subject_told;
 use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
 use crate::calc::{CheckId, Part, Section, Sheet};
 use crate::load_out;
@@ -50,13 +50,6 @@ pub fn place(at: &At) -> Option<Place> {
     })
 }
 
-/// The finding that a place of the sweep gives for a check, for what looks at one place only.
-pub fn finding_at(bench: &mut Bench, at: &At, check: CheckId) -> Option<crate::rules::anchor::Finding> {
-    let mut findings = Vec::new();
-    bench.check(&place(at)?, &mut Sheet::quiet(), &mut findings);
-    worst(&findings, check)
-}
-
 fn is_needed(section: &Section, check: Option<CheckId>, at: &At) -> bool {
     let subject: SubjectTold = subject_told(section.subject);
     match (section.check, check) {
@@ -68,4 +61,17 @@ fn is_needed(section: &Section, check: Option<CheckId>, at: &At) -> bool {
         (Some(_), None) => true,
         (Some(of), Some(wanted)) => of == wanted && (subject == at.subject || at.subject.kind == "whole"),
     }
+}
+
+/// The working as plain data, each section with its state and subject.
+pub fn working_told(project: &Project, at: &At) -> Vec<crate::report::sheet_told::SectionTold> {
+    let state = project.all_states().get(at.state).map(|state| state.name.replace('/', "∕")).unwrap_or_default();
+    let told = working(project, at).into_iter().map(|section| {
+        let of = match subject_told(section.subject) {
+            SubjectTold { kind: "whole", .. } => state.clone(),
+            subject => alloc::format!("{state}/{}-{}", subject.kind, subject.number),
+        };
+        crate::report::sheet_told::section_told(&section, of)
+    });
+    told.collect()
 }

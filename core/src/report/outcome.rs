@@ -115,6 +115,8 @@ pub struct At {
     pub state: usize,
     /// Place of the load case; absent for what depends on no case.
     pub case: Option<usize>,
+    /// Whether the load is the one for the anchors.
+    pub anchors: bool,
     /// Direction of the push.
     pub direction_rad: f64,
     /// What the check is about.

@@ -22,6 +22,9 @@ pub struct Slab {
     pub friction: f64,
 }
 
+/// Friction taken where none is given; common practice, no source.
+pub const FRICTION_DEFAULT: f64 = 0.2;
+
 fields! {
     STRENGTH "strength_mpa" Number { kind: Kind::Stress, min: 5.0, max: 200.0 }, Fault,
         "Strength of the concrete",
@@ -30,7 +33,7 @@ fields! {
         "Thickness of the slab", "Of the structural concrete, without screed, tiles or a raised floor.", "", [];
     CRACKED "cracked" Flag, Set(true),
         "Concrete may crack", "A slab that bends or shrinks cracks; uncracked needs an analysis that shows it.", "", [];
-    FRICTION "friction" Number { kind: Kind::Number, min: 0.0, max: 2.0 }, Is(0.2),
+    FRICTION "friction" Number { kind: Kind::Number, min: 0.0, max: 2.0 }, Is(FRICTION_DEFAULT),
         "Friction between feet and floor",
         "Decides when a cabinet that is not bolted down slides. 0.2 is common practice without a source; a pull test on the real floor is better. It never carries the shear of bolts.",
         "common practice", [];

@@ -1,0 +1,90 @@
+//! The command line: assesses a project file, or a stream of projects, one a line.
+//!
+//! `check FILE` prints the answer and the checks; `check FILE --json` the whole report with all steps; `check` without a
+//! file reads one project a line on standard input and writes one result a line on standard output, in order.
+//! Exit codes: 0 assessed, 1 faults, 2 wrong use.
+
+mod print;
+mod record;
+
+use std::io::{BufRead, Read, Write};
+use std::process::ExitCode;
+
+use steadfoot::calc::System;
+use steadfoot::project;
+
+const USE: &str = "use: check FILE [--json]   or, for a stream of one project a line:   check < FILE";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let json = arguments.iter().any(|argument| argument == "--json");
+    let files: Vec<&String> = arguments.iter().filter(|argument| *argument != "--json").collect();
+    match files.as_slice() {
+        [] if !json => stream(),
+        [file] if !file.starts_with('-') => one(file, json),
+        _ => {
+            eprintln!("{USE}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+fn one(file: &str, json: bool) -> ExitCode {
+    let bytes = match read_at_most(file) {
+        Ok(bytes) => bytes,
+        Err(error) => {
+            eprintln!("{file}: {error}");
+            return ExitCode::from(2);
+        }
+    };
+    match project::read_bytes(&bytes, System::Si) {
+        Ok(project) if json => {
+            println!("{}", serde_json::json!({ "report": record::report(&project) }));
+            ExitCode::SUCCESS
+        }
+        Ok(project) => {
+            print!("{}", print::report(&project));
+            ExitCode::SUCCESS
+        }
+        Err(faults) => {
+            if json {
+                println!("{}", serde_json::json!({ "faults": record::faults(&faults) }));
+            } else {
+                faults.iter().for_each(|fault| eprintln!("{}", fault.sentence()));
+            }
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// Reads a file, but not more of it than a fault needs to tell that it is too long.
+fn read_at_most(file: &str) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    std::fs::File::open(file)?.take(2_000_000).read_to_end(&mut bytes)?;
+    Ok(bytes)
+}
+
+fn stream() -> ExitCode {
+    let mut output = std::io::BufWriter::new(std::io::stdout().lock());
+    let mut had_faults = false;
+    for (number, line) in std::io::stdin().lock().split(b'\n').enumerate() {
+        let Ok(line) = line else { return ExitCode::from(2) };
+        if line.iter().all(u8::is_ascii_whitespace) {
+            continue;
+        }
+        let result = match project::read_bytes(&line, System::Si) {
+            Ok(project) => serde_json::json!({ "report": record::report(&project) }),
+            Err(faults) => {
+                had_faults = true;
+                serde_json::json!({ "line": number + 1, "faults": record::faults(&faults) })
+            }
+        };
+        if writeln!(output, "{result}").is_err() {
+            return ExitCode::from(2);
+        }
+    }
+    if output.flush().is_err() {
+        return ExitCode::from(2);
+    }
+    if had_faults { ExitCode::FAILURE } else { ExitCode::SUCCESS }
+}

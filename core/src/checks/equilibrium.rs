@@ -1,0 +1,72 @@
+//! Equilibrium: whether feet and anchors can balance a load at all, and how near it is to turning about an edge.
+
+use alloc::vec;
+
+use crate::base_reactions::{BaseLoad, Push, Supports};
+use crate::calc::clause::STATICS;
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System, number, steps};
+use crate::geometry::Edge;
+
+steps! { 19 "equilibrium";
+    M_OVER "M_over" Moment (STATICS "moments about the edge" Derived) "Moment of the push about the edge": Geometry;
+    M_HOLD "M_hold" Moment (STATICS "moments about the edge" Derived) "Moment of the vertical load that holds against it": Geometry;
+    U_OVER "u" Utilisation (STATICS "" Derived) "Overturning over holding" = "M_over / M_hold";
+    BALANCED "" Number (STATICS "cone of the supports" Derived) "feet and anchors stand so that they can balance any load": Reason;
+    NOTHING "" Number (STATICS "cone of the supports" Derived) "nothing stands under it": Reason;
+}
+
+/// How near a push is to turning the cabinet about an edge that neither feet nor anchors hold.
+///
+/// Scope: rigid base, rigid floor. Moments in N mm. Not needed where the supports can balance every load; the strength
+/// of anchors and feet is checked elsewhere.
+pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) -> Outcome {
+    let vertical = BaseLoad::from(Push { horizontal_n: 0.0, ..*push });
+    let mut worst: Option<(f64, f64, f64, Edge)> = None;
+    for edge in supports.tipping_edges() {
+        let (hold, over) = moments_about(edge, supports, &vertical, push);
+        let utilisation = if hold > 0.0 { (over / hold).max(0.0) } else { f64::INFINITY };
+        if worst.is_none_or(|(known, ..)| utilisation > known) {
+            worst = Some((utilisation, over, hold, edge));
+        }
+    }
+    match worst {
+        None if supports.feet().is_empty() && supports.anchors().is_empty() => Outcome::NotCovered(NOTHING),
+        None if supports.holds(&BaseLoad::from(*push)).is_err() => {
+            Outcome::Compared { value: push.horizontal_n * push.height_mm, limit: 0.0, utilisation: f64::INFINITY }
+        }
+        None => Outcome::NotNeeded(BALANCED),
+        Some((utilisation, over, hold, edge)) => {
+            sheet.open(Part::BaseReactions, Subject::Whole, Some(CheckId::BaseEquilibrium), System::Si);
+            let line = || Detail::Shape(vec![[edge.from.x_mm, edge.from.y_mm], [edge.to.x_mm, edge.to.y_mm]]);
+            let over = over.max(0.0);
+            sheet.detailed(M_OVER, over, line);
+            sheet.detailed(M_HOLD, hold, line);
+            sheet.step(U_OVER, utilisation);
+            Outcome::Compared { value: over, limit: hold.max(0.0), utilisation }
+        }
+    }
+}
+
+/// Holding moment of the vertical load and overturning moment of the push about an edge.
+fn moments_about(edge: Edge, supports: &Supports, vertical: &BaseLoad, push: &Push) -> (f64, f64) {
+    let length_mm = edge.length_mm();
+    let (mut normal_x, mut normal_y) = if length_mm > 0.0 {
+        (-(edge.to.y_mm - edge.from.y_mm) / length_mm, (edge.to.x_mm - edge.from.x_mm) / length_mm)
+    } else {
+        // About a single point the weakest line is the one across the push.
+        (-number::cos(push.direction_rad), -number::sin(push.direction_rad))
+    };
+    // The normal points to where the feet press.
+    let inside = supports.feet().iter().any(|foot| {
+        let to_foot = (foot.at.x_mm - edge.from.x_mm) * normal_x + (foot.at.y_mm - edge.from.y_mm) * normal_y;
+        to_foot > 1e-9
+    });
+    if !inside && length_mm > 0.0 {
+        (normal_x, normal_y) = (-normal_x, -normal_y);
+    }
+    let offset_mm = -(edge.from.x_mm * normal_x + edge.from.y_mm * normal_y);
+    let hold = vertical.down_n * offset_mm + vertical.moment_x_nmm * normal_x + vertical.moment_y_nmm * normal_y;
+    let tipping = push.horizontal_n * push.height_mm;
+    let over = -tipping * (number::cos(push.direction_rad) * normal_x + number::sin(push.direction_rad) * normal_y);
+    (hold, over)
+}

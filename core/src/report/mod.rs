@@ -1,0 +1,11 @@
+//! Everything that is told: the answer, the checks, the sheet, the drawings, the texts.
+
+pub mod answer;
+pub mod cautions;
+pub mod drawing;
+pub mod outcome;
+mod print;
+pub mod sheet_told;
+pub mod text_tables;
+
+pub use print::{print_sentence, print_slot};

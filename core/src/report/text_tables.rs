@@ -1,0 +1,43 @@
+//! All text tables, for native code: the builder bakes them into the page, the command line and the tests read them.
+
+use crate::calc::{StepId, StepTable, StepText};
+
+/// Every table of step texts; rules bring their own.
+pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
+    let mut tables: alloc::vec::Vec<&'static StepTable> = alloc::vec![
+        &crate::load_out::TEXTS,
+        &crate::base_reactions::told::TEXTS,
+        &crate::checks::standing_free::TEXTS,
+        &crate::checks::feet::TEXTS,
+        &crate::checks::EQUILIBRIUM_TEXTS,
+        &crate::checks::stiffness::TEXTS,
+        &super::answer::TEXTS,
+        &super::drawing::TEXTS,
+        &crate::project::bench::TEXTS,
+    ];
+    for rule in crate::rules::demand::DEMAND_RULE_TEXTS {
+        push_new(&mut tables, rule.steps);
+    }
+    for rule in crate::rules::anchor::ANCHOR_RULE_TEXTS {
+        for table in rule.steps {
+            push_new(&mut tables, table);
+        }
+    }
+    tables
+}
+
+/// The text of a step, reason or name.
+pub fn text(id: StepId) -> Option<&'static StepText> {
+    tables().into_iter().find(|table| table.number == id.table)?.rows.get(id.row as usize)
+}
+
+fn push_new(tables: &mut alloc::vec::Vec<&'static StepTable>, table: &'static StepTable) {
+    if tables.iter().all(|known| known.number != table.number) {
+        tables.push(table);
+    }
+}
+
+/// The text of a row by its code.
+pub fn text_of_code(code: u16) -> Option<&'static StepText> {
+    text(StepId { table: (code / 256) as u8, row: (code % 256) as u8 })
+}
