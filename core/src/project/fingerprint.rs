@@ -2,8 +2,8 @@
 //!
 //! The SHA-256 of a canonical text: one line for every object, one for every field in the order of its table, defaults
 //! written out, numbers as the sixteen hexadecimal digits of their 64-bit float. So it does not depend on how the file
-//! was spaced or ordered, whether a default was typed, or how a number was written; and the version that wrote the file
-//! does not count.
+//! was spaced or ordered, whether a default was typed, or how a number was written; and what the page notes about the
+//! last result does not count.
 
 use alloc::string::String;
 
@@ -16,6 +16,8 @@ use crate::load_out::{content, state};
 use crate::slab::{self, edge};
 
 const DIGITS: usize = 12;
+/// What the page notes in the file about its last result.
+const NOT_INPUT: [&str; 2] = ["written_by", "last_answer"];
 
 /// The fingerprint of an input without faults.
 pub fn fingerprint(draft: &Draft) -> String {
@@ -66,7 +68,7 @@ impl Canonical {
         self.text(name);
         self.text("\n");
         for (field, value) in fields.iter().zip(&values.0) {
-            if field.key == "written_by" {
+            if matches!(field.key, "written_by" | "last_answer") {
                 continue;
             }
             self.text(field.key);
