@@ -3,11 +3,13 @@
 //! A rule is one `static` and one line in a registry here. Everything else, the form, the reading of its fields, the
 //! sheet, the guide's table of rules, the tests, is made from that.
 
+pub mod aci_318_19;
 pub mod anchor;
 mod asce_7;
 mod asce_7_16;
 mod asce_7_22;
 mod attachment;
+pub mod bolts;
 mod component_row;
 pub mod demand;
 mod direct;

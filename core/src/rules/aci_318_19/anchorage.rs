@@ -1,0 +1,260 @@
+//! All failure modes of an anchorage under simultaneous forces.
+
+use alloc::vec::Vec;
+
+use super::body::{Body, breakouts_overlap};
+use super::breakout::Group;
+use super::coverage as c;
+use super::facts::Facts;
+use super::interaction::{self, Ratios};
+use super::pulled::PulledSet;
+use super::row::EdgeRow;
+use super::set::{Known, Set, connected, members, only};
+use super::steel::Shear;
+use super::{pulled, sheared, spacing, stiffness};
+use crate::calc::{CheckId, Kind, Outcome, Sheet, StepId, Subject};
+use crate::geometry::Polygon;
+use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
+
+/// An anchorage with what is already known about its groups.
+pub struct Anchorage {
+    facts: Facts,
+    known: KnownGroups,
+    zones: Zones,
+    forces: Forces,
+}
+
+/// Groups that were worked out for sets of acting anchors.
+pub struct KnownGroups {
+    /// By the set of pulled anchors.
+    pub pulled: Known<PulledSet>,
+    /// By the set of sheared anchors.
+    pub sheared: Known<Vec<Group>>,
+    /// For each edge, by the set of anchors sheared towards or along it.
+    pub rows: [Known<Vec<EdgeRow>>; 4],
+}
+
+/// Anchors whose breakout bodies would overlap if all acted: tension and shear are paired within such a zone.
+pub struct Zones {
+    /// Zone of each anchor.
+    of: Vec<usize>,
+    /// Largest ratios of each zone under the forces at hand.
+    ratios: Vec<Ratios>,
+}
+
+/// Forces on the anchors in units of the edition.
+#[derive(Default)]
+pub struct Forces {
+    /// Pull on each anchor.
+    pub pull: Vec<f64>,
+    /// Shear on each anchor.
+    pub shear: Vec<Shear>,
+}
+
+impl Anchorage {
+    /// An anchorage with nothing known yet about its groups.
+    pub fn new(facts: Facts) -> Anchorage {
+        let zones = Zones::new(&facts);
+        let rows = [Known::new(), Known::new(), Known::new(), Known::new()];
+        let known = KnownGroups { pulled: Known::new(), sheared: Known::new(), rows };
+        Anchorage { facts, known, zones, forces: Forces::default() }
+    }
+
+    /// Why none of the forces can be checked.
+    fn refused(&self, level: Amplification) -> Option<StepId> {
+        if self.facts.uncovered.is_some() {
+            return self.facts.uncovered;
+        }
+        (self.facts.seismic && level == Amplification::Plain).then_some(c::NOT_AMPLIFIED)
+    }
+}
+
+/// The checks that forces decide.
+const STRENGTH_CHECKS: [CheckId; 9] = [
+    CheckId::AnchorTensionSteel,
+    CheckId::AnchorTensionBreakout,
+    CheckId::AnchorTensionTributary,
+    CheckId::AnchorTensionPullout,
+    CheckId::AnchorTensionBlowout,
+    CheckId::AnchorShearSteel,
+    CheckId::AnchorShearBreakout,
+    CheckId::AnchorShearPryout,
+    CheckId::AnchorInteraction,
+];
+
+impl PreparedAnchors for Anchorage {
+    fn place(&self, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        let mut find = |check, subject, outcome| findings.find(Finding { check, subject, outcome });
+        if let Some(reason) = self.facts.uncovered {
+            for check in [CheckId::Anchorage, CheckId::AnchorSpacing, CheckId::AnchorEdge] {
+                find(check, Subject::Whole, Outcome::NotCovered(reason));
+            }
+            return;
+        }
+        if let Some(reason) = c::steel_uncovered(&self.facts) {
+            find(CheckId::Anchorage, Subject::Whole, Outcome::NotCovered(reason));
+        }
+        let (subject, outcome) = spacing::spacing(&self.facts, sheet);
+        find(CheckId::AnchorSpacing, subject, outcome);
+        let (subject, outcome) = spacing::edge(&self.facts, sheet);
+        find(CheckId::AnchorEdge, subject, outcome);
+    }
+
+    fn check(&mut self, forces: &[AnchorForce], level: Amplification, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        assert_eq!(forces.len(), self.facts.anchors.len(), "there must be one force for each anchor");
+        if let Some(reason) = self.refused(level) {
+            for check in STRENGTH_CHECKS {
+                findings.find(Finding { check, subject: Subject::Whole, outcome: Outcome::NotCovered(reason) });
+            }
+            return;
+        }
+        self.forces.take(&self.facts, forces);
+        self.zones.clear();
+        let mut round = Round { facts: &self.facts, forces: &self.forces, zones: &mut self.zones, sheet, findings };
+        pulled::check(&mut round, &mut self.known);
+        sheared::check(&mut round, &mut self.known);
+        round.together();
+    }
+
+    fn stiffness_n_per_mm(&self, anchor: usize, sheet: &mut Sheet) -> f64 {
+        stiffness::tension_n_per_mm(&self.facts, anchor, sheet)
+    }
+
+    fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon> {
+        if self.facts.uncovered.is_some() {
+            return Vec::new();
+        }
+        let set = pulled.iter().fold(0, |set, &place| set | only(place));
+        breakout_groups(&self.facts, set).into_iter().flat_map(|group| Body::new(&self.facts, group).outline(&self.facts)).collect()
+    }
+}
+
+/// The groups that acting anchors break out in.
+pub fn breakout_groups(facts: &Facts, acting: Set) -> Vec<Set> {
+    connected(acting, |a, b| breakouts_overlap(&facts.anchors[a], &facts.anchors[b]))
+}
+
+/// One set of forces going through all modes.
+pub struct Round<'a> {
+    /// The anchorage.
+    pub facts: &'a Facts,
+    /// The forces.
+    pub forces: &'a Forces,
+    /// Where the largest ratios are kept.
+    pub zones: &'a mut Zones,
+    /// Where steps are written.
+    pub sheet: &'a mut Sheet,
+    findings: &'a mut dyn Findings,
+}
+
+impl Round<'_> {
+    /// Passes an outcome on, and raises the ratio of the zones that the anchors of its group stand in.
+    pub fn find(&mut self, check: CheckId, subject: Subject, group: &[usize], outcome: Outcome) {
+        self.findings.find(Finding { check, subject, outcome });
+        if let Outcome::Compared { utilisation, .. } = outcome {
+            for &place in group {
+                self.zones.raise(check, place, utilisation);
+            }
+        }
+    }
+
+    /// Says of a check why it is not needed or not covered.
+    pub fn say(&mut self, check: CheckId, outcome: Outcome) {
+        self.findings.find(Finding { check, subject: Subject::Whole, outcome });
+    }
+
+    /// Raises the ratio of an anchor's zone without a finding.
+    pub fn raise(&mut self, check: CheckId, place: usize, ratio: f64) {
+        self.zones.raise(check, place, ratio);
+    }
+
+    /// Tension and shear of each zone together.
+    fn together(&mut self) {
+        if let Some(reason) = c::steel_uncovered(self.facts) {
+            self.say(CheckId::AnchorInteraction, Outcome::NotCovered(reason));
+            return;
+        }
+        let mut any = false;
+        for zone in 0..self.zones.ratios.len() {
+            let ratios = self.zones.ratios[zone];
+            if ratios == Ratios::default() {
+                continue;
+            }
+            any = true;
+            let number = zone as u16 + 1;
+            let outcome = interaction::check(self.facts, number, ratios, self.sheet);
+            self.find(CheckId::AnchorInteraction, Subject::Group(number), &[], outcome);
+        }
+        if !any {
+            self.say(CheckId::AnchorInteraction, Outcome::NotNeeded(c::NO_FORCE));
+        }
+    }
+}
+
+impl Zones {
+    fn new(facts: &Facts) -> Zones {
+        let mut of = alloc::vec![0; facts.anchors.len()];
+        if facts.uncovered.is_some() {
+            return Zones { of, ratios: Vec::new() };
+        }
+        let all = (0..facts.anchors.len()).fold(0, |set, place| set | only(place));
+        let zones = breakout_groups(facts, all);
+        for (zone, &set) in zones.iter().enumerate() {
+            members(set).for_each(|place| of[place] = zone);
+        }
+        Zones { of, ratios: alloc::vec![Ratios::default(); zones.len()] }
+    }
+
+    fn clear(&mut self) {
+        self.ratios.fill(Ratios::default());
+    }
+
+    fn raise(&mut self, check: CheckId, place: usize, ratio: f64) {
+        let zone = &mut self.ratios[self.of[place]];
+        let raised = match check {
+            CheckId::AnchorShearSteel | CheckId::AnchorShearBreakout | CheckId::AnchorShearPryout => &mut zone.shear,
+            _ => &mut zone.tension,
+        };
+        *raised = larger(*raised, ratio);
+    }
+}
+
+impl Forces {
+    fn take(&mut self, facts: &Facts, forces: &[AnchorForce]) {
+        let force = |newtons| facts.edition.system.from_si(newtons, Kind::Force);
+        self.pull.clear();
+        self.pull.extend(forces.iter().map(|on| force(on.tension_n)));
+        self.shear.clear();
+        self.shear.extend(forces.iter().map(|on| Shear { x: force(on.shear_x_n), y: force(on.shear_y_n) }));
+    }
+}
+
+/// The larger of two; no number stays no number.
+pub fn larger(a: f64, b: f64) -> f64 {
+    if a > b || a.is_nan() { a } else { b }
+}
+
+/// The place with the largest ratio; one that is no number is the worst of all.
+pub fn worst(acting: Set, ratio: impl Fn(usize) -> f64) -> usize {
+    let mut worst = (0, f64::NEG_INFINITY);
+    for place in members(acting) {
+        let ratio = ratio(place);
+        if ratio > worst.1 || (ratio.is_nan() && !worst.1.is_nan()) {
+            worst = (place, ratio);
+        }
+    }
+    worst.0
+}
+
+/// Forces below this share of the largest are rounding of the statics, and move no anchor into a group.
+const NOTHING: f64 = 1e-9;
+
+/// The size below which a force is none, beside the largest one.
+pub fn floor(largest: f64) -> f64 {
+    NOTHING * largest
+}
+
+/// The anchors of which a claim is true.
+pub fn set_where<T>(of: &[T], claim: impl Fn(&T) -> bool) -> Set {
+    of.iter().enumerate().filter(|(_, one)| claim(one)).fold(0, |set, (place, _)| set | only(place))
+}

@@ -1,0 +1,288 @@
+//! Concrete breakout in tension (17.6.2), of a group and of the hottest anchor on its own share of concrete.
+
+use alloc::vec::Vec;
+
+use super::body::Body;
+use super::concrete;
+use super::coverage::MIXED_DEPTHS;
+use super::edition::ACI_318_19;
+use super::facts::Facts;
+use super::reduction::{self, Action};
+use super::set::Set;
+use crate::calc::clause::{INPUT, PRACTICE, STATICS};
+use crate::calc::limit::{at_least, at_most};
+use crate::calc::number::{pow, pow_1_5, sqrt};
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, steps};
+use crate::geometry::Polygon;
+
+steps! { 54 "ACI 318-19, breakout in tension";
+    H_EF "h_ef" Length (INPUT "" Derived) "Effective embedment": Given;
+    H_EF_FULL "h_ef_full" Length (INPUT "" Derived) "Effective embedment as built": Given;
+    C_A_MAX "c_a_max" Length (ACI_318_19 "17.6.2.1.2" Secondary) "Largest of the edge distances that are below 1.5 h_ef": Geometry;
+    S "s" Length (ACI_318_19 "17.6.2.1.2" Secondary) "Largest spacing between neighbouring anchors of the group; 0 for a single anchor": Geometry;
+    H_EF_REDUCED "h_ef" Length (ACI_318_19 "17.6.2.1.2" Secondary) "Embedment that the breakout equations take, because three edges or more are nearer than 1.5 h_ef" = "min(h_ef_full, max(c_a_max / 1.5, s / 3))";
+    A_NC "A_Nc" Area (ACI_318_19 "17.6.2.1.1" Secondary) "Projected area of the group: squares of 3 h_ef about each anchor, united and cut at the edges": Geometry;
+    A_NC_SHARE "A_Nc" Area (PRACTICE "" Derived) "The anchor's own share of the projected area, cut half way to its neighbours": Geometry;
+    A_NCO "A_Nco" Area (ACI_318_19 "17.6.2.1.4" Secondary) "Projected area of one anchor far from edges" = "9 * h_ef^2";
+    C_A_MIN "c_a_min" Length (ACI_318_19 "17.6.2.4.1" Secondary) "Smallest distance from an anchor to an edge": Geometry;
+    PSI_ED "psi_ed_N" Number (ACI_318_19 "17.6.2.4.1(b)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c_a_min / (1.5 * h_ef)";
+    PSI_ED_FAR "psi_ed_N" Number (ACI_318_19 "17.6.2.4.1(a)" Secondary) "1, because no edge is nearer than 1.5 h_ef": Condition;
+    PSI_CP "psi_cp_N" Number (ACI_318_19 "17.6.2.6.2" Secondary) "1 for cast-in anchors": Condition;
+    N_B "N_b" Force (ACI_318_19 "17.6.2.2.1" Secondary) "Basic breakout strength of one anchor in cracked concrete" = "k_c * lambda_a * sqrt(f'_c) * h_ef^1.5";
+    N_B_DEEP "N_b" Force (ACI_318_19 "17.6.2.2.3" Secondary) "Basic breakout strength of one deep headed anchor in cracked concrete" = "k_c * lambda_a * sqrt(f'_c) * h_ef^(5/3)";
+    T_I "T_i" Force (STATICS "base reactions" Derived) "Pull on each anchor of the group": Solved;
+    X_I "x_i" Length (INPUT "" Derived) "Place of each anchor of the group, to the right": Given;
+    Y_I "y_i" Length (INPUT "" Derived) "Place of each anchor of the group, to the rear": Given;
+    N "n" Number (STATICS "" Derived) "Number of anchors in the group": Geometry;
+    E_N_X "e'_N_x" Length (ACI_318_19 "17.6.2.3.1" Secondary) "Eccentricity of the pull along x" = "abs(sum(T_i * x_i) / sum(T_i) - sum(x_i) / n)";
+    E_N_Y "e'_N_y" Length (ACI_318_19 "17.6.2.3.1" Secondary) "Eccentricity of the pull along y" = "abs(sum(T_i * y_i) / sum(T_i) - sum(y_i) / n)";
+    PSI_EC_X "psi_ec_N_x" Number (ACI_318_19 "17.6.2.3.1" Secondary) "Effect of the eccentricity along x" = "1 / (1 + e'_N_x / (1.5 * h_ef))";
+    PSI_EC_Y "psi_ec_N_y" Number (ACI_318_19 "17.6.2.3.1" Secondary) "Effect of the eccentricity along y" = "1 / (1 + e'_N_y / (1.5 * h_ef))";
+    PSI_EC "psi_ec_N" Number (ACI_318_19 "17.6.2.3.1.1" Secondary) "Effect of both eccentricities" = "psi_ec_N_x * psi_ec_N_y";
+    N_CB "N_cb" Force (ACI_318_19 "17.6.2.1(a)" Secondary) "Nominal breakout strength of the anchor" = "A_Nc / A_Nco * psi_ed_N * psi_c_N * psi_cp_N * N_b";
+    N_CBG "N_cbg" Force (ACI_318_19 "17.6.2.1(b)" Secondary) "Nominal breakout strength of the group" = "A_Nc / A_Nco * psi_ec_N * psi_ed_N * psi_c_N * psi_cp_N * N_b";
+    N_D "N_d" Force (ACI_318_19 "17.5.1.2, 17.10.5.4" Secondary) "Design strength" = "k_E * phi * N_cb";
+    N_D_GROUP "N_d" Force (ACI_318_19 "17.5.1.2, 17.10.5.4" Secondary) "Design strength" = "k_E * phi * N_cbg";
+    N_UA "N_ua" Force (STATICS "base reactions" Derived) "Pull on the anchor": Solved;
+    N_UA_GROUP "N_ua" Force (STATICS "" Derived) "Pull on the group" = "sum(T_i)";
+    R_N "r_N" Utilisation (ACI_318_19 "17.5.2" Secondary) "Demand over strength" = "N_ua / N_d";
+}
+
+/// The factors of a breakout strength that no force changes, in units of the edition.
+#[derive(Clone, Copy, Debug)]
+pub struct Basic {
+    a_nc: f64,
+    a_nco: f64,
+    h_ef: f64,
+    psi_ed: f64,
+    psi_c: f64,
+    psi_cp: f64,
+    n_b: f64,
+}
+
+/// How far the resultant of a group's forces lies from the group's centroid, in units of the edition.
+#[derive(Clone, Copy, Debug)]
+pub struct Eccentricity {
+    /// Along x.
+    pub x: f64,
+    /// Along y.
+    pub y: f64,
+}
+
+impl Basic {
+    /// Nominal strength of a single anchor (17.6.2.1a).
+    pub fn single(&self, sheet: &mut Sheet) -> f64 {
+        sheet.step(N_CB, self.a_nc / self.a_nco * self.psi_ed * self.psi_c * self.psi_cp * self.n_b)
+    }
+
+    /// Nominal strength of a group (17.6.2.1b) whose eccentricities stand on the sheet as e'_N_x and e'_N_y.
+    pub fn group(&self, eccentricity: Eccentricity, sheet: &mut Sheet) -> f64 {
+        let psi_x = sheet.step(PSI_EC_X, 1.0 / (1.0 + eccentricity.x / (1.5 * self.h_ef)));
+        let psi_y = sheet.step(PSI_EC_Y, 1.0 / (1.0 + eccentricity.y / (1.5 * self.h_ef)));
+        let psi_ec = sheet.step(PSI_EC, psi_x * psi_y);
+        sheet.step(N_CBG, self.a_nc / self.a_nco * psi_ec * self.psi_ed * self.psi_c * self.psi_cp * self.n_b)
+    }
+}
+
+/// A group with its body and its strengths.
+pub struct Group {
+    /// Its geometry.
+    pub body: Body,
+    /// Its factors; its members all have one embedment, or there are none.
+    pub basic: Basic,
+    /// The factors of each member on its own share of the body.
+    pub shares: Vec<Basic>,
+}
+
+impl Group {
+    /// The group of a set of anchors.
+    pub fn new(facts: &Facts, set: Set) -> Group {
+        let body = Body::new(facts, set);
+        let quiet = &mut Sheet::quiet();
+        let basic = Basic::new(facts, &body, Piece::Whole, quiet);
+        let shares = (0..body.members.len()).map(|place| Basic::new(facts, &body, Piece::Share(place), quiet)).collect();
+        Group { body, basic, shares }
+    }
+}
+
+/// Which part of a body carries.
+#[derive(Clone, Copy)]
+pub enum Piece {
+    /// All of it.
+    Whole,
+    /// The share of the member of this place in the group.
+    Share(usize),
+}
+
+impl Basic {
+    /// The factors of a body or of one anchor's share of it, with the steps that lead to them.
+    pub fn new(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> Basic {
+        concrete::tell(facts, sheet);
+        let h_ef = depth(facts, body, sheet);
+        let (id, area_mm2, nearest_mm) = match piece {
+            Piece::Whole => (A_NC, body.area_mm2, body.nearest_mm()),
+            Piece::Share(place) => (A_NC_SHARE, body.shares[place].area_mm2, body.shares[place].nearest_mm),
+        };
+        let a_nc = sheet.detailed(id, facts.area(area_mm2), || match piece {
+            Piece::Whole => corners(facts, &body.outline(facts)),
+            Piece::Share(place) => corners(facts, &[body.share_outline(facts, place)]),
+        });
+        let a_nco = sheet.step(A_NCO, 9.0 * (h_ef * h_ef));
+        let c_a_min = facts.length(nearest_mm);
+        let psi_ed = if at_least(c_a_min, 1.5 * h_ef) {
+            sheet.step(PSI_ED_FAR, 1.0)
+        } else {
+            sheet.step(C_A_MIN, c_a_min);
+            sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / (1.5 * h_ef))
+        };
+        let psi_c = concrete::breakout_cracking(facts, sheet);
+        let psi_cp = sheet.step(PSI_CP, 1.0);
+        let n_b = basic_strength(facts, h_ef, sheet);
+        Basic { a_nc, a_nco, h_ef, psi_ed, psi_c, psi_cp, n_b }
+    }
+}
+
+/// The embedment that the equations take (17.6.2.1.2).
+fn depth(facts: &Facts, body: &Body, sheet: &mut Sheet) -> f64 {
+    let full = facts.length(body.full_depth_mm);
+    if body.near < 3 {
+        return sheet.step(H_EF, full);
+    }
+    sheet.step(H_EF_FULL, full);
+    let c_a_max = sheet.step(C_A_MAX, facts.length(body.farthest_near_mm));
+    let s = sheet.step(S, facts.length(body.spacing_mm));
+    sheet.step(H_EF_REDUCED, full.min((c_a_max / 1.5).max(s / 3.0)))
+}
+
+/// N_b (17.6.2.2).
+fn basic_strength(facts: &Facts, h_ef: f64, sheet: &mut Sheet) -> f64 {
+    let edition = facts.edition;
+    let root = sqrt(facts.f_c);
+    if facts.deep && at_least(h_ef, edition.deep_from) && at_most(h_ef, edition.deep_to) {
+        let k_c = edition.deep_breakout.told(sheet);
+        return sheet.step(N_B_DEEP, k_c * facts.lambda * root * pow(h_ef, 5.0 / 3.0));
+    }
+    let k_c = edition.breakout.told(sheet);
+    sheet.step(N_B, k_c * facts.lambda * root * pow_1_5(h_ef))
+}
+
+/// Corners of figures in units of the edition, each figure ended by a pair of NaN.
+pub fn corners(facts: &Facts, figures: &[Polygon]) -> Detail {
+    let mut corners = Vec::new();
+    for (place, figure) in figures.iter().enumerate() {
+        if place > 0 {
+            corners.push([f64::NAN, f64::NAN]);
+        }
+        corners.extend(figure.corners.iter().map(|at| [facts.length(at.x_mm), facts.length(at.y_mm)]));
+    }
+    Detail::Shape(corners)
+}
+
+/// A group that is pulled: its number from 1, and the pull on each anchor of the site in units of the edition.
+pub struct Pulled<'a> {
+    /// Number of the group.
+    pub number: u16,
+    /// The group.
+    pub group: &'a Group,
+    /// Pulls of all anchors.
+    pub pull: &'a [f64],
+}
+
+impl Pulled<'_> {
+    /// Breakout of the group (17.6.2).
+    pub fn check(&self, facts: &Facts, sheet: &mut Sheet) -> Outcome {
+        let (body, members) = (&self.group.body, &self.group.body.members);
+        let subject = Subject::Group(self.number);
+        sheet.open(Part::Anchors, subject, Some(CheckId::AnchorTensionBreakout), facts.edition.system);
+        if !body.alike {
+            return Outcome::NotCovered(MIXED_DEPTHS);
+        }
+        if sheet.is_told() {
+            Basic::new(facts, body, Piece::Whole, sheet);
+        }
+        if let [only] = members[..] {
+            let n_cb = self.group.basic.single(sheet);
+            let phi = reduction::concrete(Action::Tension, facts, sheet);
+            let k_e = reduction::seismic(facts, sheet);
+            let n_d = sheet.step(N_D, k_e * phi * n_cb);
+            let n_ua = sheet.carry(N_UA, self.pull[only]);
+            sheet.step(R_N, n_ua / n_d);
+            return facts.compared(n_ua, n_d);
+        }
+        let eccentricity = self.eccentricity(facts, sheet);
+        let n_cbg = self.group.basic.group(eccentricity, sheet);
+        let phi = reduction::concrete(Action::Tension, facts, sheet);
+        let k_e = reduction::seismic(facts, sheet);
+        let n_d = sheet.step(N_D_GROUP, k_e * phi * n_cbg);
+        let n_ua = sheet.step(N_UA_GROUP, sum(members, |place| self.pull[place]));
+        sheet.step(R_N, n_ua / n_d);
+        facts.compared(n_ua, n_d)
+    }
+
+    /// The hottest anchor of the group on its own share of concrete; none for an anchor alone.
+    ///
+    /// psi_ec can hide a hot anchor in a long chain; common practice checks it on the area cut half way to its
+    /// neighbours, with psi_ed only from real edges.
+    pub fn check_share(&self, facts: &Facts, sheet: &mut Sheet) -> Option<Outcome> {
+        let members = &self.group.body.members;
+        if members.len() < 2 {
+            return None;
+        }
+        if !self.group.body.alike {
+            return Some(Outcome::NotCovered(MIXED_DEPTHS));
+        }
+        let quiet = &mut Sheet::quiet();
+        let phi = reduction::concrete(Action::Tension, facts, quiet);
+        let k_e = reduction::seismic(facts, quiet);
+        let mut worst = (0, f64::NEG_INFINITY, f64::NAN);
+        for (place, &member) in members.iter().enumerate() {
+            let n_d = k_e * phi * self.group.shares[place].single(quiet);
+            let ratio = self.pull[member] / n_d;
+            // A ratio that is no number is the worst of all.
+            if ratio > worst.1 || ratio.is_nan() {
+                worst = (place, ratio, n_d);
+            }
+        }
+        let (place, ratio, n_d) = worst;
+        let n_ua = self.pull[members[place]];
+        if sheet.is_told() {
+            let subject = Subject::Anchor(members[place] as u16);
+            sheet.open(Part::Anchors, subject, Some(CheckId::AnchorTensionTributary), facts.edition.system);
+            Basic::new(facts, &self.group.body, Piece::Share(place), sheet).single(sheet);
+            reduction::concrete(Action::Tension, facts, sheet);
+            reduction::seismic(facts, sheet);
+            sheet.step(N_D, n_d);
+            sheet.carry(N_UA, n_ua);
+            sheet.step(R_N, ratio);
+        }
+        Some(facts.compared(n_ua, n_d))
+    }
+
+    /// e'_N along both axes (17.6.2.3.1), from the centroid of the pulled anchors.
+    fn eccentricity(&self, facts: &Facts, sheet: &mut Sheet) -> Eccentricity {
+        let members = &self.group.body.members;
+        if sheet.is_told() {
+            let of = |value: fn(&Self, &Facts, usize) -> f64| -> Vec<f64> {
+                members.iter().map(|&place| value(self, facts, place)).collect()
+            };
+            sheet.each(T_I, &of(|pulled, _, place| pulled.pull[place]));
+            sheet.each(X_I, &of(|_, facts, place| facts.anchors[place].x));
+            sheet.each(Y_I, &of(|_, facts, place| facts.anchors[place].y));
+        }
+        let n = sheet.step(N, members.len() as f64);
+        let (pull, anchors) = (self.pull, &facts.anchors);
+        let total = sum(members, |place| pull[place]);
+        let e_x = sum(members, |p| pull[p] * anchors[p].x) / total - sum(members, |p| anchors[p].x) / n;
+        let e_y = sum(members, |p| pull[p] * anchors[p].y) / total - sum(members, |p| anchors[p].y) / n;
+        Eccentricity { x: sheet.step(E_N_X, e_x.abs()), y: sheet.step(E_N_Y, e_y.abs()) }
+    }
+}
+
+/// A sum over the members of a group, in their order.
+pub fn sum(members: &[usize], of: impl Fn(usize) -> f64) -> f64 {
+    let mut total = of(members[0]);
+    for &place in &members[1..] {
+        total += of(place);
+    }
+    total
+}

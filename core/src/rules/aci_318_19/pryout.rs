@@ -1,0 +1,151 @@
+//! Pryout (17.7.3): the breakout strength of all sheared anchors, pulled or not.
+
+use alloc::vec::Vec;
+
+use super::breakout::{Basic, Eccentricity, Group, N, Piece, X_I, Y_I, sum};
+use super::coverage::MIXED_DEPTHS;
+use super::edition::ACI_318_19;
+use super::facts::Facts;
+use super::reduction;
+use super::steel::Shear;
+use crate::calc::clause::{PRACTICE, STATICS};
+use crate::calc::limit::at_least;
+use crate::calc::number::sqrt;
+use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, steps};
+
+steps! { 59 "ACI 318-19, pryout";
+    V_X_I "V_x_i" Force (STATICS "base reactions" Derived) "Shear on each anchor of the group, to the right": Solved;
+    V_Y_I "V_y_i" Force (STATICS "base reactions" Derived) "Shear on each anchor of the group, to the rear": Solved;
+    V_UA "V_ua" Force (STATICS "" Derived) "Resultant shear on the group" = "sqrt(sum(V_x_i)^2 + sum(V_y_i)^2)";
+    M_Z "M_z" Moment (STATICS "" Derived) "Twist of the shears about the centroid of the group" = "sum(x_i * V_y_i - y_i * V_x_i) - sum(x_i) / n * sum(V_y_i) + sum(y_i) / n * sum(V_x_i)";
+    E_X "e'_N_x" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along x" = "abs(M_z * sum(V_y_i) / V_ua^2)";
+    E_Y "e'_N_y" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along y" = "abs(M_z * sum(V_x_i) / V_ua^2)";
+    K_CP "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is at least 65 mm (2.5 in.)": Condition;
+    K_CP_SHALLOW "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is below 65 mm (2.5 in.)": Condition;
+    V_CP "V_cp" Force (ACI_318_19 "17.7.3.1(a)" Secondary) "Nominal pryout strength of the anchor" = "k_cp * N_cb";
+    V_CPG "V_cpg" Force (ACI_318_19 "17.7.3.1(b)" Secondary) "Nominal pryout strength of the group" = "k_cp * N_cbg";
+    V_CP_SHARE "V_cp" Force (PRACTICE "shears that oppose each other" Memory) "Nominal pryout strength of the worst single anchor, whose body is cut half way to its neighbours because their shears oppose" = "k_cp * N_cb";
+    V_D "V_d" Force (ACI_318_19 "17.5.1.2" Secondary) "Design strength" = "phi * V_cp";
+    V_D_GROUP "V_d" Force (ACI_318_19 "17.5.1.2" Secondary) "Design strength" = "phi * V_cpg";
+    V_X "V_x" Force (STATICS "base reactions" Derived) "Shear on the anchor, to the right": Solved;
+    V_Y "V_y" Force (STATICS "base reactions" Derived) "Shear on the anchor, to the rear": Solved;
+    V_UA_SINGLE "V_ua" Force (STATICS "" Derived) "Shear on the anchor" = "sqrt(V_x^2 + V_y^2)";
+    R_V "r_V" Utilisation (ACI_318_19 "17.5.2" Secondary) "Demand over strength" = "V_ua / V_d";
+}
+
+/// A group of sheared anchors.
+pub struct Sheared<'a> {
+    /// Number of the group, from 1.
+    pub number: u16,
+    /// The group.
+    pub group: &'a Group,
+    /// Shears of all anchors of the site, in units of the edition.
+    pub shear: &'a [Shear],
+}
+
+impl Sheared<'_> {
+    /// The group against its resultant.
+    pub fn check(&self, facts: &Facts, sheet: &mut Sheet) -> Outcome {
+        let (body, members) = (&self.group.body, &self.group.body.members);
+        self.open(Subject::Group(self.number), facts, sheet);
+        if !body.alike {
+            return Outcome::NotCovered(MIXED_DEPTHS);
+        }
+        if sheet.is_told() {
+            Basic::new(facts, body, Piece::Whole, sheet);
+        }
+        if let [only] = members[..] {
+            return self.single(facts, &self.group.basic, only, sheet);
+        }
+        if sheet.is_told() {
+            let of = |value: &dyn Fn(usize) -> f64| -> Vec<f64> { members.iter().map(|&place| value(place)).collect() };
+            sheet.each(V_X_I, &of(&|place| self.shear[place].x));
+            sheet.each(V_Y_I, &of(&|place| self.shear[place].y));
+            sheet.each(X_I, &of(&|place| facts.anchors[place].x));
+            sheet.each(Y_I, &of(&|place| facts.anchors[place].y));
+        }
+        let n = sheet.step(N, members.len() as f64);
+        let (shear, anchors) = (self.shear, &facts.anchors);
+        let (v_x, v_y) = (sum(members, |p| shear[p].x), sum(members, |p| shear[p].y));
+        let v_ua = sheet.step(V_UA, sqrt(v_x * v_x + v_y * v_y));
+        let m_z = sum(members, |p| anchors[p].x * shear[p].y - anchors[p].y * shear[p].x)
+            - sum(members, |p| anchors[p].x) / n * v_y
+            + sum(members, |p| anchors[p].y) / n * v_x;
+        let m_z = sheet.step(M_Z, m_z);
+        // A pure twist has no resultant; its anchors are checked alone.
+        let square = if v_ua > 0.0 { v_ua * v_ua } else { f64::INFINITY };
+        let eccentricity = Eccentricity {
+            x: sheet.step(E_X, (m_z * v_y / square).abs()),
+            y: sheet.step(E_Y, (m_z * v_x / square).abs()),
+        };
+        let n_cbg = self.group.basic.group(eccentricity, sheet);
+        let k_cp = coefficient(facts, body.full_depth_mm, sheet);
+        let v_cpg = sheet.step(V_CPG, k_cp * n_cbg);
+        let phi = reduction::pryout(sheet);
+        let v_d = sheet.step(V_D_GROUP, phi * v_cpg);
+        sheet.step(R_V, v_ua / v_d);
+        facts.compared(v_ua, v_d)
+    }
+
+    /// The worst single anchor, where shears of the group oppose each other; none where they do not.
+    pub fn check_opposed(&self, facts: &Facts, sheet: &mut Sheet) -> Option<(usize, Outcome)> {
+        let members = &self.group.body.members;
+        if !self.group.body.alike || !self.is_opposed() {
+            return None;
+        }
+        let quiet = &mut Sheet::quiet();
+        let mut worst = (0, f64::NEG_INFINITY, Outcome::NotCovered(MIXED_DEPTHS));
+        for (place, &member) in members.iter().enumerate() {
+            let outcome = self.single(facts, &self.group.shares[place], member, quiet);
+            if let Outcome::Compared { utilisation, .. } = outcome
+                && (utilisation > worst.1 || utilisation.is_nan())
+            {
+                worst = (place, utilisation, outcome);
+            }
+        }
+        let (place, _, outcome) = worst;
+        if sheet.is_told() {
+            self.open(Subject::Anchor(members[place] as u16), facts, sheet);
+            let basic = Basic::new(facts, &self.group.body, Piece::Share(place), sheet);
+            self.single(facts, &basic, members[place], sheet);
+        }
+        Some((members[place], outcome))
+    }
+
+    fn open(&self, subject: Subject, facts: &Facts, sheet: &mut Sheet) {
+        sheet.open(Part::Anchors, subject, Some(CheckId::AnchorShearPryout), facts.edition.system);
+    }
+
+    fn single(&self, facts: &Facts, basic: &Basic, only: usize, sheet: &mut Sheet) -> Outcome {
+        let n_cb = basic.single(sheet);
+        let k_cp = coefficient(facts, self.group.body.full_depth_mm, sheet);
+        let id = if self.group.body.members.len() == 1 { V_CP } else { V_CP_SHARE };
+        let v_cp = sheet.step(id, k_cp * n_cb);
+        let phi = reduction::pryout(sheet);
+        let v_d = sheet.step(V_D, phi * v_cp);
+        let shear = self.shear[only];
+        sheet.carry(V_X, shear.x);
+        sheet.carry(V_Y, shear.y);
+        let v_ua = sheet.step(V_UA_SINGLE, shear.size());
+        sheet.step(R_V, v_ua / v_d);
+        facts.compared(v_ua, v_d)
+    }
+
+    /// Whether two shears of the group point away from each other.
+    fn is_opposed(&self) -> bool {
+        let members = &self.group.body.members;
+        members.iter().enumerate().any(|(place, &a)| {
+            let a = self.shear[a];
+            members[place + 1..].iter().any(|&b| a.x * self.shear[b].x + a.y * self.shear[b].y < 0.0)
+        })
+    }
+}
+
+/// k_cp by the real embedment.
+fn coefficient(facts: &Facts, depth_mm: f64, sheet: &mut Sheet) -> f64 {
+    if at_least(facts.length(depth_mm), facts.edition.pryout_deep) {
+        sheet.step(K_CP, 2.0)
+    } else {
+        sheet.step(K_CP_SHALLOW, 1.0)
+    }
+}

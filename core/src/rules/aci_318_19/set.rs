@@ -1,0 +1,83 @@
+//! Sets of anchors, the connected groups in them, and what is already known about a set.
+
+use alloc::vec::Vec;
+
+/// A set of anchors, one bit each.
+pub type Set = u128;
+
+/// The most anchors that fit a set.
+pub const ANCHORS_MAX: usize = 128;
+
+/// The anchors of a set in rising order.
+pub fn members(mut set: Set) -> impl Iterator<Item = usize> {
+    core::iter::from_fn(move || {
+        if set == 0 {
+            return None;
+        }
+        let place = set.trailing_zeros() as usize;
+        set &= set - 1;
+        Some(place)
+    })
+}
+
+/// A set of one.
+pub fn only(place: usize) -> Set {
+    1 << place
+}
+
+/// Groups that were worked out for sets of acting anchors.
+pub struct Known<T> {
+    found: Vec<(Set, T)>,
+    last: usize,
+}
+
+/// Sets kept at once. A sweep over all directions sees a few dozen.
+const KNOWN_MAX: usize = 1024;
+
+impl<T> Known<T> {
+    /// Nothing known yet.
+    pub fn new() -> Self {
+        Known { found: Vec::new(), last: 0 }
+    }
+
+    /// What is known for a set, made when it is asked for the first time.
+    pub fn of(&mut self, set: Set, make: impl FnOnce() -> T) -> &mut T {
+        if self.found.get(self.last).is_none_or(|entry| entry.0 != set) {
+            match self.found.iter().position(|entry| entry.0 == set) {
+                Some(place) => self.last = place,
+                None => {
+                    if self.found.len() >= KNOWN_MAX {
+                        self.found.clear();
+                    }
+                    self.found.push((set, make()));
+                    self.last = self.found.len() - 1;
+                }
+            }
+        }
+        &mut self.found[self.last].1
+    }
+}
+
+/// Connected sets of acting anchors: two belong together when `linked` says so, directly or through others.
+pub fn connected(acting: Set, linked: impl Fn(usize, usize) -> bool) -> Vec<Set> {
+    let mut left = acting;
+    let mut groups = Vec::new();
+    while left != 0 {
+        let mut group = only(left.trailing_zeros() as usize);
+        let mut fresh = group;
+        left &= !group;
+        while fresh != 0 {
+            let from = fresh.trailing_zeros() as usize;
+            fresh &= fresh - 1;
+            for to in members(left) {
+                if linked(from, to) {
+                    group |= only(to);
+                    fresh |= only(to);
+                    left &= !only(to);
+                }
+            }
+        }
+        groups.push(group);
+    }
+    groups
+}
