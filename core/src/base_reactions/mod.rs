@@ -10,10 +10,12 @@ mod load;
 mod newton;
 mod pivot;
 mod reactions;
+mod samples;
 mod scaled;
 mod shear;
 mod support;
 mod supports;
+mod switches;
 pub mod told;
 
 pub use direction::{Directions, Peak};

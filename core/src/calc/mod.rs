@@ -7,6 +7,7 @@ pub mod formula;
 mod kind;
 pub mod limit;
 pub mod number;
+pub mod order;
 pub mod sheet;
 pub mod show;
 mod step;

@@ -143,6 +143,16 @@ impl Sheet {
         value
     }
 
+    /// Records the values of an indexed quantity that was computed in another section.
+    #[inline]
+    pub fn carry_each(&mut self, id: StepId, values: &[f64]) {
+        if self.told {
+            for (place, &value) in values.iter().enumerate() {
+                self.push(Step { id, value, index: place as u16 + 1, carried: true, detail: Detail::None });
+            }
+        }
+    }
+
     /// Records the values of an indexed quantity (`T_i`), which a sum in a later formula runs over.
     #[inline]
     pub fn each(&mut self, id: StepId, values: &[f64]) {

@@ -65,7 +65,10 @@ pub fn show(value: f64, kind: Kind, style: Style) -> String {
     let mut text = number_text(value, kind, style);
     let unit = unit_text(kind, style.to, style.reading);
     if !unit.is_empty() && value.is_finite() {
-        text.push('\u{a0}');
+        // A degree sign stands at its number.
+        if unit != "°" {
+            text.push('\u{a0}');
+        }
         text.push_str(&unit);
     }
     text

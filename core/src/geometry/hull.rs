@@ -1,3 +1,4 @@
+use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
 use super::point::turn_mm2;
@@ -36,7 +37,7 @@ impl Hull {
     /// ```
     pub fn new(places: &[Point]) -> Hull {
         let mut sorted: Vec<Point> = places.to_vec();
-        sorted.sort_by(|a, b| a.x_mm.total_cmp(&b.x_mm).then(a.y_mm.total_cmp(&b.y_mm)));
+        put_in_order(&mut sorted, |a, b| a.x_mm.total_cmp(&b.x_mm).then(a.y_mm.total_cmp(&b.y_mm)));
         sorted.dedup_by(|a, b| a == b);
         if sorted.len() < 3 {
             return Hull { corners: sorted };

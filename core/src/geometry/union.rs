@@ -1,3 +1,4 @@
+use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
 use super::{Point, Polygon, Rectangle};
@@ -17,7 +18,7 @@ pub fn union_area_mm2(rectangles: &[Rectangle], outline: &Rectangle) -> f64 {
     let parts = clipped(rectangles, outline);
     let cuts_mm = cuts(parts.iter().flat_map(|part| [part.left_mm, part.right_mm]));
     let mut by_front: Vec<&Rectangle> = parts.iter().collect();
-    by_front.sort_by(|a, b| a.front_mm.total_cmp(&b.front_mm));
+    put_in_order(&mut by_front, |a, b| a.front_mm.total_cmp(&b.front_mm));
     let mut area_mm2 = 0.0;
     for strip in cuts_mm.windows(2) {
         let mut covered_mm = 0.0;
@@ -139,7 +140,7 @@ fn clipped(rectangles: &[Rectangle], outline: &Rectangle) -> Vec<Rectangle> {
 
 fn cuts(sides_mm: impl Iterator<Item = f64>) -> Vec<f64> {
     let mut cuts_mm: Vec<f64> = sides_mm.collect();
-    cuts_mm.sort_by(f64::total_cmp);
+    put_in_order(&mut cuts_mm, f64::total_cmp);
     cuts_mm.dedup();
     cuts_mm
 }

@@ -1,5 +1,6 @@
 //! Walks the tree of a text by tables of fields and collects the faults.
 
+use crate::calc::order::put_in_order;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -140,7 +141,7 @@ impl<'t> Reader<'t> {
 
     /// All faults in the order of the text, 200 at most, then the count of the others.
     pub fn faults(mut self) -> Vec<Fault> {
-        self.found.sort_by_key(|found| found.at);
+        put_in_order(&mut self.found, |a, b| a.at.cmp(&b.at));
         let more = self.found.len().saturating_sub(FAULTS_MAX);
         let mut faults = Vec::new();
         let mut place = Place { at: 0, line: 1, column: 1 };

@@ -83,6 +83,9 @@ pub fn read(text: &str) -> Result<Node<'_>, Trouble> {
     }
     let mut reader = Reader { text, at: if text.starts_with('\u{feff}') { 3 } else { 0 } };
     let node = reader.value(0)?;
+    if node.json == Json::Word {
+        return Err(Trouble { at: node.from, problem: Problem::NotJson, allowed: "a value" });
+    }
     reader.space();
     if reader.at < text.len() {
         return Err(reader.not_json("the end of the text"));

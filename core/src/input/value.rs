@@ -1,5 +1,6 @@
 //! Reads the values of a table of fields.
 
+use crate::calc::order::put_in_order;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -164,7 +165,7 @@ impl<'t> Reader<'t> {
                 None => self.fault(&item, Problem::UnknownName, "the name of a content"),
             }
         }
-        places.sort_unstable();
+        put_in_order(&mut places, Ord::cmp);
         Some(Value::Contents(places))
     }
 
@@ -181,7 +182,7 @@ impl<'t> Reader<'t> {
                 numbers.extend(content.zip(number));
             }
         }
-        numbers.sort_unstable_by_key(|(content, _)| *content);
+        put_in_order(&mut numbers, |a, b| a.0.cmp(&b.0));
         Some(Value::NumbersOfContents(numbers))
     }
 

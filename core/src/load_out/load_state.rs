@@ -1,5 +1,6 @@
 //! The states of a load-out: the ones that always exist, the part-filled ones, the user's own.
 
+use crate::calc::order::put_in_order;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -35,7 +36,7 @@ pub fn always(contents: &[Content]) -> [LoadState; 2] {
 /// Contents are ordered by their undersides; where these are equal, by the order of the file.
 pub fn part_filled(contents: &[Content]) -> Vec<LoadState> {
     let mut rising: Vec<usize> = (0..contents.len()).collect();
-    rising.sort_by(|&a, &b| contents[a].bottom_mm.total_cmp(&contents[b].bottom_mm));
+    put_in_order(&mut rising, |&a, &b| contents[a].bottom_mm.total_cmp(&contents[b].bottom_mm));
     let mut rank = alloc::vec![0; contents.len()];
     for (place, &content) in rising.iter().enumerate() {
         rank[content] = place;

@@ -1,5 +1,6 @@
 //! What single fields cannot see: whether the parts of a file agree with each other.
 
+use crate::calc::order::put_in_order;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -55,7 +56,7 @@ fn rule_faults(reader: &mut Reader, item: &Item, fields: &[Field], faults: RuleF
 fn names(reader: &mut Reader, items: &[Item], field: usize) {
     let named = items.iter().enumerate().filter_map(|(place, item)| Some((item.values.text(field)?, place)));
     let mut names: Vec<(&str, usize)> = named.collect();
-    names.sort_unstable();
+    put_in_order(&mut names, Ord::cmp);
     for pair in names.chunk_by(|(a, _), (b, _)| a == b) {
         for &(_, place) in &pair[1..] {
             let allowed = format!("a name that {} does not have", items[pair[0].1].spot.path);

@@ -1,5 +1,6 @@
 //! The parts of a file as they were read by their tables of fields, faults or not.
 
+use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
@@ -178,6 +179,6 @@ fn names_of<'n>(contents: &[Item<'n>]) -> Vec<(&'n str, usize)> {
             names.push((name, place));
         }
     }
-    names.sort_unstable();
+    put_in_order(&mut names, Ord::cmp);
     names
 }

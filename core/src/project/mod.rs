@@ -9,6 +9,7 @@ pub mod parts;
 mod picture;
 mod read;
 mod rose;
+pub mod schema;
 mod self_check;
 mod sweep;
 mod tell;
@@ -109,6 +110,8 @@ fields! {
         "Title", "What the calculation sheet is headed with.", "", [];
     WRITTEN_BY "written_by" Text, Unknown,
         "Written by", "The version of Steadfoot that last wrote the file. Written by the page, so that it can say when numbers may have moved.", "", [];
+    LAST_ANSWER "last_answer" Text, Unknown,
+        "Last answer", "What came out when the file was last written. Written by the page, so that it can say whether a newer version of Steadfoot moved it.", "", [];
     PART_FILLED "part_filled" Flag, Set(false),
         "Part-filled states",
         "Assess also the states with only the lowest one, two, three and so on of the contents, and with only the highest ones.", "", [];

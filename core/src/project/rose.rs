@@ -1,5 +1,6 @@
 //! The rose: how far the cabinet is used for every direction of the push, and by what.
 
+use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
 use super::assess::{at, role, worst};
@@ -23,7 +24,7 @@ pub fn rose(bench: &mut Bench, checks: &[CheckTold], governs: Option<usize>) -> 
         directions = list;
     }
     directions.push(peak.direction_rad);
-    directions.sort_by(f64::total_cmp);
+    put_in_order(&mut directions, f64::total_cmp);
     directions.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
     let mut points = Vec::new();
     let mut findings: Vec<Finding> = Vec::new();
