@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::concrete;
 use super::edition::ACI_318_19;
-use super::facts::Facts;
+use super::facts::{Facts, sides_across};
 use super::reduction::{self, Action};
 use super::row::ROW_MM;
 use super::set::{Set, connected, members};
@@ -84,7 +84,7 @@ impl SideFace {
         if sheet.is_told() {
             self.strength(facts, sheet);
             let pulls: Vec<f64> = self.members.iter().map(|&place| pull[place]).collect();
-            sheet.each(T_I, &pulls);
+            sheet.carry_each(T_I, &pulls);
         }
         let n_ua = sheet.step(N_UA, sum(&self.members, |place| pull[place]));
         sheet.step(R_N, n_ua / self.strength);
@@ -103,9 +103,11 @@ impl SideFace {
         if let [only] = self.members[..] {
             return self.single(facts, only, (c_a1, n_sb), sheet);
         }
-        let alongs = self.members.iter().map(|&place| facts.anchors[place].along_mm(self.side));
-        let (low, high) = alongs.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)));
-        let s = sheet.step(S, facts.length(high - low));
+        let outer = self.outer(facts);
+        let along = |place: usize| facts.anchors[place].along_mm(self.side);
+        let s = sheet.detailed(S, facts.length(along(outer[1]) - along(outer[0])), || {
+            facts.line(outer.map(|place| facts.anchors[place].at))
+        });
         let n_sbg = sheet.step(N_SBG, (1.0 + s / (6.0 * c_a1)) * n_sb);
         let corners: Vec<f64> = self
             .members
@@ -141,11 +143,19 @@ impl SideFace {
         sheet.step(N_D_CORNER, k_e * phi * n_corner)
     }
 
+    /// The outer anchors of the row.
+    fn outer(&self, facts: &Facts) -> [usize; 2] {
+        let along = |place: usize| facts.anchors[place].along_mm(self.side);
+        self.members.iter().fold([self.members[0]; 2], |[low, high], &place| {
+            [if along(place) < along(low) { place } else { low }, if along(place) > along(high) { place } else { high }]
+        })
+    }
+
     /// The distance of an anchor to the nearer of the two edges at right angles to this one.
     fn corner_mm(&self, facts: &Facts, place: usize) -> f64 {
         let edges_mm = &facts.anchors[place].edges_mm;
-        let across = if self.side < 2 { 2 } else { 0 };
-        edges_mm[across].min(edges_mm[across + 1])
+        let [low, high] = sides_across(self.side);
+        edges_mm[low].min(edges_mm[high])
     }
 }
 

@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::facts::{Anchor, Facts};
+use super::facts::{ALL_SIDES, Anchor, Facts};
 use super::set::{Set, members};
 use crate::calc::limit::less;
 use crate::geometry::{HalfPlane, Point, Polygon, Rectangle, Size, union_area_mm2, union_outline};
@@ -14,29 +14,32 @@ pub fn breakouts_overlap(a: &Anchor, b: &Anchor) -> bool {
     less((a.at.x_mm - b.at.x_mm).abs(), reach_mm) && less((a.at.y_mm - b.at.y_mm).abs(), reach_mm)
 }
 
-/// The largest spacing between neighbouring points: the longest link of the shortest tree that joins them all.
+/// The widest gap between neighbouring points: the longest link of the shortest tree that joins them all.
 ///
 /// For a row of three at 150 it is 150; for a grid it is the larger of its two pitches.
-pub fn largest_spacing_mm(points: &[Point]) -> f64 {
-    let mut reach: Vec<f64> = points.iter().map(|&point| points[0].distance_mm(point)).collect();
+pub fn widest_gap(points: &[Point]) -> [Point; 2] {
+    let mut nearest = alloc::vec![points[0]; points.len()];
     let mut joined = alloc::vec![false; points.len()];
-    let mut largest = 0.0;
+    let mut widest = [points[0], points[0]];
     for _ in 0..points.len() {
+        let gap_mm = |place: usize| points[place].distance_mm(nearest[place]);
         let mut next = usize::MAX;
         for place in 0..points.len() {
-            if !joined[place] && (next == usize::MAX || reach[place] < reach[next]) {
+            if !joined[place] && (next == usize::MAX || gap_mm(place) < gap_mm(next)) {
                 next = place;
             }
         }
         joined[next] = true;
-        if reach[next] > largest {
-            largest = reach[next];
+        if gap_mm(next) > widest[0].distance_mm(widest[1]) {
+            widest = [nearest[next], points[next]];
         }
         for place in 0..points.len() {
-            reach[place] = reach[place].min(points[next].distance_mm(points[place]));
+            if points[place].distance_mm(points[next]) < points[place].distance_mm(nearest[place]) {
+                nearest[place] = points[next];
+            }
         }
     }
-    largest
+    widest
 }
 
 /// The breakout body of a group, as the geometry makes it.
@@ -51,10 +54,10 @@ pub struct Body {
     pub edges_mm: [f64; 4],
     /// How many edges are nearer than 1.5 h_ef.
     pub near: usize,
-    /// The largest edge distance that is below 1.5 h_ef.
-    pub farthest_near_mm: f64,
-    /// The largest spacing between neighbours.
-    pub spacing_mm: f64,
+    /// The edge with the largest distance that is below 1.5 h_ef, if there is one.
+    pub farthest_near: Option<usize>,
+    /// The neighbours with the largest spacing.
+    pub gap: [Point; 2],
     /// The embedment that the equations take (17.6.2.1.2).
     pub depth_mm: f64,
     /// The projected area: the squares of 3 h_ef about each anchor, united and cut at the edges.
@@ -85,18 +88,21 @@ impl Body {
             }
         }
         let mut near = 0;
-        let mut farthest_near_mm = 0.0;
-        for edge_mm in edges_mm {
-            if less(edge_mm, 1.5 * full_depth_mm) {
+        let mut farthest_near: Option<usize> = None;
+        for side in ALL_SIDES {
+            if less(edges_mm[side], 1.5 * full_depth_mm) {
                 near += 1;
-                farthest_near_mm = f64::max(farthest_near_mm, edge_mm);
+                if farthest_near.is_none_or(|known| edges_mm[side] > edges_mm[known]) {
+                    farthest_near = Some(side);
+                }
             }
         }
-        let spacing_mm = largest_spacing_mm(&points);
-        let depth_mm = if near >= 3 {
-            f64::min(full_depth_mm, f64::max(farthest_near_mm / 1.5, spacing_mm / 3.0))
-        } else {
-            full_depth_mm
+        let gap = widest_gap(&points);
+        let depth_mm = match farthest_near {
+            Some(side) if near >= 3 => {
+                f64::min(full_depth_mm, f64::max(edges_mm[side] / 1.5, gap[0].distance_mm(gap[1]) / 3.0))
+            }
+            _ => full_depth_mm,
         };
         let squares = squares(&points, depth_mm);
         let shares = (0..members.len())
@@ -110,8 +116,8 @@ impl Body {
             full_depth_mm,
             edges_mm,
             near,
-            farthest_near_mm,
-            spacing_mm,
+            farthest_near,
+            gap,
             depth_mm,
             area_mm2: union_area_mm2(&squares, &facts.outline),
             shares,

@@ -6,7 +6,7 @@ use super::body::Body;
 use super::concrete;
 use super::coverage::MIXED_DEPTHS;
 use super::edition::ACI_318_19;
-use super::facts::Facts;
+use super::facts::{ALL_SIDES, Facts};
 use super::reduction::{self, Action};
 use super::set::Set;
 use crate::calc::clause::{INPUT, PRACTICE, STATICS};
@@ -33,7 +33,7 @@ steps! { 54 "ACI 318-19, breakout in tension";
     T_I "T_i" Force (STATICS "base reactions" Derived) "Pull on each anchor of the group": Solved;
     X_I "x_i" Length (INPUT "" Derived) "Place of each anchor of the group, to the right": Given;
     Y_I "y_i" Length (INPUT "" Derived) "Place of each anchor of the group, to the rear": Given;
-    N "n" Number (STATICS "" Derived) "Number of anchors in the group": Geometry;
+    N "n" Number (STATICS "" Derived) "Number of anchors in the group": Given;
     E_N_X "e'_N_x" Length (ACI_318_19 "17.6.2.3.1" Secondary) "Eccentricity of the pull along x" = "abs(sum(T_i * x_i) / sum(T_i) - sum(x_i) / n)";
     E_N_Y "e'_N_y" Length (ACI_318_19 "17.6.2.3.1" Secondary) "Eccentricity of the pull along y" = "abs(sum(T_i * y_i) / sum(T_i) - sum(y_i) / n)";
     PSI_EC_X "psi_ec_N_x" Number (ACI_318_19 "17.6.2.3.1" Secondary) "Effect of the eccentricity along x" = "1 / (1 + e'_N_x / (1.5 * h_ef))";
@@ -132,7 +132,10 @@ impl Basic {
         let psi_ed = if at_least(c_a_min, 1.5 * h_ef) {
             sheet.step(PSI_ED_FAR, 1.0)
         } else {
-            sheet.step(C_A_MIN, c_a_min);
+            sheet.detailed(C_A_MIN, c_a_min, || match piece {
+            Piece::Whole => facts.shortest_line_to_edge(&body.members, &ALL_SIDES),
+            Piece::Share(place) => facts.shortest_line_to_edge(&body.members[place..=place], &ALL_SIDES),
+        });
             sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / (1.5 * h_ef))
         };
         let psi_c = concrete::breakout_cracking(facts, sheet);
@@ -149,8 +152,10 @@ fn depth(facts: &Facts, body: &Body, sheet: &mut Sheet) -> f64 {
         return sheet.step(H_EF, full);
     }
     sheet.step(H_EF_FULL, full);
-    let c_a_max = sheet.step(C_A_MAX, facts.length(body.farthest_near_mm));
-    let s = sheet.step(S, facts.length(body.spacing_mm));
+    let side = body.farthest_near.unwrap_or(0);
+    let to_edge = || facts.shortest_line_to_edge(&body.members, &[side]);
+    let c_a_max = sheet.detailed(C_A_MAX, facts.length(body.edges_mm[side]), to_edge);
+    let s = sheet.detailed(S, facts.length(body.gap[0].distance_mm(body.gap[1])), || facts.line(body.gap));
     sheet.step(H_EF_REDUCED, full.min((c_a_max / 1.5).max(s / 3.0)))
 }
 
@@ -265,7 +270,7 @@ impl Pulled<'_> {
             let of = |value: fn(&Self, &Facts, usize) -> f64| -> Vec<f64> {
                 members.iter().map(|&place| value(self, facts, place)).collect()
             };
-            sheet.each(T_I, &of(|pulled, _, place| pulled.pull[place]));
+            sheet.carry_each(T_I, &of(|pulled, _, place| pulled.pull[place]));
             sheet.each(X_I, &of(|_, facts, place| facts.anchors[place].x));
             sheet.each(Y_I, &of(|_, facts, place| facts.anchors[place].y));
         }

@@ -2,7 +2,7 @@
 
 use super::concrete;
 use super::edition::ACI_318_19;
-use super::facts::Facts;
+use super::facts::{Facts, sides_across};
 use super::reduction::{self, Action};
 use super::row::{Case, EdgeRow};
 use crate::calc::clause::{INPUT, PRACTICE, STATICS};
@@ -46,7 +46,7 @@ steps! { 58 "ACI 318-19, breakout in shear";
     V_I "V_i" Force (STATICS "base reactions" Derived) "Shear towards the edge on each anchor whose load the row carries": Solved;
     T_I "t_i" Length (INPUT "" Derived) "Place along the edge of each anchor whose load the row carries": Given;
     U_I "u_i" Length (INPUT "" Derived) "Place along the edge of each anchor of the row": Given;
-    N "n" Number (STATICS "" Derived) "Number of anchors in the row": Geometry;
+    N "n" Number (STATICS "" Derived) "Number of anchors in the row": Given;
     E_V "e'_V" Length (ACI_318_19 "17.7.2.3.1" Secondary) "Eccentricity of the shear along the edge" = "abs(sum(V_i * t_i) / sum(V_i) - sum(u_i) / n)";
     PSI_EC "psi_ec_V" Number (ACI_318_19 "17.7.2.3.1" Secondary) "Effect of the eccentricity" = "1 / (1 + e'_V / (1.5 * c_a1))";
     V_CB "V_cb" Force (ACI_318_19 "17.7.2.1(a)" Secondary) "Nominal breakout strength of the anchor towards the edge" = "A_Vc / A_Vco * psi_ed_V * psi_c_V * psi_h_V * V_b";
@@ -89,7 +89,7 @@ impl Basic {
         let psi_ed = if at_least(c_a2, 1.5 * c_a1) {
             sheet.step(PSI_ED_FAR, 1.0)
         } else {
-            sheet.step(C_A2, c_a2);
+            sheet.detailed(C_A2, c_a2, || facts.shortest_line_to_edge(&row.members, &sides_across(row.side)));
             sheet.step(PSI_ED, 0.7 + 0.3 * c_a2 / (1.5 * c_a1))
         };
         let psi_c = cracking(facts, sheet);
@@ -110,8 +110,12 @@ fn edge_distance(facts: &Facts, row: &EdgeRow, sheet: &mut Sheet) -> f64 {
         return sheet.step(C_A1[row.side], full);
     }
     sheet.step(C_A1_FULL[row.side], full);
-    let c_a2_max = sheet.step(C_A2_MAX, facts.length(row.corners_mm[0].max(row.corners_mm[1])));
-    let s = sheet.step(S, facts.length(row.spacing_mm));
+    let farther = usize::from(row.corners_mm[1] > row.corners_mm[0]);
+    let side = sides_across(row.side)[farther];
+    let c_a2_max = sheet.detailed(C_A2_MAX, facts.length(row.corners_mm[farther]), || {
+        facts.shortest_line_to_edge(&row.members, &[side])
+    });
+    let s = sheet.detailed(S, facts.length(row.gap[0].distance_mm(row.gap[1])), || facts.line(row.gap));
     sheet.step(C_A1_REDUCED, full.min((c_a2_max / 1.5).max(facts.h_a / 1.5).max(s / 3.0)))
 }
 
@@ -175,7 +179,7 @@ impl EdgeRow {
         if sheet.is_told() {
             Basic::new(facts, self, sheet);
             let shears: alloc::vec::Vec<f64> = self.carried.iter().map(|&place| shear[place]).collect();
-            sheet.each(V_I, &shears);
+            sheet.carry_each(V_I, &shears);
         }
         let Basic { a_vc, a_vco, psi_ed, psi_c, psi_h, v_b, .. } = self.basic;
         let strength = match way {

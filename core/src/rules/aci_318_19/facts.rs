@@ -6,7 +6,7 @@ use super::coverage;
 use super::edition::Edition;
 use super::fields as f;
 use super::steel;
-use crate::calc::{Kind, Outcome, Sheet, StepId};
+use crate::calc::{Detail, Kind, Outcome, Sheet, StepId};
 use crate::geometry::{Point, Rectangle};
 use crate::rules::anchor::{AnchorPlace, AnchorSite, Cracking};
 use crate::rules::bolts::{Bolt, Head, Shank, SIZES, Toughness};
@@ -156,6 +156,37 @@ impl Facts {
         self.edition.system.from_si(area_mm2, Kind::Area)
     }
 
+    /// A line between two points in mm, as the detail of a length.
+    pub fn line(&self, ends: [Point; 2]) -> Detail {
+        Detail::Shape(ends.iter().map(|end| [self.length(end.x_mm), self.length(end.y_mm)]).collect())
+    }
+
+    /// The line from an anchor to an edge (0 left, 1 right, 2 front, 3 rear).
+    pub fn line_to_edge(&self, place: usize, side: usize) -> Detail {
+        let at = self.anchors[place].at;
+        let outline = &self.outline;
+        let to = match side {
+            0 => Point::new(outline.left_mm, at.y_mm),
+            1 => Point::new(outline.right_mm, at.y_mm),
+            2 => Point::new(at.x_mm, outline.front_mm),
+            _ => Point::new(at.x_mm, outline.rear_mm),
+        };
+        self.line([at, to])
+    }
+
+    /// The line to an edge from the anchor of a group that is nearest to it, among some sides.
+    pub fn shortest_line_to_edge(&self, members: &[usize], sides: &[usize]) -> Detail {
+        let mut best = (members[0], sides[0]);
+        for &place in members {
+            for &side in sides {
+                if self.anchors[place].edges_mm[side] < self.anchors[best.0].edges_mm[best.1] {
+                    best = (place, side);
+                }
+            }
+        }
+        self.line_to_edge(best.0, best.1)
+    }
+
     /// A force demand against a strength, both in units of the edition.
     pub fn compared(&self, demand: f64, strength: f64) -> Outcome {
         let to_si = |force| self.edition.system.to_si(force, Kind::Force);
@@ -171,6 +202,14 @@ fn closest_mm(anchors: &[Anchor]) -> f64 {
         }
     }
     least
+}
+
+/// All four edges.
+pub const ALL_SIDES: [usize; 4] = [0, 1, 2, 3];
+
+/// The two edges at right angles to one.
+pub fn sides_across(side: usize) -> [usize; 2] {
+    if side < 2 { [2, 3] } else { [0, 1] }
 }
 
 impl Anchor {

@@ -59,8 +59,8 @@ impl Sheared<'_> {
         }
         if sheet.is_told() {
             let of = |value: &dyn Fn(usize) -> f64| -> Vec<f64> { members.iter().map(|&place| value(place)).collect() };
-            sheet.each(V_X_I, &of(&|place| self.shear[place].x));
-            sheet.each(V_Y_I, &of(&|place| self.shear[place].y));
+            sheet.carry_each(V_X_I, &of(&|place| self.shear[place].x));
+            sheet.carry_each(V_Y_I, &of(&|place| self.shear[place].y));
             sheet.each(X_I, &of(&|place| facts.anchors[place].x));
             sheet.each(Y_I, &of(&|place| facts.anchors[place].y));
         }

@@ -1,13 +1,15 @@
 //! Rows of anchors along an edge, and which row carries whose shear (Fig. R17.7.2.1b).
 
+use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
+use super::body::widest_gap;
 use super::edge::Basic;
-use super::facts::{Anchor, Facts};
+use super::facts::{Anchor, Facts, sides_across};
 use super::set::{Set, connected, members, only};
 use crate::calc::Sheet;
 use crate::calc::limit::less;
-use crate::geometry::{Polygon, Rectangle, union_area_mm2, union_outline};
+use crate::geometry::{Point, Polygon, Rectangle, union_area_mm2, union_outline};
 
 /// Anchors at one distance from an edge are a row within this.
 pub const ROW_MM: f64 = 1.0;
@@ -39,8 +41,8 @@ pub struct EdgeRow {
     pub edge_mm: f64,
     /// Distances along the edge from the outer anchors to the corners.
     pub corners_mm: [f64; 2],
-    /// Largest spacing between neighbours along the edge.
-    pub spacing_mm: f64,
+    /// The neighbours with the largest spacing along the edge.
+    pub gap: [Point; 2],
     /// The edge distance that the equations take (17.7.2.1.2).
     pub depth_mm: f64,
     /// Whether the member is so narrow and thin that it is less than the real one.
@@ -94,7 +96,7 @@ fn bodies(facts: &Facts, side: usize, acting: Set) -> Vec<Set> {
         let (c_a, c_b) = (a.edges_mm[side], b.edges_mm[side]);
         (c_a - c_b).abs() <= ROW_MM && less((a.along_mm(side) - b.along_mm(side)).abs(), 3.0 * c_a.min(c_b))
     });
-    bodies.sort_by(|&a, &b| nearest_mm(facts, side, a).total_cmp(&nearest_mm(facts, side, b)));
+    put_in_order(&mut bodies, |&a, &b| nearest_mm(facts, side, a).total_cmp(&nearest_mm(facts, side, b)));
     bodies
 }
 
@@ -165,17 +167,16 @@ impl EdgeRow {
             anchor.d_a == first.d_a && anchor.h_ef_mm == first.h_ef_mm
         });
         let edge_mm = nearest_mm(facts, side, body);
-        let across = if side < 2 { 2 } else { 0 };
         let corner_mm = |corner: usize| {
             members.iter().fold(f64::INFINITY, |least, &place| least.min(facts.anchors[place].edges_mm[corner]))
         };
-        let corners_mm = [corner_mm(across), corner_mm(across + 1)];
-        let spacing_mm = largest_gap_mm(members.iter().map(|&place| facts.anchors[place].along_mm(side)));
+        let corners_mm = sides_across(side).map(corner_mm);
+        let gap = widest_gap(&members.iter().map(|&place| facts.anchors[place].at).collect::<Vec<_>>());
         let h_a_mm = facts.thickness_mm;
         let wide_mm = 1.5 * edge_mm;
         let narrow = less(corners_mm[0], wide_mm) && less(corners_mm[1], wide_mm) && less(h_a_mm, wide_mm);
         let depth_mm = if narrow {
-            edge_mm.min((corners_mm[0].max(corners_mm[1]) / 1.5).max(h_a_mm / 1.5).max(spacing_mm / 3.0))
+            edge_mm.min((corners_mm[0].max(corners_mm[1]) / 1.5).max(h_a_mm / 1.5).max(gap[0].distance_mm(gap[1]) / 3.0))
         } else {
             edge_mm
         };
@@ -187,7 +188,7 @@ impl EdgeRow {
             alike,
             edge_mm,
             corners_mm,
-            spacing_mm,
+            gap,
             depth_mm,
             narrow,
             area_mm2: union_area_mm2(&bodies, &face),
@@ -218,10 +219,4 @@ fn faces(facts: &Facts, side: usize, members: &[usize], depth_mm: f64) -> (Vec<R
     let (left_mm, right_mm) =
         if side < 2 { (outline.front_mm, outline.rear_mm) } else { (outline.left_mm, outline.right_mm) };
     (bodies, Rectangle { left_mm, right_mm, front_mm: 0.0, rear_mm: facts.thickness_mm })
-}
-
-fn largest_gap_mm(places: impl Iterator<Item = f64>) -> f64 {
-    let mut sorted: Vec<f64> = places.collect();
-    sorted.sort_by(f64::total_cmp);
-    sorted.windows(2).fold(0.0, |most, pair| f64::max(most, pair[1] - pair[0]))
 }

@@ -2,7 +2,7 @@
 
 use super::coverage::{NO_EDGE, ONE_ANCHOR};
 use super::edition::ACI_318_19;
-use super::facts::Facts;
+use super::facts::{ALL_SIDES, Facts};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::number::sqrt;
 use crate::calc::{CheckId, Kind, Outcome, Part, Sheet, Subject, steps};
@@ -31,23 +31,23 @@ fn least_spacing(facts: &Facts, d_a: f64, sheet: &mut Sheet) -> f64 {
 /// The two anchors that stand closest for their size.
 pub fn spacing(facts: &Facts, sheet: &mut Sheet) -> (Subject, Outcome) {
     let quiet = &mut Sheet::quiet();
-    let mut worst: Option<(usize, f64, f64, f64)> = None;
+    let mut worst: Option<([usize; 2], f64, f64, f64)> = None;
     for (place, anchor) in facts.anchors.iter().enumerate() {
-        for other in &facts.anchors[place + 1..] {
+        for (beside, other) in facts.anchors.iter().enumerate().skip(place + 1) {
             let d_a = anchor.d_a.max(other.d_a);
             let s = facts.length(anchor.at.distance_mm(other.at));
             let ratio = least_spacing(facts, d_a, quiet) / s;
             if worst.is_none_or(|known| ratio > known.1) {
-                worst = Some((place, ratio, d_a, s));
+                worst = Some(([place, beside], ratio, d_a, s));
             }
         }
     }
-    let Some((place, ratio, d_a, s)) = worst else { return (Subject::Whole, Outcome::NotNeeded(ONE_ANCHOR)) };
-    let subject = Subject::Anchor(place as u16);
+    let Some((pair, ratio, d_a, s)) = worst else { return (Subject::Whole, Outcome::NotNeeded(ONE_ANCHOR)) };
+    let subject = Subject::Anchor(pair[0] as u16);
     sheet.open(Part::Anchors, subject, Some(CheckId::AnchorSpacing), facts.edition.system);
     sheet.step(D_A, d_a);
     let s_min = least_spacing(facts, d_a, sheet);
-    sheet.step(S, s);
+    sheet.detailed(S, s, || facts.line(pair.map(|place| facts.anchors[place].at)));
     sheet.step(U_S, ratio);
     (subject, more_is_better(facts, s, s_min, ratio))
 }
@@ -82,7 +82,9 @@ fn edge_of(facts: &Facts, place: usize, sheet: &mut Sheet) -> (f64, f64) {
     } else {
         sheet.step(C_MIN, cover + d_head / 2.0)
     };
-    let c_a = sheet.step(C_A, facts.length(anchor.nearest_edge_mm()));
+    let c_a = sheet.detailed(C_A, facts.length(anchor.nearest_edge_mm()), || {
+        facts.shortest_line_to_edge(&[place], &ALL_SIDES)
+    });
     (c_a, c_min)
 }
 
