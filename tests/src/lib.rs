@@ -1,3 +1,8 @@
 //! Shared pieces of the tests: random cabinets, reading of the check values.
 
+pub mod proof;
 pub mod random;
+pub mod random_project;
+pub mod random_values;
+pub mod run_demand;
+pub mod values;
