@@ -1,5 +1,8 @@
 //! The static texts of the engine, baked once for the page: labels, help, clauses, formula texts, example projects.
 
+mod form;
+mod rows;
+
 use std::{fs, path::Path};
 
 use anyhow::{Context, ensure};
@@ -14,7 +17,17 @@ pub fn all(demo_configs: &Path) -> anyhow::Result<Value> {
 
 /// The engine's static tables.
 pub fn texts() -> Value {
-    json!({ "version": env!("CARGO_PKG_VERSION") })
+    json!({
+        "engine": steadfoot::VERSION,
+        "rows": rows::rows(),
+        "symbols": rows::symbols(),
+        "checks": rows::checks(),
+        "documents": rows::documents(),
+        "problems": form::problems(),
+        "parts": form::parts(),
+        "rules": form::rules(),
+        "cautions": steadfoot::report::cautions::CAUTIONS,
+    })
 }
 
 /// The example projects, each with its file's name and its text as it stands in the file.
