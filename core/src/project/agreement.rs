@@ -8,6 +8,7 @@ use alloc::vec::Vec;
 use super::draft::{Draft, Item, Ruled};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::calc::Kind;
+use crate::calc::show::{Reading, Rounding, Style, show};
 use crate::geometry::{Point, Rectangle, Size};
 use crate::input::{Field, Problem, Range, Reader, Value, Values};
 use crate::load_out::{content, state};
@@ -161,8 +162,8 @@ fn anchors(reader: &mut Reader, draft: &Draft) {
         let Some([x, y, _]) = item.values.numbers(anchor::AT) else { continue };
         let at = Point::new(x, y);
         if let Some((_, other)) = earlier.iter().find(|(other, _)| at.distance_mm(*other) < APART_MM) {
-            let range = Range { kind: Kind::Length, min: APART_MM, max: f64::INFINITY };
-            let allowed = format!("{} or more from {}", range.text(reader.system), other.spot.path);
+            let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
+            let allowed = format!("{} or more from {}", show(APART_MM, Kind::Length, style), other.spot.path);
             reader.member_fault(&item.spot, "at_mm", Problem::OnOnePlace, allowed);
         }
         earlier.push((at, item));

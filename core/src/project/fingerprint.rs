@@ -68,7 +68,7 @@ impl Canonical {
         self.text(name);
         self.text("\n");
         for (field, value) in fields.iter().zip(&values.0) {
-            if matches!(field.key, "written_by" | "last_answer") {
+            if NOT_INPUT.contains(&field.key) {
                 continue;
             }
             self.text(field.key);
