@@ -66,7 +66,10 @@ pub fn governing(checks: &[CheckTold]) -> Option<usize> {
     let level = |check: &CheckTold| check.utilisation.unwrap_or(f64::INFINITY);
     let mut best: Option<usize> = None;
     for (place, check) in checks.iter().enumerate() {
-        let counts = check.role == Role::Required && matches!(check.status, Status::Holds | Status::Fails);
+        // Minimum distances are kept or not; only where they are not do they govern.
+        let is_distance = [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id()].contains(&check.id);
+        let counts = check.role == Role::Required
+            && (check.status == Status::Fails || check.status == Status::Holds && !is_distance);
         if counts && best.is_none_or(|known| level(check) > level(&checks[known])) {
             best = Some(place);
         }

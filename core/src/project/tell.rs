@@ -99,9 +99,12 @@ fn uncovered(checks: &[CheckTold]) -> Sentence {
 }
 
 fn what_governs(bench: &Bench, check: &CheckTold) -> Option<Sentence> {
-    let at = check.at?;
     let utilisation = check.utilisation?;
     let id = CheckId::ALL.iter().find(|known| known.id() == check.id)?;
+    let Some(at) = check.at else {
+        let slots = vec![Slot::Check { check: id.id() }, Slot::demand(utilisation, Kind::Utilisation)];
+        return Some(sentence(answer::GOVERNS_PLACE, Topic::Governs, slots));
+    };
     let mut slots = vec![
         Slot::Check { check: id.id() },
         Slot::Text { text: bench.loads[at.state].name.clone() },

@@ -34,6 +34,7 @@ steps! { 17 "answer";
     NOT_COVERED "uncovered" Number (STATICS "" Derived) "not covered: {0}.": Name;
     NOT_COVERED_MORE "uncovered" Number (STATICS "" Derived) "not covered: {0}; and {1} more.": Name;
     GOVERNS "governs" Number (STATICS "" Derived) "{0} governs in state {1}, with the push towards {2}: {3} of what is allowed.": Name;
+    GOVERNS_PLACE "governs" Number (STATICS "" Derived) "{0} governs: {1} of what is allowed.": Name;
     GOVERNS_SPAN "governs" Number (STATICS "" Derived) "{0} governs in state {1}, with the push towards {2}: {3} of what is allowed; anchors four times softer or stiffer give {4} to {5}.": Name;
 }
 
