@@ -110,7 +110,7 @@ fn ten_megabytes_are_refused_at_once() {
     let found = faults(text.as_bytes());
     assert!(began.elapsed() < Duration::from_millis(100));
     assert_eq!(found.len(), 1);
-    assert_eq!(first(&found), ("", Problem::TooLong, "10000040 bytes", "at most 1 000 000 bytes"));
+    assert_eq!(first(&found), ("", Problem::TooLong, "", "at most 1 000 000 bytes"));
 }
 
 #[test]
@@ -119,6 +119,9 @@ fn a_megabyte_is_read_and_a_byte_more_is_not() {
     let padded = |bytes: usize| valid.clone() + &" ".repeat(bytes - valid.len());
     assert_eq!(faults(padded(1_000_000).as_bytes()), []);
     assert_eq!(faults(padded(1_000_001).as_bytes())[0].problem, Problem::TooLong);
+    // Cut at two megabytes, as the command line does, or within a letter, it has the same fault; so has a picture.
+    assert_eq!(faults(padded(2_000_000).as_bytes()), faults("é".repeat(4_000_001).as_bytes()));
+    assert_eq!(faults(padded(2_000_000).as_bytes()), faults(&[0xff; 1_000_001]));
 }
 
 #[test]
@@ -311,6 +314,39 @@ fn mutate(bytes: &mut Vec<u8>, random: &mut Random) {
     }
 }
 
+/// Puts an odd value in the place of one value of the tree, or gives an object the value of another key.
+fn mutate_tree(value: &mut Value, random: &mut Random) {
+    match value {
+        Value::Array(items) if !items.is_empty() && random.percent(85) => {
+            let place = random.below(items.len());
+            match random.below(12) {
+                0 => items.push(items[place].clone()),
+                1 => drop(items.remove(place)),
+                _ => mutate_tree(&mut items[place], random),
+            }
+        }
+        Value::Object(members) if !members.is_empty() && random.percent(95) => {
+            let keys: Vec<String> = members.keys().cloned().collect();
+            let key = &keys[random.below(keys.len())];
+            match random.below(20) {
+                0 => drop(members.remove(key)),
+                1 => drop(members.insert(key.clone(), members[&keys[random.below(keys.len())]].clone())),
+                _ => members.get_mut(key).into_iter().for_each(|value| mutate_tree(value, random)),
+            }
+        }
+        Value::Number(number) if random.percent(70) => {
+            let number = number.as_f64().unwrap_or(0.0);
+            let others = [-number, 0.0, number * 2.0, number / 3.0, number + 1.0, 1e-9, 1e9, random.between(-2_000.0, 2_000.0)];
+            *value = json!(others[random.below(others.len())]);
+        }
+        _ => {
+            let odd = [json!(null), json!(true), json!(0), json!(-1), json!(1e300), json!("tray 1"), json!(""), json!([]), json!([0, 0]), json!({}),
+                json!("direct"), json!([[0]]), json!("full"), json!({ "tray 1": 5 })];
+            *value = odd[random.below(odd.len())].clone();
+        }
+    }
+}
+
 #[test]
 fn forty_thousand_changed_files_make_nothing_panic() {
     let seeds = seeds();
@@ -318,8 +354,17 @@ fn forty_thousand_changed_files_make_nothing_panic() {
     let mut random = Random::new(20_000);
     let mut without_fault = 0;
     for run in 0..40_000 {
-        let mut bytes = if run % 2 == 0 { seeds[random.below(seeds.len())].clone() } else { valid[random.below(valid.len())].clone() };
-        mutate(&mut bytes, &mut random);
+        let bytes = if run % 2 == 0 {
+            let mut bytes = seeds[random.below(seeds.len())].clone();
+            mutate(&mut bytes, &mut random);
+            bytes
+        } else {
+            let mut tree: Value = serde_json::from_slice(valid[random.below(valid.len())]).expect("a valid file is JSON");
+            for _ in 0..=random.below(3) {
+                mutate_tree(&mut tree, &mut random);
+            }
+            tree.to_string().into_bytes()
+        };
         let found = match project::read_bytes(&bytes, if random.percent(50) { System::Si } else { System::Us }) {
             Ok(project) => {
                 assert!(project.cabinet.frame.mass_kg > 0.0);
@@ -336,7 +381,7 @@ fn forty_thousand_changed_files_make_nothing_panic() {
             assert!(!fault.sentence().contains(char::is_control));
         }
     }
-    assert!(without_fault > 500, "only {without_fault} changes were harmless");
+    assert!(without_fault > 2_000, "only {without_fault} changes were harmless");
 }
 
 /// The costliest texts of a megabyte that are still read.
@@ -351,6 +396,9 @@ fn the_largest_texts_are_read_in_a_second() {
     let names: Vec<String> = (0..1_000).map(|name| format!("\"{name:03x}\"")).collect();
     let contents: Vec<String> =
         names.iter().map(|name| format!("{{\"name\":{name},\"mass_kg\":1,\"bottom_mm\":0,\"size_mm\":[1,1,1]}}")).collect();
+    let unknown: Vec<String> = (0..900).map(|key| format!("\"{key:03x}\":0")).collect();
+    let unknown = format!("{{{}}}", unknown.join(","));
+    let sixty = vec![unknown.as_str(); 60].join(",");
     let state = format!("{{\"name\":\"s\",\"without\":[{0}],\"drawn_out_mm\":{{{1}}}}}", names.join(","), names.join(":1,") + ":1");
     let states = vec![state.as_str(); 50].join(",");
     for text in [
@@ -358,6 +406,8 @@ fn the_largest_texts_are_read_in_a_second() {
         many("1", ("[", "]")),
         many("{\"a\":1}", ("{\"contents\":[", "]}")),
         many(&object, ("{\"contents\":[", "]}")),
+        // Parts are read in another order than that of this text.
+        format!("{{\"cabinet\":{{\"anchors\":[{sixty}],\"feet\":[{sixty}]}}}}"),
         many("\"\\u0041\"", ("{\"format\":\"steadfoot 1\",\"states\":[", "]}")),
         format!("{{\"format\":\"steadfoot 1\",\"contents\":[{}],\"states\":[{states}]}}", contents.join(",")),
         format!("{{\"title\":\"{}\"", " ".repeat(999_000)),

@@ -1,6 +1,5 @@
 //! Walks the tree of a text by tables of fields and collects the faults.
 
-use crate::calc::order::put_in_order;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -21,7 +20,10 @@ pub struct Reader<'t> {
     /// Names of the contents with their places in the file, sorted by name, for the fields that refer to them; `None`
     /// where the contents could not be read, so that one fault there does not make a hundred here.
     pub contents: Option<Vec<(&'t str, usize)>>,
+    /// The first faults in the order of the text, one more than are listed, so that a text of a hundred thousand faults
+    /// costs neither time nor memory.
     found: Vec<Found>,
+    count: usize,
 }
 
 /// A value of the tree with its path.
@@ -84,12 +86,12 @@ impl<'n> Spot<'n> {
 impl<'t> Reader<'t> {
     /// A reader of this text, telling limits in this system.
     pub fn new(text: &'t str, system: System) -> Reader<'t> {
-        Reader { text, system, contents: None, found: Vec::new() }
+        Reader { text, system, contents: None, found: Vec::new(), count: 0 }
     }
 
     /// How many faults were found so far.
     pub fn count(&self) -> usize {
-        self.found.len()
+        self.count
     }
 
     /// A fault of a value.
@@ -114,14 +116,10 @@ impl<'t> Reader<'t> {
 
     /// The trouble that ended the reading of the text.
     pub fn trouble(&mut self, trouble: Trouble) {
-        let mut given = String::new();
-        if trouble.problem == Problem::TooLong {
-            push_whole(&mut given, self.text.len());
-            given.push_str(" bytes");
-        } else {
-            let rest = self.text.get(trouble.at..).unwrap_or("");
-            given.push_str(&cut(rest.lines().next().unwrap_or("")));
-        }
+        let rest = self.text.get(trouble.at..).unwrap_or("");
+        // Of a text that is too long nothing is repeated: whoever reads it may have cut it.
+        let is_told = trouble.problem != Problem::TooLong;
+        let given = if is_told { cut(rest.lines().next().unwrap_or("")) } else { String::new() };
         self.push(trouble.at, String::new(), trouble.problem, given, trouble.allowed.into());
     }
 
@@ -140,17 +138,15 @@ impl<'t> Reader<'t> {
     }
 
     /// All faults in the order of the text, 200 at most, then the count of the others.
-    pub fn faults(mut self) -> Vec<Fault> {
-        put_in_order(&mut self.found, |a, b| a.at.cmp(&b.at));
-        let more = self.found.len().saturating_sub(FAULTS_MAX);
+    pub fn faults(self) -> Vec<Fault> {
         let mut faults = Vec::new();
         let mut place = Place { at: 0, line: 1, column: 1 };
-        for found in self.found.into_iter().take(FAULTS_MAX + 1) {
+        for found in self.found {
             place.go_to(self.text, found.at);
             let mut fault = found.fault;
             if faults.len() == FAULTS_MAX {
                 let mut given = String::new();
-                push_whole(&mut given, more);
+                push_whole(&mut given, self.count - FAULTS_MAX);
                 fault = Fault { path: String::new(), problem: Problem::MoreFaults, given, allowed: String::new(), ..fault };
             }
             faults.push(Fault { line: place.line, column: place.column, ..fault });
@@ -168,7 +164,13 @@ impl<'t> Reader<'t> {
     }
 
     fn push(&mut self, at: usize, path: String, problem: Problem, given: String, allowed: String) {
-        self.found.push(Found { at, fault: Fault { path, problem, given, allowed, line: 0, column: 0 } });
+        self.count += 1;
+        // Faults of one place stay in the order in which they are found.
+        let place = self.found.partition_point(|found| found.at <= at);
+        if place <= FAULTS_MAX {
+            self.found.truncate(FAULTS_MAX);
+            self.found.insert(place, Found { at, fault: Fault { path, problem, given, allowed, line: 0, column: 0 } });
+        }
     }
 }
 

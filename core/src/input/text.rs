@@ -68,6 +68,9 @@ pub struct Trouble {
     pub allowed: &'static str,
 }
 
+/// The trouble of a text longer than [`TEXT_MAX_BYTES`].
+pub const TOO_LONG: Trouble = Trouble { at: 0, problem: Problem::TooLong, allowed: "at most 1 000 000 bytes" };
+
 /// Reads a text.
 ///
 /// ```
@@ -79,7 +82,7 @@ pub struct Trouble {
 /// ```
 pub fn read(text: &str) -> Result<Node<'_>, Trouble> {
     if text.len() > TEXT_MAX_BYTES {
-        return Err(Trouble { at: 0, problem: Problem::TooLong, allowed: "at most 1 000 000 bytes" });
+        return Err(TOO_LONG);
     }
     let mut reader = Reader { text, at: if text.starts_with('\u{feff}') { 3 } else { 0 } };
     let node = reader.value(0)?;

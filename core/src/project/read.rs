@@ -60,6 +60,10 @@ pub fn read(text: &str, system: System) -> Result<Project, Vec<Fault>> {
 
 /// Reads a project file from bytes, which may be anything.
 pub fn read_bytes(bytes: &[u8], system: System) -> Result<Project, Vec<Fault>> {
+    if bytes.len() > text::TEXT_MAX_BYTES {
+        // What is too long is not searched for what is no text.
+        return Err(only("", system, text::TOO_LONG));
+    }
     match core::str::from_utf8(bytes) {
         Ok(text) => read(text, system),
         Err(error) => {
