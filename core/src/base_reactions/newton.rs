@@ -1,12 +1,17 @@
 //! Newton's steps on the active parts, with a line search on the convex energy.
 
 use super::scaled::{Answer, Resistance, ScaledSupports};
+use crate::calc::number;
 
 /// What is left of the scaled load, whose size is one, when the equilibrium counts as reached.
 const REACHED: f64 = 1e-12;
-/// What may be left where rounding allows no better step.
-const STALLED: f64 = 1e-9;
+/// What may be left where rounding allows no better, as within a millionth of tipping, where the pressed part of a
+/// foot shrinks to a sliver; a residual above a billionth has been seen nowhere else.
+const STALLED: f64 = 1e-6;
+/// Steps without a smaller residual after which rounding is held to be the reason.
+const PATIENCE: u32 = 8;
 const STEPS_MAX: u32 = 200;
+const SEARCHES_MAX: u32 = 80;
 
 /// A settled state in scaled coordinates.
 #[derive(Clone, Copy, Debug)]
@@ -16,53 +21,118 @@ pub(super) struct Settled {
     pub residual: f64,
 }
 
-/// Looks for the plane under which the supports balance the load, starting from a guess.
-///
-/// The energy is E(z) - f.z with E half of force.z, because E is of the second degree along every ray. Its slope along
-/// a step is monotone; a step is taken whole where the slope has not turned or the energy has fallen, else it is cut
-/// by the secant of the slope.
-pub(super) fn settle(supports: &ScaledSupports, load: &[f64; 3], start: [f64; 3]) -> Option<Settled> {
-    let mut unknowns = start;
-    let mut answer = supports.answer(&unknowns);
-    let mut left = difference(load, &answer.force);
-    let mut residual = largest(&left);
-    for steps in 0..STEPS_MAX {
-        if residual <= REACHED {
-            return Some(Settled { unknowns, steps, residual });
-        }
-        let step = answer.resistance.solve(&left);
-        let falls = dot(&left, &step);
-        if !(falls > 0.0) {
-            break;
-        }
-        let energy = energy(&answer, load, &unknowns);
-        let mut length = 1.0;
-        loop {
-            let next = [0, 1, 2].map(|i| unknowns[i] + length * step[i]);
-            let next_answer = supports.answer(&next);
-            let next_left = difference(load, &next_answer.force);
-            let next_residual = largest(&next_left);
-            let slope = dot(&next_left, &step);
-            let is_taken = next_residual <= REACHED
-                || slope >= 0.0
-                || self::energy(&next_answer, load, &next) < energy - 1e-4 * length * falls;
-            if is_taken {
-                (unknowns, answer, left, residual) = (next, next_answer, next_left, next_residual);
-                break;
-            }
-            let cut = length * falls / (falls - slope);
-            let stands_still = [0, 1, 2].iter().all(|&i| unknowns[i] + cut * step[i] == unknowns[i]);
-            if stands_still || !(cut < length) {
-                return (residual <= STALLED).then_some(Settled { unknowns, steps, residual });
-            }
-            length = cut;
-        }
-    }
-    (residual <= STALLED).then_some(Settled { unknowns, steps: STEPS_MAX, residual })
+/// A place on the way: the unknowns, what the supports answer there and what that leaves of the load.
+#[derive(Clone, Copy)]
+struct Place {
+    unknowns: [f64; 3],
+    answer: Answer,
+    left: [f64; 3],
+    residual: f64,
 }
 
-fn energy(answer: &Answer, load: &[f64; 3], unknowns: &[f64; 3]) -> f64 {
-    dot(&answer.force, unknowns) / 2.0 - dot(load, unknowns)
+/// Looks for the plane under which the supports balance the load, starting from a guess.
+///
+/// The energy is E(z) - f.z with E half of force.z, because E is of the second degree along every ray.
+pub(super) fn settle(supports: &ScaledSupports, load: &[f64; 3], start: [f64; 3]) -> Option<Settled> {
+    let mut here = Place::new(supports, load, start);
+    let (mut best, mut best_steps) = (here, 0);
+    let mut steps = 0;
+    while here.residual > here.reached() && steps < STEPS_MAX {
+        let step = here.answer.resistance.solve(&here.left);
+        match here.stepped(supports, load, &step) {
+            Some(next) => here = next,
+            None => break,
+        }
+        steps += 1;
+        if here.residual < best.residual {
+            (best, best_steps) = (here, steps);
+        } else if best.residual < STALLED && steps > best_steps + PATIENCE {
+            break;
+        }
+    }
+    let Place { unknowns, residual, .. } = best;
+    (residual <= STALLED.max(best.reached())).then_some(Settled { unknowns, steps, residual })
+}
+
+impl Place {
+    #[inline(always)]
+    fn new(supports: &ScaledSupports, load: &[f64; 3], unknowns: [f64; 3]) -> Place {
+        let answer = supports.answer(&unknowns);
+        let left = [0, 1, 2].map(|i| load[i] - answer.force[i]);
+        Place { unknowns, answer, left, residual: largest(&left) }
+    }
+
+    /// What may be left: a part of the load, or what the last bit of the unknowns is worth where the supports work
+    /// against each other on a short lever and hardly move the load.
+    fn reached(&self) -> f64 {
+        let [a, b, c] = self.unknowns;
+        let last_bit = f64::EPSILON / 2.0 * (a.abs() + b.abs() + c.abs()) * self.answer.resistance.k;
+        REACHED.max(last_bit)
+    }
+
+    /// The place a step further, or none where rounding allows no better one.
+    ///
+    /// A step is taken whole where the energy still falls at its end, or has fallen enough.
+    fn stepped(&self, supports: &ScaledSupports, load: &[f64; 3], step: &[f64; 3]) -> Option<Place> {
+        let falls = dot(&self.left, step);
+        if !(falls > 0.0) {
+            return None;
+        }
+        let next = Place::new(supports, load, [0, 1, 2].map(|i| self.unknowns[i] + step[i]));
+        let energy_falls = || next.energy(load) < self.energy(load) - 1e-4 * falls;
+        if next.residual <= REACHED || dot(&next.left, step) >= 0.0 || energy_falls() {
+            return Some(next);
+        }
+        self.searched(supports, load, step, falls, dot(&next.left, step))
+    }
+
+    /// The place along a step that overshoots where the slope of the energy has fallen to a tenth.
+    ///
+    /// The slope only grows along the step, so what lies between a falling and a rising place closes in on the lowest.
+    /// Secants and halvings take turns; halvings go by powers while the place may still be decades nearer, as it is
+    /// when too few supports are active to stop the step.
+    #[cold]
+    fn searched(
+        &self,
+        supports: &ScaledSupports,
+        load: &[f64; 3],
+        step: &[f64; 3],
+        falls: f64,
+        end_slope: f64,
+    ) -> Option<Place> {
+        let (mut near, mut near_slope) = (0.0, falls);
+        let (mut far, mut far_slope) = (1.0, end_slope);
+        let mut found = None;
+        for tries in 0..SEARCHES_MAX {
+            let length = if tries % 2 == 0 {
+                near + (far - near) * near_slope / (near_slope - far_slope)
+            } else if near < 1e-3 * far {
+                number::sqrt(near.max(1e-12 * far) * far)
+            } else {
+                (near + far) / 2.0
+            };
+            let next = Place::new(supports, load, [0, 1, 2].map(|i| self.unknowns[i] + length * step[i]));
+            if next.unknowns == self.unknowns {
+                near = length.max(near);
+                continue;
+            }
+            let slope = dot(&next.left, step);
+            if slope >= 0.0 {
+                (near, near_slope) = (length, slope);
+                found = Some(next);
+            } else {
+                (far, far_slope) = (length, slope);
+            }
+            if next.residual <= REACHED || slope.abs() <= 0.1 * falls {
+                return Some(next);
+            }
+        }
+        found
+    }
+
+    fn energy(&self, load: &[f64; 3]) -> f64 {
+        dot(&self.answer.force, &self.unknowns) / 2.0 - dot(load, &self.unknowns)
+    }
 }
 
 impl Resistance {
@@ -102,10 +172,6 @@ impl Resistance {
         let b = x / pivot_x - row_xy * c;
         Some([left[0] * inverse - row_x * b - row_y * c, b, c])
     }
-}
-
-fn difference(a: &[f64; 3], b: &[f64; 3]) -> [f64; 3] {
-    [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 }
 
 fn dot(a: &[f64; 3], b: &[f64; 3]) -> f64 {

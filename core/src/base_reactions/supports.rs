@@ -58,7 +58,7 @@ impl Supports {
         for anchor in anchors {
             assert!(is_place(anchor.at) && is_stiffness(anchor.stiffness_n_per_mm), "an anchor has place and stiffness");
         }
-        let corners: Vec<Point> = feet.iter().flat_map(|foot| foot.rectangle().corners()).collect();
+        let corners: Vec<Point> = feet.iter().flat_map(pushing_places).collect();
         let pulling: Vec<Point> = anchors.iter().map(|anchor| anchor.at).collect();
         let feet_hull = Hull::new(&corners);
         let scaled = ScaledSupports::new(feet, anchors);
@@ -208,6 +208,12 @@ impl Supports {
         }));
         Ok(())
     }
+}
+
+/// Where a foot can push alone: its corners, or its one place where it has no size.
+fn pushing_places(foot: &Foot) -> impl Iterator<Item = Point> + use<> {
+    let count = if foot.half.x_mm == 0.0 && foot.half.y_mm == 0.0 { 1 } else { 4 };
+    foot.rectangle().corners().into_iter().take(count)
 }
 
 fn is_place(place: Point) -> bool {
