@@ -76,7 +76,8 @@ impl Proof {
                 let id = StepId { table: table.number, row: row as u8 };
                 texts.insert(id, text);
                 if let Shape::Formula(formula) = text.shape {
-                    all_numerals.insert(id, numerals(formula).into_iter().map(|range| Numeral::new(formula, range)).collect());
+                    all_numerals
+                        .insert(id, numerals(formula).into_iter().map(|range| Numeral::new(formula, range)).collect());
                 }
             }
         }
@@ -113,7 +114,8 @@ impl Proof {
                 self.say(step, text, &format!("{formula} gives {:e}, recorded {:e}", found.value, step.value));
             }
             Ok(_) => {
-                for numeral in self.numerals.get_mut(&step.id).into_iter().flatten().filter(|numeral| !numeral.is_felt) {
+                for numeral in self.numerals.get_mut(&step.id).into_iter().flatten().filter(|numeral| !numeral.is_felt)
+                {
                     numeral.is_felt = numeral.changed.iter().any(|changed| match evaluate(changed, known) {
                         Ok(found) => found.dimension != text.kind.dimension() || !agrees(found.value, step.value),
                         Err(_) => true,
@@ -143,7 +145,13 @@ impl Proof {
         };
         for (id, text) in &self.texts {
             let count = self.counts.get(id).copied().unwrap_or(0);
-            let line = format!("{:<14} {:<8} {:<12} {count:>6}  {}", self.names[&id.table], text.symbol, word(text.shape), text.what);
+            let line = format!(
+                "{:<14} {:<8} {:<12} {count:>6}  {}",
+                self.names[&id.table],
+                text.symbol,
+                word(text.shape),
+                text.what
+            );
             account.steps += count;
             let is_computed = !matches!(text.shape, Shape::Given | Shape::Name | Shape::Reason);
             account.computed_steps += if is_computed { count } else { 0 };
@@ -154,7 +162,9 @@ impl Proof {
                 Shape::Formula(formula) => {
                     account.formula_steps += count;
                     let idle = self.numerals[id].iter().filter(|numeral| !numeral.is_felt && count > 0);
-                    account.idle.extend(idle.map(|numeral| format!("{} in {} = {formula}", numeral.digits, text.symbol)));
+                    account
+                        .idle
+                        .extend(idle.map(|numeral| format!("{} in {} = {formula}", numeral.digits, text.symbol)));
                 }
                 _ if count > 0 => account.others.push(line),
                 _ => {}

@@ -28,7 +28,8 @@ pub fn run(input: &Json) -> Result<Answers, String> {
     }
 
     let mut sheet = Sheet::told();
-    let demand = (rule.demand)(&values, weight_n, &mut sheet).map_err(|reason| text.steps.rows[reason.row as usize].what)?;
+    let demand =
+        (rule.demand)(&values, weight_n, &mut sheet).map_err(|reason| text.steps.rows[reason.row as usize].what)?;
     let mut answers = Answers::new();
     let mut put = |at: String, value: f64, kind: Kind| {
         answers.insert(at, Found { value, kind });

@@ -119,7 +119,8 @@ impl Expect {
             Json::Number(number) => number.to_string(),
             other => return Err(format!("{}: {other} is no number", self.at)),
         };
-        let expected: f64 = printed.replace(',', "").parse().map_err(|_| format!("{}: {printed} is no number", self.at))?;
+        let expected: f64 =
+            printed.replace(',', "").parse().map_err(|_| format!("{}: {printed} is no number", self.at))?;
         let per_unit = base_per_unit(&self.unit, found.kind)?;
         let value = found.value / per_unit * self.times.unwrap_or(1.0) / self.divided_by.unwrap_or(1.0);
         let tolerance = self.tolerance.unwrap_or_else(|| half_last_digit(&printed));
@@ -167,7 +168,8 @@ fn given(field: &Field, json: &Json) -> Result<Value, String> {
     match field.shape {
         FieldShape::Number { kind, .. } => Ok(Value::Number(quantity(json, kind)?)),
         FieldShape::Numbers { kind, count, .. } => {
-            let list = json.as_array().filter(|list| list.len() == count).ok_or(format!("a list of {count} belongs here"))?;
+            let list =
+                json.as_array().filter(|list| list.len() == count).ok_or(format!("a list of {count} belongs here"))?;
             let mut numbers = [0.0; 3];
             for (number, json) in numbers.iter_mut().zip(list) {
                 *number = quantity(json, kind)?;

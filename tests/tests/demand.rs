@@ -1,5 +1,5 @@
 //! What every demand rule keeps: rising with height and with strength, the same told and quiet, its words and rows
-//! agreeing. The limits of each edition are hit from both sides in `demand_limits`.
+//! agreeing. The limits of each edition are hit from both sides in `demand_*` beside this.
 
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::cell::Cell;
@@ -49,7 +49,8 @@ fn each_word_of_a_choice_is_told_by_the_row_of_its_own_label() {
             let (demand, sheet) = told(rule, &values);
             let names = sheet.sections[0].steps.iter().map(|step| &text.steps.rows[step.id.row as usize]);
             let Some(row) = names.clone().find(|row| row.symbol == "row") else {
-                let is_simple = names.clone().any(|row| row.symbol == "c_1") && names.clone().all(|row| row.symbol != "c_2");
+                let is_simple =
+                    names.clone().any(|row| row.symbol == "c_1") && names.clone().all(|row| row.symbol != "c_2");
                 assert!(demand.is_err() || is_simple, "{}: the component is not told", rule.id);
                 continue;
             };
@@ -84,7 +85,9 @@ fn a_quiet_demand_allocates_only_its_cases() {
 fn the_force_never_falls_with_height() {
     let mut compared = 0;
     for_random_inputs(|rule, values| {
-        let (Some(attachment), Some(roof)) = (place(rule, "attachment_height_m"), place(rule, "roof_height_m")) else { return };
+        let (Some(attachment), Some(roof)) = (place(rule, "attachment_height_m"), place(rule, "roof_height_m")) else {
+            return;
+        };
         let mut values = values.clone();
         values.set_number(roof, 100.0);
         let mut below = 0.0;
@@ -106,9 +109,11 @@ fn the_force_never_falls_with_height() {
 fn every_case_grows_with_the_strength_of_shaking() {
     for_random_inputs(|rule, values| {
         let strengths = match (rule.strength)(values) {
-            Strength::Field(field) => [0.01, 0.1, 0.24, 0.26, 0.4, 0.5, 0.74, 0.76, 0.9, 0.999, 1.0, 1.2, 1.3, 1.6, 3.0]
-                .map(|strength| (field, Value::Number(strength)))
-                .to_vec(),
+            Strength::Field(field) => {
+                [0.01, 0.1, 0.24, 0.26, 0.4, 0.5, 0.74, 0.76, 0.9, 0.999, 1.0, 1.2, 1.3, 1.6, 3.0]
+                    .map(|strength| (field, Value::Number(strength)))
+                    .to_vec()
+            }
             Strength::Zones(field) => (0..5).map(|zone| (field, Value::Choice(zone))).collect(),
         };
         let mut before: Option<Demand> = None;

@@ -26,7 +26,13 @@ fn formula_texts_of_demand_rules_give_what_was_recorded() {
             proof.take(&sheet.sections);
         }
         let account = proof.close();
-        println!("{}: {} of {} steps are formulas, {} were typed in or are names", rule.id, account.formula_steps, account.steps, account.steps - account.computed_steps);
+        println!(
+            "{}: {} of {} steps are formulas, {} were typed in or are names",
+            rule.id,
+            account.formula_steps,
+            account.steps,
+            account.steps - account.computed_steps
+        );
         account.must_be_clean();
         others.extend(account.others);
     }

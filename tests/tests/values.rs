@@ -54,7 +54,10 @@ fn derived_values_are_what_their_scripts_print() {
         let output = Command::new("python3").arg(&path).output().expect("python3 derives the values");
         assert!(output.status.success(), "{name}: {}", String::from_utf8_lossy(&output.stderr));
         let kept = std::fs::read_to_string(folder().join(format!("{topic}-derived.json"))).unwrap();
-        assert!(String::from_utf8_lossy(&output.stdout) == kept, "{name} prints something else than {topic}-derived.json");
+        assert!(
+            String::from_utf8_lossy(&output.stdout) == kept,
+            "{name} prints something else than {topic}-derived.json"
+        );
         scripts += 1;
     }
     assert!(scripts > 0);
@@ -75,7 +78,11 @@ fn a_wrong_value_a_wrong_unit_and_a_missing_step_are_not_met() {
     assert_eq!(expect(r#"{"at": "F", "value": "3.60", "unit": "kip"}"#), 0);
     assert_eq!(expect(r#"{"at": "F", "value": "3.59", "unit": "kip"}"#), 1);
     assert_eq!(expect(r#"{"at": "F", "value": "16.1", "unit": "kN"}"#), 1);
-    assert_eq!(expect(r#"{"at": "F", "value": "16.1", "unit": "kN", "tolerance": 0.2}"#), 1, "a tolerance wants a reason");
+    assert_eq!(
+        expect(r#"{"at": "F", "value": "16.1", "unit": "kN", "tolerance": 0.2}"#),
+        1,
+        "a tolerance wants a reason"
+    );
     assert_eq!(expect(r#"{"at": "F", "value": "16.1", "unit": "kN", "tolerance": 0.2, "why": "printed so"}"#), 0);
     assert_eq!(expect(r#"{"at": "F", "value": "16000", "unit": "mm"}"#), 1);
     assert_eq!(expect(r#"{"at": "h", "value": "10.0", "unit": "ft"}"#), 0);

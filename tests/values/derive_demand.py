@@ -77,7 +77,8 @@ def asce_7_22(name, s_ds, i_p, component, c_ar, r_po, ratio, period, building, e
     low, high = 0.3 * s_ds * i_p * WEIGHT_KN, 1.6 * s_ds * i_p * WEIGHT_KN
     block(name, "ASCE 7-22 13.3.1", "", "asce-7-22",
           {"s_ds": s_ds, "importance_factor": i_p, "component": component, **heights(ratio), **extra},
-          [("H_f", amplification, ""), ("R_mu", r_mu, ""), ("c_1*W", force, "kN"), ("F_p", limited(force, low, high), "kN")])
+          [("H_f", amplification, ""), ("R_mu", r_mu, ""), ("c_1*W", force, "kN"), ("F_p", limited(force, low, high), "kN")]
+          + ([("R", r, ""), ("Omega_b", omega, "")] if building else []))
 
 
 steel = {"period": "given", "building_period_s": 0.5, "building_system": "steel-moment-frame"}

@@ -65,8 +65,10 @@ impl CombinationSteps {
         let up = forces.vertical;
         sheet.step(self.down_6, 1.2 + up);
         sheet.step(self.down_7, 0.9 - up);
-        let six = |name, level, horizontal| LoadCase { name, gravity: 1.2, vertical: up, horizontal, level, directions };
-        let seven = |name, level, horizontal| LoadCase { name, gravity: 0.9, vertical: -up, horizontal, level, directions };
+        let six =
+            |name, level, horizontal| LoadCase { name, gravity: 1.2, vertical: up, horizontal, level, directions };
+        let seven =
+            |name, level, horizontal| LoadCase { name, gravity: 0.9, vertical: -up, horizontal, level, directions };
         vec![
             six(self.names[0], Level::Component, forces.horizontal),
             seven(self.names[1], Level::Component, forces.horizontal),

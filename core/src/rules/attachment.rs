@@ -46,7 +46,9 @@ impl HeightFields {
     pub fn faults(self, values: &Values, faults: &mut Faults) {
         let Some(z) = values.number(self.attachment) else { return };
         match values.number(self.roof) {
-            None if z > 0.0 => faults.push((self.roof, Problem::Missing, "a height, because the cabinet stands above the base")),
+            None if z > 0.0 => {
+                faults.push((self.roof, Problem::Missing, "a height, because the cabinet stands above the base"))
+            }
             Some(h) if limit::more(z, h) => faults.push((self.attachment, Problem::AboveLimit, "not above the roof")),
             _ => {}
         }

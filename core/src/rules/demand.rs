@@ -3,8 +3,8 @@
 use alloc::vec::Vec;
 
 use crate::calc::{Document, Sheet, StepId, StepTable};
-use crate::input::field::{Field, FieldText, Values};
 use crate::input::fault::Problem;
+use crate::input::field::{Field, FieldText, Values};
 use crate::load_case::{Directions, Format, LoadCase};
 use crate::rules::{asce_7_16, asce_7_22, direct, ubc_1997};
 
@@ -71,7 +71,8 @@ pub struct DemandRuleText {
 pub static DEMAND_RULES: &[&DemandRule] = &[&ubc_1997::RULE, &asce_7_16::RULE, &asce_7_22::RULE, &direct::RULE];
 
 /// Their texts, in the same order.
-pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[&ubc_1997::TEXT, &asce_7_16::TEXT, &asce_7_22::TEXT, &direct::TEXT];
+pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] =
+    &[&ubc_1997::TEXT, &asce_7_16::TEXT, &asce_7_22::TEXT, &direct::TEXT];
 
 /// The rule of an id in the file.
 ///

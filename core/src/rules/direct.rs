@@ -12,8 +12,14 @@ use crate::input::{Problem, Values};
 use crate::load_case::{Format, Level, LoadCase};
 
 /// The rule.
-pub static RULE: DemandRule =
-    DemandRule { id: "direct", fields: fields::FIELDS, format, faults, demand, strength: |_| Strength::Field(fields::HORIZONTAL) };
+pub static RULE: DemandRule = DemandRule {
+    id: "direct",
+    fields: fields::FIELDS,
+    format,
+    faults,
+    demand,
+    strength: |_| Strength::Field(fields::HORIZONTAL),
+};
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {
@@ -120,8 +126,10 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     sheet.step(steps::V_LIGHT, g_light - c_v);
 
     let directions = demand::directions(values, fields::DIRECTIONS);
-    let heavy = |name, level, horizontal| LoadCase { name, gravity: g_heavy, vertical: c_v, horizontal, level, directions };
-    let light = |name, level, horizontal| LoadCase { name, gravity: g_light, vertical: -c_v, horizontal, level, directions };
+    let heavy =
+        |name, level, horizontal| LoadCase { name, gravity: g_heavy, vertical: c_v, horizontal, level, directions };
+    let light =
+        |name, level, horizontal| LoadCase { name, gravity: g_light, vertical: -c_v, horizontal, level, directions };
     let mut cases = Vec::with_capacity(4);
     cases.push(heavy(steps::HEAVY, Level::Component, c_p));
     cases.push(light(steps::LIGHT, Level::Component, c_p));

@@ -68,18 +68,29 @@ fn reduction(values: &Values, system: Option<&System>, sheet: &mut Sheet) -> f64
 /// What the system and the period of the building still need.
 pub fn faults(values: &Values, faults: &mut Faults) {
     let choice = values.choice(fields::SYSTEM).unwrap_or(UNKNOWN);
-    let mut need = |field: usize, is_needed: bool, needed: &'static str, excluded: &'static str| {
-        match (values.number(field), is_needed) {
-            (None, true) => faults.push((field, Problem::Missing, needed)),
-            (Some(_), false) => faults.push((field, Problem::Excludes, excluded)),
-            _ => {}
-        }
+    let mut need = |field: usize, is_needed: bool, needed: &'static str, excluded: &'static str| match (
+        values.number(field),
+        is_needed,
+    ) {
+        (None, true) => faults.push((field, Problem::Missing, needed)),
+        (Some(_), false) => faults.push((field, Problem::Excludes, excluded)),
+        _ => {}
     };
-    need(fields::T_A, values.choice(fields::PERIOD) == Some(PERIOD_GIVEN), "a time, because period is \"given\"", "only with period \"given\"");
+    need(
+        fields::T_A,
+        values.choice(fields::PERIOD) == Some(PERIOD_GIVEN),
+        "a time, because period is \"given\"",
+        "only with period \"given\"",
+    );
     let (needed, excluded) = ("a number, because building_system is \"given\"", "only with building_system \"given\"");
     need(fields::R, choice == GIVEN, needed, excluded);
     need(fields::OMEGA_B, choice == GIVEN, needed, excluded);
-    need(fields::I_E, choice != UNKNOWN, "a number, because the building's system is known", "only with a known building_system");
+    need(
+        fields::I_E,
+        choice != UNKNOWN,
+        "a number, because the building's system is known",
+        "only with a known building_system",
+    );
 }
 
 /// The system that was chosen; none where it is not known or the user gives the values.

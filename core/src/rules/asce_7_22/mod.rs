@@ -64,10 +64,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let building = if is_at_grade { building::at_grade(sheet) } else { building::above_grade(values, r_z, sheet) };
 
     // 13.3-1 to 13.3-3
-    let c_1 = sheet.step(
-        steps::C_1,
-        0.4 * s_ds * i_p * (building.h_f / building.r_mu) * (component.c_ar / component.r_po),
-    );
+    let c_1 =
+        sheet.step(steps::C_1, 0.4 * s_ds * i_p * (building.h_f / building.r_mu) * (component.c_ar / component.r_po));
     let c_max = sheet.step(steps::C_MAX, 1.6 * s_ds * i_p);
     let c_min = sheet.step(steps::C_MIN, 0.3 * s_ds * i_p);
     let c_limited = f64::max(c_min, f64::min(c_max, c_1));

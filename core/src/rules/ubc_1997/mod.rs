@@ -60,8 +60,11 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         }
     };
     let i_p = sheet.step(steps::I_P, values.given(fields::IMPORTANCE));
-    let Push { component: c_p, anchors: c_pa } =
-        if values.choice(fields::EQUATION) == Some(SIMPLE) { simple(c_a, i_p, sheet) } else { full(values, c_a, i_p, sheet) };
+    let Push { component: c_p, anchors: c_pa } = if values.choice(fields::EQUATION) == Some(SIMPLE) {
+        simple(c_a, i_p, sheet)
+    } else {
+        full(values, c_a, i_p, sheet)
+    };
     // 30-1 with I_p for I
     let c_v = sheet.step(steps::C_V, 0.5 * c_a * i_p);
     let w_p = sheet.carry(steps::W_P, weight_n);
