@@ -22,7 +22,11 @@ steps! { 54 "ACI 318-19, breakout in tension";
     S "s" Length (ACI_318_19 "17.6.2.1.2" Secondary) "Largest spacing between neighbouring anchors of the group; 0 for a single anchor": Geometry;
     H_EF_REDUCED "h_ef" Length (ACI_318_19 "17.6.2.1.2" Secondary) "Embedment that the breakout equations take, because three edges or more are nearer than 1.5 h_ef" = "min(h_ef_full, max(c_a_max / 1.5, s / 3))";
     A_NC "A_Nc" Area (ACI_318_19 "17.6.2.1.1" Secondary) "Projected area of the group: squares of 3 h_ef about each anchor, united and cut at the edges": Geometry;
-    A_NC_SHARE "A_Nc" Area (PRACTICE "" Derived) "The anchor's own share of the projected area, cut half way to its neighbours": Geometry;
+    A_NC_CUT "A_Nc" Area (PRACTICE "" Memory) "Projected area of the anchor, cut half way to its neighbours": Geometry;
+    A_NC_OWN "A_Nc_own" Area (PRACTICE "" Memory) "The anchor's own part of the projected area, cut half way to its neighbours": Geometry;
+    A_NC_ALL "A_Nc_group" Area (ACI_318_19 "17.6.2.1.1" Secondary) "Projected area of the whole group": Geometry;
+    N_ALL "n" Number (STATICS "" Derived) "Number of anchors in the group": Given;
+    A_NC_SHARE "A_Nc" Area (PRACTICE "" Derived) "The anchor's share of the projected area: its own part, or an equal part, if that is larger, because the clause lets anchors that are pulled alike share alike" = "max(A_Nc_own, A_Nc_group / n)";
     A_NCO "A_Nco" Area (ACI_318_19 "17.6.2.1.4" Secondary) "Projected area of one anchor far from edges" = "9 * h_ef^2";
     C_A_MIN "c_a_min" Length (ACI_318_19 "17.6.2.4.1" Secondary) "Smallest distance from an anchor to an edge": Geometry;
     PSI_ED "psi_ed_N" Number (ACI_318_19 "17.6.2.4.1(b)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c_a_min / (1.5 * h_ef)";
@@ -90,8 +94,10 @@ pub struct Group {
     pub body: Body,
     /// Its factors; its members all have one embedment, or there are none.
     pub basic: Basic,
-    /// The factors of each member on its own share of the body.
+    /// The factors of each member on its share of the body.
     pub shares: Vec<Basic>,
+    /// The factors of each member on the part of the body that is cut half way to its neighbours.
+    pub cuts: Vec<Basic>,
 }
 
 impl Group {
@@ -100,8 +106,11 @@ impl Group {
         let body = Body::new(facts, set);
         let quiet = &mut Sheet::quiet();
         let basic = Basic::new(facts, &body, Piece::Whole, quiet);
-        let shares = (0..body.members.len()).map(|place| Basic::new(facts, &body, Piece::Share(place), quiet)).collect();
-        Group { body, basic, shares }
+        let mut each = |piece: fn(usize) -> Piece| -> Vec<Basic> {
+            (0..body.members.len()).map(|place| Basic::new(facts, &body, piece(place), quiet)).collect()
+        };
+        let (shares, cuts) = (each(Piece::Share), each(Piece::Cut));
+        Group { body, basic, shares, cuts }
     }
 }
 
@@ -110,8 +119,10 @@ impl Group {
 pub enum Piece {
     /// All of it.
     Whole,
-    /// The share of the member of this place in the group.
+    /// The share of the member of this place in the group: its own part, or an equal part if that is larger.
     Share(usize),
+    /// The own part of the member of this place, cut half way to its neighbours.
+    Cut(usize),
 }
 
 impl Basic {
@@ -119,22 +130,18 @@ impl Basic {
     pub fn new(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> Basic {
         concrete::tell(facts, sheet);
         let h_ef = depth(facts, body, sheet);
-        let (id, area_mm2, nearest_mm) = match piece {
-            Piece::Whole => (A_NC, body.area_mm2, body.nearest_mm()),
-            Piece::Share(place) => (A_NC_SHARE, body.shares[place].area_mm2, body.shares[place].nearest_mm),
-        };
-        let a_nc = sheet.detailed(id, facts.area(area_mm2), || match piece {
-            Piece::Whole => corners(facts, &body.outline(facts)),
-            Piece::Share(place) => corners(facts, &[body.share_outline(facts, place)]),
-        });
+        let a_nc = projected_area(facts, body, piece, sheet);
         let a_nco = sheet.step(A_NCO, 9.0 * (h_ef * h_ef));
-        let c_a_min = facts.length(nearest_mm);
+        let c_a_min = facts.length(match piece {
+            Piece::Whole => body.nearest_mm(),
+            Piece::Share(place) | Piece::Cut(place) => body.shares[place].nearest_mm,
+        });
         let psi_ed = if at_least(c_a_min, 1.5 * h_ef) {
             sheet.step(PSI_ED_FAR, 1.0)
         } else {
             sheet.detailed(C_A_MIN, c_a_min, || match piece {
             Piece::Whole => facts.shortest_line_to_edge(&body.members, &ALL_SIDES),
-            Piece::Share(place) => facts.shortest_line_to_edge(&body.members[place..=place], &ALL_SIDES),
+            Piece::Share(place) | Piece::Cut(place) => facts.shortest_line_to_edge(&body.members[place..=place], &ALL_SIDES),
         });
             sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / (1.5 * h_ef))
         };
@@ -142,6 +149,22 @@ impl Basic {
         let psi_cp = sheet.step(PSI_CP, 1.0);
         let n_b = basic_strength(facts, h_ef, sheet);
         Basic { a_nc, a_nco, h_ef, psi_ed, psi_c, psi_cp, n_b }
+    }
+}
+
+/// A_Nc of a body (17.6.2.1.1), of one anchor's share or of its own part.
+fn projected_area(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> f64 {
+    let whole = || corners(facts, &body.outline(facts));
+    let own = |place| move || corners(facts, &[body.share_outline(facts, place)]);
+    match piece {
+        Piece::Whole => sheet.detailed(A_NC, facts.area(body.area_mm2), whole),
+        Piece::Cut(place) => sheet.detailed(A_NC_CUT, facts.area(body.shares[place].area_mm2), own(place)),
+        Piece::Share(place) => {
+            let all = sheet.detailed(A_NC_ALL, facts.area(body.area_mm2), whole);
+            let part = sheet.detailed(A_NC_OWN, facts.area(body.shares[place].area_mm2), own(place));
+            let n = sheet.step(N_ALL, body.members.len() as f64);
+            sheet.step(A_NC_SHARE, part.max(all / n))
+        }
     }
 }
 
@@ -227,7 +250,8 @@ impl Pulled<'_> {
     /// The hottest anchor of the group on its own share of concrete; none for an anchor alone.
     ///
     /// psi_ec can hide a hot anchor in a long chain; common practice checks it on the area cut half way to its
-    /// neighbours, with psi_ed only from real edges.
+    /// neighbours, with psi_ed only from real edges. An equal part of the group's area is taken where that is larger, so
+    /// that inner anchors of a group that is pulled evenly are not held against a clause that passes them.
     pub fn check_share(&self, facts: &Facts, sheet: &mut Sheet) -> Option<Outcome> {
         let members = &self.group.body.members;
         if members.len() < 2 {

@@ -96,7 +96,7 @@ impl Sheared<'_> {
         let quiet = &mut Sheet::quiet();
         let mut worst = (0, f64::NEG_INFINITY, Outcome::NotCovered(MIXED_DEPTHS));
         for (place, &member) in members.iter().enumerate() {
-            let outcome = self.single(facts, &self.group.shares[place], member, quiet);
+            let outcome = self.single(facts, &self.group.cuts[place], member, quiet);
             if let Outcome::Compared { utilisation, .. } = outcome
                 && (utilisation > worst.1 || utilisation.is_nan())
             {
@@ -106,7 +106,7 @@ impl Sheared<'_> {
         let (place, _, outcome) = worst;
         if sheet.is_told() {
             self.open(Subject::Anchor(members[place] as u16), facts, sheet);
-            let basic = Basic::new(facts, &self.group.body, Piece::Share(place), sheet);
+            let basic = Basic::new(facts, &self.group.body, Piece::Cut(place), sheet);
             self.single(facts, &basic, members[place], sheet);
         }
         Some((members[place], outcome))
