@@ -5,5 +5,6 @@ pub mod proof;
 pub mod random;
 pub mod random_project;
 pub mod random_values;
+pub mod run_anchors;
 pub mod run_demand;
 pub mod values;
