@@ -80,8 +80,6 @@ fn every_problem_of_a_file_is_shown_by_an_invalid_file() {
     for path in invalid_files() {
         shown.extend(faults(&fs::read(&path).expect("the file can be read")).iter().map(|fault| fault.problem));
     }
-    // What only rules find is shown by the tests of the rules.
-    shown.extend([Problem::NeedsOneOf, Problem::NotInRule]);
     let mut seen: Vec<usize> = shown.iter().map(|problem| *problem as usize).collect();
     seen.sort_unstable();
     seen.dedup();
@@ -277,13 +275,14 @@ fn seeds() -> Vec<Vec<u8>> {
             "cabinet": { "width_mm": 600, "depth_mm": 800, "height_mm": 2000, "frame": { "mass_kg": 200, "centre_mm": [0, 0, 900] },
                 "feet": [{ "name": "left", "at_mm": [-200, 0], "size_mm": [90, 90], "stem_diameter_mm": 20, "stem_length_mm": 60 },
                     { "name": "right", "at_mm": [200, 0], "size_mm": [0, 0], "stiffness_n_per_mm": 2e5 }],
-                "anchors": [{ "name": "A", "at_mm": [0, 350] }, { "at_mm": [0, -350], "stiffness_n_per_mm": 5e4 }],
+                "anchors": [{ "name": "A", "at_mm": [0, 350], "embedment_mm": 80 }, { "at_mm": [0, -350], "stiffness_n_per_mm": 5e4 }],
                 "lifting_points": [{ "at_mm": [0, 0, 2000] }] },
             "contents": [{ "name": "tray 1", "mass_kg": 80, "bottom_mm": 300, "size_mm": [500, 700, 200], "travel_mm": 600 }],
             "states": [{ "name": "service", "without": [], "drawn_out_mm": { "tray 1": 600 } }],
             "slab": { "strength_mpa": 28, "thickness_mm": 200, "edges_mm": { "left": 900 }, "friction": 0.3 },
             "site": { "rule": "direct", "format": "strength", "horizontal_coefficient": 0.5, "vertical_coefficient": 0.2,
-                "gravity_heavy": 1.2, "gravity_light": 0.9 } })
+                "gravity_heavy": 1.2, "gravity_light": 0.9, "overstrength": 2 },
+            "anchorage": { "rule": "aci-318-19-si", "bolt": "M12", "steel": "iso-8.8", "embedment_mm": 100 } })
         .to_string()
         .into_bytes(),
     );
@@ -381,12 +380,33 @@ fn forty_thousand_changed_files_make_nothing_panic() {
             assert!(!fault.sentence().contains(char::is_control));
         }
     }
-    assert!(without_fault > 2_000, "only {without_fault} changes were harmless");
+    assert!(without_fault > 1_000, "only {without_fault} changes were harmless");
 }
 
-/// The costliest texts of a megabyte that are still read.
+/// What the reader takes, the pipeline has to take too, however odd it is.
 #[test]
-fn the_largest_texts_are_read_in_a_second() {
+fn odd_projects_without_a_fault_are_assessed_without_a_panic() {
+    let seeds = seeds();
+    let valid: Vec<&Vec<u8>> = seeds.iter().filter(|seed| project::read_bytes(seed, System::Si).is_ok()).collect();
+    let mut random = Random::new(30_000);
+    let mut assessed = 0;
+    while assessed < 1_500 {
+        let mut tree: Value = serde_json::from_slice(valid[random.below(valid.len())]).expect("a valid file is JSON");
+        for _ in 0..=random.below(4) {
+            mutate_tree(&mut tree, &mut random);
+        }
+        if let Ok(project) = project::read(&tree.to_string(), System::Si) {
+            let told = std::panic::catch_unwind(|| serde_json::to_string(&project::assess(&project)));
+            let told = told.unwrap_or_else(|_| panic!("{tree}"));
+            assert!(told.is_ok(), "{tree}");
+            assessed += 1;
+        }
+    }
+}
+
+/// Texts of a megabyte with many values, keys, names, faults or digits.
+#[test]
+fn the_costliest_texts_are_read_in_seconds() {
     let many = |piece: &str, around: (&str, &str)| {
         let count = (999_900 - around.0.len() - around.1.len()) / (piece.len() + 1);
         format!("{}{}{}", around.0, vec![piece; count].join(","), around.1)
@@ -404,6 +424,9 @@ fn the_largest_texts_are_read_in_a_second() {
     for text in [
         many("[]", ("[", "]")),
         many("1", ("[", "]")),
+        many("1.2345678901234567890e-300", ("[", "]")),
+        many("9007199254740993e250", ("[", "]")),
+        many(&format!("{}e-1090", "3".repeat(790)), ("[", "]")),
         many("{\"a\":1}", ("{\"contents\":[", "]}")),
         many(&object, ("{\"contents\":[", "]}")),
         // Parts are read in another order than that of this text.
@@ -416,6 +439,6 @@ fn the_largest_texts_are_read_in_a_second() {
         assert!(text.len() <= 1_000_000, "{}", text.len());
         let began = Instant::now();
         assert!(!faults(text.as_bytes()).is_empty());
-        assert!(began.elapsed() < Duration::from_secs(1), "{} took {:?}", &text[..40], began.elapsed());
+        assert!(began.elapsed() < Duration::from_secs(5), "{} took {:?}", &text[..40], began.elapsed());
     }
 }

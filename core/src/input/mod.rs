@@ -3,6 +3,7 @@
 pub mod allowed;
 pub mod fault;
 pub mod field;
+pub mod number;
 pub mod reader;
 pub mod text;
 mod value;

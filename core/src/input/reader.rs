@@ -95,38 +95,36 @@ impl<'t> Reader<'t> {
     }
 
     /// A fault of a value.
-    pub fn fault(&mut self, spot: &Spot, problem: Problem, allowed: impl Into<String>) {
-        let given = self.given(spot.node);
-        self.push(spot.node.from, spot.path.clone(), problem, given, allowed.into());
+    pub fn fault(&mut self, spot: &Spot, problem: Problem, allowed: &str) {
+        self.push(spot.node.from, spot.path.clone(), problem, self.source(spot.node), allowed);
     }
 
     /// A key of an object that has to be there and is not, or is null.
-    pub fn missing(&mut self, parent: &Spot, key: &str, allowed: impl Into<String>) {
+    pub fn missing(&mut self, parent: &Spot, key: &str, allowed: &str) {
         self.member_fault(parent, key, Problem::Missing, allowed);
     }
 
     /// A fault of a member of an object, whether the member is there or not.
-    pub fn member_fault(&mut self, parent: &Spot, key: &str, problem: Problem, allowed: impl Into<String>) {
+    #[inline(never)]
+    pub fn member_fault(&mut self, parent: &Spot, key: &str, problem: Problem, allowed: &str) {
         let (at, given) = match parent.members().iter().find(|member| member.key == key) {
-            Some(member) => (member.node.from, self.given(&member.node)),
-            None => (parent.node.from, String::new()),
+            Some(member) => (member.node.from, self.source(&member.node)),
+            None => (parent.node.from, ""),
         };
-        self.push(at, child_path(&parent.path, key), problem, given, allowed.into());
+        self.push(at, child_path(&parent.path, key), problem, given, allowed);
     }
 
     /// The trouble that ended the reading of the text.
     pub fn trouble(&mut self, trouble: Trouble) {
-        let rest = self.text.get(trouble.at..).unwrap_or("");
+        let rest = self.text.get(trouble.at..).unwrap_or("").lines().next().unwrap_or("");
         // Of a text that is too long nothing is repeated: whoever reads it may have cut it.
-        let is_told = trouble.problem != Problem::TooLong;
-        let given = if is_told { cut(rest.lines().next().unwrap_or("")) } else { String::new() };
-        self.push(trouble.at, String::new(), trouble.problem, given, trouble.allowed.into());
+        let given = if trouble.problem == Problem::TooLong { "" } else { rest };
+        self.push(trouble.at, String::new(), trouble.problem, given, trouble.allowed);
     }
 
     /// A fault of a key of an object.
-    pub fn key_fault(&mut self, parent: &Spot, member: &Member, problem: Problem, allowed: impl Into<String>) {
-        let given = self.given(&member.node);
-        self.push(member.at, child_path(&parent.path, &member.key), problem, given, allowed.into());
+    pub fn key_fault(&mut self, parent: &Spot, member: &Member, problem: Problem, allowed: &str) {
+        self.push(member.at, child_path(&parent.path, &member.key), problem, self.source(&member.node), allowed);
     }
 
     /// A list that is too long.
@@ -134,7 +132,7 @@ impl<'t> Reader<'t> {
         let (mut given, mut allowed) = (String::new(), String::from("at most "));
         push_whole(&mut given, count);
         push_whole(&mut allowed, max);
-        self.push(spot.node.from, spot.path.clone(), Problem::TooMany, given, allowed);
+        self.push(spot.node.from, spot.path.clone(), Problem::TooMany, &given, &allowed);
     }
 
     /// All faults in the order of the text, 200 at most, then the count of the others.
@@ -159,17 +157,15 @@ impl<'t> Reader<'t> {
         self.text.get(node.from..node.to).unwrap_or("")
     }
 
-    fn given(&self, node: &Node) -> String {
-        cut(self.source(node))
-    }
-
-    fn push(&mut self, at: usize, path: String, problem: Problem, given: String, allowed: String) {
+    #[inline(never)]
+    fn push(&mut self, at: usize, path: String, problem: Problem, given: &str, allowed: &str) {
         self.count += 1;
         // Faults of one place stay in the order in which they are found.
         let place = self.found.partition_point(|found| found.at <= at);
         if place <= FAULTS_MAX {
             self.found.truncate(FAULTS_MAX);
-            self.found.insert(place, Found { at, fault: Fault { path, problem, given, allowed, line: 0, column: 0 } });
+            let fault = Fault { path, problem, given: cut(given), allowed: allowed.into(), line: 0, column: 0 };
+            self.found.insert(place, Found { at, fault });
         }
     }
 }

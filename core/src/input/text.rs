@@ -10,6 +10,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::fault::Problem;
+pub use super::number::number;
 
 /// Longest text, in bytes.
 pub const TEXT_MAX_BYTES: usize = 1_000_000;
@@ -94,36 +95,6 @@ pub fn read(text: &str) -> Result<Node<'_>, Trouble> {
         return Err(reader.not_json("the end of the text"));
     }
     Ok(node)
-}
-
-/// The number that a text writes in the way of JSON; infinite where it is beyond what a float holds.
-pub fn number(text: &str) -> Option<f64> {
-    let bytes = text.as_bytes();
-    let digits = |from: usize| bytes[from..].iter().take_while(|byte| byte.is_ascii_digit()).count();
-    let mut at = usize::from(bytes.first() == Some(&b'-'));
-    let whole = digits(at);
-    if whole == 0 || (whole > 1 && bytes[at] == b'0') {
-        return None;
-    }
-    at += whole;
-    if bytes.get(at) == Some(&b'.') {
-        let decimals = digits(at + 1);
-        if decimals == 0 {
-            return None;
-        }
-        at += 1 + decimals;
-    }
-    if matches!(bytes.get(at), Some(b'e' | b'E')) {
-        at += 1;
-        at += usize::from(matches!(bytes.get(at), Some(b'+' | b'-')));
-        let exponent = digits(at);
-        if exponent == 0 {
-            return None;
-        }
-        at += exponent;
-    }
-    // Adding zero makes -0 to 0, so that both are one input.
-    if at == bytes.len() { text.parse().ok().map(|number: f64| number + 0.0) } else { None }
 }
 
 struct Reader<'t> {

@@ -38,7 +38,7 @@ impl<'t> Reader<'t> {
             {
                 let mut known: Vec<&str> = fields.iter().map(|field| field.key).collect();
                 known.extend(others);
-                self.key_fault(spot, member, Problem::UnknownKey, known.join(", "));
+                self.key_fault(spot, member, Problem::UnknownKey, &known.join(", "));
             }
         }
         Values(fields.iter().map(|field| self.field(spot, field)).collect())
@@ -65,7 +65,7 @@ impl<'t> Reader<'t> {
         }
         match field.absent {
             Absent::Fault => {
-                self.missing(parent, field.key, allowed::text(field, self.system));
+                self.missing(parent, field.key, &allowed::text(field, self.system));
                 Value::Unknown
             }
             Absent::Unknown => match field.shape {
@@ -90,32 +90,32 @@ impl<'t> Reader<'t> {
             (FieldShape::Number { kind, min, max }, _) => {
                 return self.number(spot, Range { kind, min, max }).map(Value::Number);
             }
-            (_, Json::Word) => self.fault(spot, Problem::NotJson, allowed()),
+            (_, Json::Word) => self.fault(spot, Problem::NotJson, &allowed()),
             (FieldShape::Numbers { count, kind, min, max }, Json::List(nodes)) => {
                 if nodes.len() == count {
                     return self.numbers(spot, nodes, Range { kind, min, max });
                 }
-                self.fault(spot, Problem::WrongCount, allowed());
+                self.fault(spot, Problem::WrongCount, &allowed());
             }
-            (FieldShape::Numbers { .. }, _) => self.fault(spot, Problem::NotAList, allowed()),
+            (FieldShape::Numbers { .. }, _) => self.fault(spot, Problem::NotAList, &allowed()),
             (FieldShape::Choice(words), Json::Text(text)) => match words.iter().position(|word| word == text) {
                 Some(place) => return Some(Value::Choice(place)),
-                None => self.fault(spot, Problem::NotAWord, allowed()),
+                None => self.fault(spot, Problem::NotAWord, &allowed()),
             },
-            (FieldShape::Choice(_), _) => self.fault(spot, Problem::NotAWord, allowed()),
+            (FieldShape::Choice(_), _) => self.fault(spot, Problem::NotAWord, &allowed()),
             (FieldShape::Flag, Json::Flag(flag)) => return Some(Value::Flag(*flag)),
-            (FieldShape::Flag, _) => self.fault(spot, Problem::NotAFlag, allowed()),
+            (FieldShape::Flag, _) => self.fault(spot, Problem::NotAFlag, &allowed()),
             (FieldShape::Text | FieldShape::Name, Json::Text(text)) => match fault_of_text(text, field.shape) {
-                Some(problem) => self.fault(spot, problem, allowed()),
+                Some(problem) => self.fault(spot, problem, &allowed()),
                 None => return Some(Value::Text(String::from(text.as_ref()))),
             },
-            (FieldShape::Text | FieldShape::Name, _) => self.fault(spot, Problem::NotAText, allowed()),
+            (FieldShape::Text | FieldShape::Name, _) => self.fault(spot, Problem::NotAText, &allowed()),
             (FieldShape::NamesOfContents, Json::List(nodes)) => return self.names_of_contents(spot, nodes),
-            (FieldShape::NamesOfContents, _) => self.fault(spot, Problem::NotAList, allowed()),
+            (FieldShape::NamesOfContents, _) => self.fault(spot, Problem::NotAList, &allowed()),
             (FieldShape::NumbersOfContents { kind, min, max }, Json::Object(_)) => {
                 return self.numbers_of_contents(spot, Range { kind, min, max });
             }
-            (FieldShape::NumbersOfContents { .. }, _) => self.fault(spot, Problem::NotAnObject, allowed()),
+            (FieldShape::NumbersOfContents { .. }, _) => self.fault(spot, Problem::NotAnObject, &allowed()),
         }
         None
     }
@@ -131,7 +131,7 @@ impl<'t> Reader<'t> {
             Json::Word => Problem::NotJson,
             _ => Problem::NotANumber,
         };
-        self.fault(spot, problem, range.text(self.system));
+        self.fault(spot, problem, &range.text(self.system));
         None
     }
 

@@ -61,7 +61,7 @@ fn names(reader: &mut Reader, items: &[Item], field: usize) {
     for pair in names.chunk_by(|(a, _), (b, _)| a == b) {
         for &(_, place) in &pair[1..] {
             let allowed = format!("a name that {} does not have", items[pair[0].1].spot.path);
-            reader.member_fault(&items[place].spot, "name", Problem::DuplicateName, allowed);
+            reader.member_fault(&items[place].spot, "name", Problem::DuplicateName, &allowed);
         }
     }
 }
@@ -75,7 +75,7 @@ fn frame_centre(reader: &mut Reader, draft: &Draft) {
     let box_of_it = [(-width / 2.0, width / 2.0), (-depth / 2.0, depth / 2.0), (FRAME_CENTRE_MIN_MM, height)];
     if box_of_it.iter().zip(centre).any(|(&(min, max), at)| at < min || at > max) {
         let allowed = ranges(reader, &box_of_it);
-        reader.member_fault(&frame.spot, frame::FIELDS[frame::CENTRE].key, Problem::OutsideCabinet, allowed);
+        reader.member_fault(&frame.spot, frame::FIELDS[frame::CENTRE].key, Problem::OutsideCabinet, &allowed);
     }
 }
 
@@ -100,7 +100,7 @@ fn places(reader: &mut Reader, draft: &Draft, items: &[Item], at: usize) {
             && limits.iter().zip(place).any(|(&(min, max), at)| at < min || at > max)
         {
             let allowed = ranges(reader, &limits);
-            reader.member_fault(&item.spot, "at_mm", Problem::OutsideBase, allowed);
+            reader.member_fault(&item.spot, "at_mm", Problem::OutsideBase, &allowed);
         }
     }
 }
@@ -122,7 +122,7 @@ fn feet(reader: &mut Reader, draft: &Draft) {
         let foot = Rectangle::around(Point::new(x, y), Size::new(width / 2.0, depth / 2.0));
         if let Some((_, other)) = earlier.iter().find(|(other, _)| overlap(&foot, other)) {
             let allowed = format!("apart from {}", other.spot.path);
-            reader.member_fault(spot, key(foot::AT), Problem::OnOnePlace, allowed);
+            reader.member_fault(spot, key(foot::AT), Problem::OnOnePlace, &allowed);
         }
         earlier.push((foot, item));
         let on_slab = |slab: Rectangle| {
@@ -164,7 +164,7 @@ fn anchors(reader: &mut Reader, draft: &Draft) {
         if let Some((_, other)) = earlier.iter().find(|(other, _)| at.distance_mm(*other) < APART_MM) {
             let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
             let allowed = format!("{} or more from {}", show(APART_MM, Kind::Length, style), other.spot.path);
-            reader.member_fault(&item.spot, "at_mm", Problem::OnOnePlace, allowed);
+            reader.member_fault(&item.spot, "at_mm", Problem::OnOnePlace, &allowed);
         }
         earlier.push((at, item));
         let inside = |slab: Rectangle| slab.left_mm < x && x < slab.right_mm && slab.front_mm < y && y < slab.rear_mm;
@@ -202,7 +202,7 @@ fn contents(reader: &mut Reader, contents: &[Item]) {
             && drawn_out > travel
         {
             let allowed = Range { kind: Kind::Length, min: 0.0, max: travel }.text(reader.system);
-            reader.member_fault(&item.spot, content::FIELDS[content::DRAWN_OUT].key, Problem::AboveLimit, allowed);
+            reader.member_fault(&item.spot, content::FIELDS[content::DRAWN_OUT].key, Problem::AboveLimit, &allowed);
         }
     }
 }
@@ -222,7 +222,7 @@ fn states(reader: &mut Reader, draft: &Draft) {
                 && drawn_out > travel
             {
                 let allowed = Range { kind: Kind::Length, min: 0.0, max: travel }.text(reader.system);
-                reader.member_fault(&drawn, name, Problem::AboveLimit, allowed);
+                reader.member_fault(&drawn, name, Problem::AboveLimit, &allowed);
             }
         }
     }

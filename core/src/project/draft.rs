@@ -118,10 +118,10 @@ fn ruled<'n, R>(reader: &mut Reader<'n>, spot: Spot<'n>, rules: &Registry<R>) ->
                 rule = rules.all.iter().find(|rule| (rules.id)(rule) == name).copied();
             }
             if rule.is_none() {
-                reader.fault(&named, Problem::NotAWord, ids());
+                reader.fault(&named, Problem::NotAWord, &ids());
             }
         }
-        None if spot.is_object() => reader.missing(&spot, "rule", ids()),
+        None if spot.is_object() => reader.missing(&spot, "rule", &ids()),
         None => {}
     }
     let item = match rule {
