@@ -1,5 +1,5 @@
-// The engine: WebAssembly whose bytes stand in this script as text, so that nothing has to be loaded.
-// The builder puts `engineBase64` and `engineGlue` before this file.
+// The engine: WebAssembly whose bytes travel as text, so that nothing has to be loaded.
+// The builder gives `engineBytes` and puts `engineGlue` before this file.
 
 let engineModule = null;
 let openedEngine = null;
@@ -34,16 +34,8 @@ function engineWorker(work) {
 }
 
 function compiledEngine() {
-  if (engineModule === null) engineModule = new WebAssembly.Module(engineBytes());
+  if (engineModule === null) engineModule = new WebAssembly.Module(engineBytes);
   return engineModule;
-}
-
-function engineBytes() {
-  if (Uint8Array.fromBase64) return Uint8Array.fromBase64(engineBase64);
-  const text = atob(engineBase64);
-  const bytes = new Uint8Array(text.length);
-  for (let i = 0; i < text.length; i += 1) bytes[i] = text.charCodeAt(i);
-  return bytes;
 }
 
 // What tests and other sites may use.

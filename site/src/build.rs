@@ -42,10 +42,12 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
         eprintln!("warning: page/{name} is not listed in page/{LIST} and is left out");
     }
     let engine = engine::build(workspace)?;
+    let tables = texts::all(&workspace.demo_configs())?;
     let product = Product {
         typesetter: Typesetter::new()?,
-        texts: script::of_texts(&texts::all(&workspace.demo_configs())?),
+        texts: script::of_texts(&tables),
         script: script::of_page(&engine, &parts)?,
+        one_file_script: script::of_one_file(&engine, &parts, &tables)?,
         parts,
         font: MathFont::kept_or_cut(&workspace.kept())?,
     };

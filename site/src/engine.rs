@@ -76,7 +76,7 @@ fn compile(workspace: &Workspace) -> anyhow::Result<PathBuf> {
             "--quiet",
             "-p",
             "steadfoot-wasm",
-            "--release",
+            "--profile=engine",
             "--target",
             TARGET,
             "--target-dir",
@@ -91,7 +91,7 @@ fn compile(workspace: &Workspace) -> anyhow::Result<PathBuf> {
         status.success(),
         "the engine did not compile for the browser (its messages stand above)"
     );
-    Ok(folder.join(TARGET).join("release/steadfoot_wasm.wasm"))
+    Ok(folder.join(TARGET).join("engine/steadfoot_wasm.wasm"))
 }
 
 /// Without this the module would carry this machine's paths in its panic messages, and two builds would differ.

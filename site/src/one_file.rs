@@ -37,7 +37,7 @@ pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<
         STANDARD.encode(&product.font.woff2)
     );
     let style = product.style(&font, &classes);
-    let script = format!("{}{}", product.texts, product.script);
+    let script = &product.one_file_script;
     for forbidden in ["</script", "<!--"] {
         ensure!(
             !script.contains(forbidden),
@@ -47,7 +47,7 @@ pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<
     let document = Document {
         title: &format!("Steadfoot: {}", guide.landing().title),
         present: None,
-        policy: &policy::of_one_file(&script, &[&style, notice::NO_SCRIPT_STYLE]),
+        policy: &policy::of_one_file(script, &[&style, notice::NO_SCRIPT_STYLE]),
         head: &format!("<style>{style}</style>\n"),
         articles: &articles,
         // At the very end: a file that was cut short loses its script, and the notice stays.

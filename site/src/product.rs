@@ -12,6 +12,8 @@ pub struct Product {
     pub texts: String,
     /// The script that holds the page's code and the engine.
     pub script: String,
+    /// The script that holds everything, packed, for the one-file page.
+    pub one_file_script: String,
     pub font: MathFont,
 }
 

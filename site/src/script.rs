@@ -1,10 +1,13 @@
 //! The classic scripts: the text tables, and the page's code with the engine inside.
 //!
 //! A page opened from disk may load neither modules nor data, so everything travels as one plain script, with the
-//! engine's bytes as base64 text.
+//! engine's bytes as base64 text. In the one-file page texts and engine are packed as well, or it would be too large
+//! for the mail; unpacking takes some milliseconds.
 
-use anyhow::ensure;
+use std::io::Write;
+
 use base64::{Engine as _, engine::general_purpose::STANDARD};
+use flate2::{Compression, write::DeflateEncoder};
 use serde_json::Value;
 
 use crate::{
@@ -26,32 +29,60 @@ pub fn of_texts(texts: &Value) -> String {
 
 /// The script that runs the page: expects the text tables to be there, does nothing the second time.
 pub fn of_page(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
-    let code = page_code(engine, parts)?;
-    let bytes = STANDARD.encode(&engine.wasm);
-    Ok(code.replacen(ENGINE_PLACE, &bytes, 1))
+    let engine_base64 = STANDARD.encode(&engine.wasm);
+    let start = format!(
+        "const texts=globalThis.steadfootTexts;\n\
+         if(!texts)throw new Error(\"the text tables are missing\");\n\
+         const engineBase64=\"{engine_base64}\";\n\
+         page(texts,bytesOf(engineBase64));\n"
+    );
+    Ok(once(&page_code(engine, parts)?, &start))
 }
 
-const ENGINE_PLACE: &str = "(the engine's bytes)";
+/// The same with texts and engine inside, both packed, for the page that is one file.
+pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Value) -> anyhow::Result<String> {
+    let packed_texts = packed(texts.to_string().as_bytes())?;
+    let packed_engine = packed(&engine.wasm)?;
+    let start = format!(
+        "const packedTexts=\"{packed_texts}\";\n\
+         const packedEngine=\"{packed_engine}\";\n\
+         async function unpacked(text){{\n\
+         const stream=new Blob([bytesOf(text)]).stream().pipeThrough(new DecompressionStream(\"deflate-raw\"));\n\
+         return new Uint8Array(await new Response(stream).arrayBuffer());\n}}\n\
+         Promise.all([unpacked(packedTexts),unpacked(packedEngine)]).then(([texts,engine])=>{{\n\
+         page(JSON.parse(new TextDecoder().decode(texts)),engine);\n}});\n"
+    );
+    Ok(once(&page_code(engine, parts)?, &start))
+}
 
-/// The page's script with a mark in place of the engine's bytes; its size is the page's code.
+/// The page's code as one function of the text tables and the engine's bytes.
 pub fn page_code(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
     let glue = squeeze::script(&engine.glue)?;
-    ensure!(
-        !parts.script.contains(ENGINE_PLACE),
-        "the page's code contains the builder's own mark"
-    );
     let style = serde_json::to_string(&parts.worksheet_style)?;
     let global = engine::GLOBAL;
     let script = &parts.script;
     Ok(format!(
-        "(function(){{\n\"use strict\";\nif(globalThis.steadfoot)return;\n\
-         const texts=globalThis.steadfootTexts;\n\
-         if(!texts)throw new Error(\"the text tables are missing\");\n\
+        "function page(texts,engineBytes){{\n\
          const worksheetStyle={style};\n\
-         const engineBase64=\"{ENGINE_PLACE}\";\n\
          function engineGlue(){{\n{glue}return {global};\n}}\n\
-         {script}started();\n}})();\n"
+         {script}started();\n}}\n\
+         function bytesOf(text){{\n\
+         if(Uint8Array.fromBase64)return Uint8Array.fromBase64(text);\n\
+         return Uint8Array.from(atob(text),(character)=>character.charCodeAt(0));\n}}\n"
     ))
+}
+
+/// Included twice, the code runs once.
+fn once(code: &str, start: &str) -> String {
+    format!(
+        "(function(){{\n\"use strict\";\nif(globalThis.steadfoot)return;\n{code}{start}}})();\n"
+    )
+}
+
+fn packed(bytes: &[u8]) -> anyhow::Result<String> {
+    let mut encoder = DeflateEncoder::new(Vec::new(), Compression::best());
+    encoder.write_all(bytes)?;
+    Ok(STANDARD.encode(encoder.finish()?))
 }
 
 #[cfg(test)]

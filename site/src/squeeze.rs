@@ -60,14 +60,12 @@ impl Scanner<'_> {
                 }
                 '}' => {
                     self.plain(next);
-                    match templates.last_mut() {
-                        Some(0) => {
-                            if !self.template_text()? {
-                                templates.pop();
-                            }
-                        }
-                        Some(depth) => *depth -= 1,
-                        None => {}
+                    // A brace that closes the inserted expression leads back into the text around it.
+                    let ends = templates.last() == Some(&0);
+                    if ends && !self.template_text()? {
+                        templates.pop();
+                    } else if let Some(depth) = templates.last_mut().filter(|_| !ends) {
+                        *depth -= 1;
                     }
                 }
                 '/' if self.ahead("//") => self.line_comment(),

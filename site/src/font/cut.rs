@@ -39,10 +39,11 @@ pub fn cut(font: &[u8], characters: &BTreeSet<char>) -> anyhow::Result<Vec<u8>> 
 fn own_glyphs(face: &Face, characters: &BTreeSet<char>) -> BTreeMap<char, u16> {
     let glyph = |character: &char| Some((*character, face.glyph_index(*character)?.0));
     let mut own: BTreeMap<char, u16> = characters.iter().filter_map(glyph).collect();
-    if let Some(prime) = own.get_mut(&PRIME) {
-        if let Some(script) = script_form(face, GlyphId(*prime)) {
-            *prime = script.0;
-        }
+    let script = own
+        .get(&PRIME)
+        .and_then(|prime| script_form(face, GlyphId(*prime)));
+    if let Some(script) = script {
+        own.insert(PRIME, script.0);
     }
     own
 }
