@@ -19,7 +19,7 @@ steps! { 31 "asce-7-16";
     F_A_CLASS_D "F_aD" Number (ASCE_7_16 "Table 11.4-1" Memory) "Site coefficient of class D": Interpolated;
     F_A_DEFAULT "F_a" Number (ASCE_7_16 "11.4.4" Memory) "Site coefficient where class D is taken because the soil is not known" = "max(1.2, F_aD)";
     F_A_EXCEPTION "F_a" Number (ASCE_7_16 "11.4.8, exception 1" Memory) "Site coefficient of class E with S_S from 1.0 up, as for class C": Condition;
-    F_A_TOWARDS "F_a" Number (ASCE_7_16 "Table 11.4-1; 11.4.8, exception 1" Memory) "Site coefficient of class E between its last row, 0.75, and the value of the exception from 1.0 up": Interpolated;
+    F_A_TOWARDS "F_a" Number (ASCE_7_16 "Table 11.4-1; 11.4.8, exception 1" Derived) "Site coefficient of class E between its last row, 0.75, and the value of the exception from 1.0 up": Interpolated;
     S_MS "S_MS" Acceleration (ASCE_7_16 "11.4-1" Secondary) "Maximum considered acceleration at short periods, with the soil" = "F_a * S_S";
     S_DS "S_DS" Acceleration (ASCE_7_16 "11.4-3" Secondary) "Design spectral acceleration at short periods" = "2 / 3 * S_MS";
     S_DS_GIVEN "S_DS" Acceleration (INPUT "" Derived) "Design spectral acceleration at short periods": Given;
