@@ -1,0 +1,43 @@
+//! Plan, elevation and rose as lists of marks.
+//!
+//! A drawing is made here, in px of a given width, and only painted elsewhere: page and builder turn every mark into
+//! one SVG element with the mark's class. So both paint the same, labels are placed once, and a test can read the
+//! coordinates back.
+
+mod arrow;
+mod base;
+mod board;
+mod centre;
+mod dimension;
+mod elevation;
+mod floor;
+mod force;
+mod hatch;
+mod lettering;
+mod mark;
+mod name;
+mod note;
+mod number_text;
+mod of;
+mod order;
+mod patch;
+mod plan;
+mod ring;
+mod rose;
+mod rose_edge;
+mod scale;
+mod scene;
+mod side;
+mod slab;
+mod tray;
+
+pub use elevation::elevation;
+pub use lettering::Lettering;
+pub use mark::{Anchor as TextAnchor, Drawing, Mark, Shape};
+pub use name::{TEXTS, short_name};
+pub use of::Of;
+pub use plan::plan;
+pub use rose::rose;
+pub use scale::Scale;
+pub use scene::{Anchor, Cabinet, Contents, Ending, Foot, Push, RosePoint, RoseScene, Scene};
+pub use side::Side;
