@@ -1,0 +1,109 @@
+// The answer: bolted, before bolting, what is not covered, each a sentence whose live numbers can be turned.
+
+const SPEAK_DELAY_MS = 600;
+
+class Answer {
+  // `project` gives the project as it is now; `only` names the topics that are told, all where it is null.
+  constructor(project, { only = null, live = true } = {}) {
+    this.project = project;
+    this.only = only;
+    this.lives = new Map();
+    this.live = live;
+    this.spoken = make("p", { class: "unseen", "aria-live": "polite", role: "status" });
+    this.body = make("div", { class: "answer-body" });
+    this.element = make("section", { class: "answer", "aria-label": "The answer", tabindex: -1 }, this.body, this.spoken);
+    this.speakLater = whenQuiet(SPEAK_DELAY_MS, () => this.speak());
+    this.first = true;
+  }
+
+  update(assessment, faultsList) {
+    const { report } = assessment;
+    this.element.setAttribute("data-answer", report ? report.verdict : assessment.broken ? "broken" : "faults");
+    if (report === null) {
+      this.lives.clear();
+      this.words = "There is no answer yet: the input has faults.";
+      keepingFocus(this.body, () => fill(this.body, faultsList));
+    } else {
+      const sentences = report.answer.filter((sentence) => this.only === null || this.only.includes(sentence.topic));
+      this.words = wholeText(sentences);
+      this.tell(paragraphsOf(sentences));
+    }
+    // What a reader hears on opening the page is the page itself; only changes are spoken.
+    if (!this.first) this.speakLater();
+    this.first = false;
+  }
+
+  speak() {
+    if (this.spoken.textContent !== this.words) this.spoken.textContent = this.words;
+  }
+
+  // Text is made anew; a live number that is in use stays the same element in its place, so that it keeps focus and drag.
+  tell(paragraphs) {
+    const wanted = paragraphs.map(({ topic, sentences }, place) => {
+      const pieces = sentences.flatMap((sentence, count) => [count > 0 ? " " : "", ...sentenceParts(sentence)]);
+      return { topic, place, pieces };
+    });
+    const old = [...this.body.children];
+    if (old.length !== wanted.length || old.some((paragraph, place) => paragraph.dataset.topic !== wanted[place].topic)) {
+      const focus = this.focusedLive();
+      fill(this.body, wanted.map(({ topic }) => make("p", { "data-topic": topic })));
+      this.write(wanted);
+      if (focus) focus.element.focus({ preventScroll: true });
+    } else {
+      this.write(wanted);
+    }
+  }
+
+  focusedLive() {
+    const active = this.element.getRootNode().activeElement;
+    return [...this.lives.values()].find((live) => live.element === active);
+  }
+
+  write(wanted) {
+    const used = new Set();
+    wanted.forEach(({ pieces, place }) => {
+      const paragraph = this.body.children[place];
+      const nodes = pieces.filter((piece) => piece !== "").map((piece) => this.node(piece, used));
+      const kept = nodes.filter((node) => node.parentNode === paragraph && node.classList && node.classList.contains("live"));
+      for (const child of [...paragraph.childNodes]) if (!kept.includes(child)) child.remove();
+      let next = paragraph.firstChild;
+      for (const node of nodes) {
+        if (node === next) next = next.nextSibling;
+        else paragraph.insertBefore(node, next);
+      }
+    });
+  }
+
+  node(piece, used) {
+    if (typeof piece === "string") return document.createTextNode(piece);
+    if (piece && piece.live && this.live && !used.has(piece.live)) {
+      used.add(piece.live);
+      return this.liveNumber(piece).element;
+    }
+    return make("span", { class: "slot", "data-at": piece && piece.at ? piece.at : null }, slotText(piece));
+  }
+
+  liveNumber(slot) {
+    if (!this.lives.has(slot.live)) {
+      this.lives.set(slot.live, new LiveNumber(slot.live, this.project, {
+        turn: (tree, word) => this.project().become(tree, word),
+        ended: () => this.speak(),
+      }));
+    }
+    const live = this.lives.get(slot.live);
+    live.update(slot);
+    return live;
+  }
+}
+
+// Sentences of one topic in a row make one paragraph.
+function paragraphsOf(sentences) {
+  const paragraphs = [];
+  for (const sentence of sentences) {
+    const last = paragraphs[paragraphs.length - 1];
+    const topic = sentence.topic === "span" ? "bolted" : sentence.topic;
+    if (last && last.topic === topic) last.sentences.push(sentence);
+    else paragraphs.push({ topic, sentences: [sentence] });
+  }
+  return paragraphs;
+}

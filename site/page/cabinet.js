@@ -1,0 +1,151 @@
+// The reader's cabinet: one for the whole guide. Until a reader changes something there is none, and each worksheet
+// shows its own example; from then on all of them show the reader's, and the address carries it to the next page.
+
+const ADDRESS_DELAY_MS = 300;
+
+const readersCabinet = {
+  project: null,
+  changed: new Listeners(),
+  message: null,
+  tooLong: false,
+  ready: null,
+  place: "",
+
+  // Takes over a tree as the reader's own. `message` says what there is to say about where it came from.
+  take(tree, message = null) {
+    this.message = message;
+    if (this.project === null) return this.adopt(new Project(tree));
+    this.project.become(tree);
+    return this.project.rest();
+  },
+
+  // An example that a reader has changed is the reader's from then on, with all that can be undone.
+  adopt(project) {
+    if (this.project !== project) {
+      this.project = project;
+      project.changed.add(() => this.project === project && this.follow());
+    }
+    this.follow();
+  },
+
+  // Back to the examples.
+  forget() {
+    this.project = null;
+    this.message = null;
+    this.tooLong = false;
+    remember("sessionStorage", "project", null);
+    this.carry();
+    this.changed.tell();
+  },
+
+  say(message) {
+    this.message = message;
+    this.changed.tell();
+  },
+
+  follow() {
+    remember("sessionStorage", "project", this.project.text);
+    remember("localStorage", "last", this.project.text);
+    this.carryLater();
+    this.changed.tell();
+  },
+
+  // Writes the project into the address and into the links to the other pages.
+  async carry() {
+    const text = this.project === null ? null : this.project.text;
+    let data = null;
+    if (text !== null) {
+      data = await packed(text);
+      if (this.project === null || this.project.text !== text) return;
+    }
+    const tooLong = data !== null && data.length > ADDRESS_BYTES_MAX;
+    if (tooLong) data = null;
+    this.data = data;
+    this.writeAddress();
+    if (tooLong !== this.tooLong) {
+      this.tooLong = tooLong;
+      this.changed.tell();
+    }
+  },
+
+  writeAddress() {
+    if (!this.follows) return;
+    const { data = null, place } = this;
+    const address = addressOf({ data, units: unitSystem.now, place });
+    if (address !== location.hash) history.replaceState(history.state, "", address || location.pathname + location.search);
+    for (const link of document.querySelectorAll("a[href]")) carryOn(link, data);
+  },
+
+  // What the address or this window's memory brings along.
+  async arrive() {
+    const { data, units, place } = addressParts(location.hash);
+    this.place = place;
+    if (units !== null) unitSystem.choose(units);
+    if (data !== null) {
+      try {
+        const text = await unpacked(data);
+        this.receive(text, "The address");
+      } catch {
+        this.say({ kind: "faults", lines: ["The address of this page should hold a cabinet, but what it holds cannot be read. It may have been cut short on its way. The example is shown instead."] });
+      }
+      return;
+    }
+    const kept = recalled("sessionStorage", "project");
+    if (kept === null) return;
+    try {
+      this.take(treeOf(kept));
+    } catch {
+      remember("sessionStorage", "project", null);
+    }
+  },
+
+  // A project file's text, from wherever it came. Faults of the text itself, which the form could not show, are told.
+  receive(text, source) {
+    let tree;
+    const said = new Assessment(text, unitSystem.now);
+    try {
+      tree = treeOf(text);
+    } catch {
+      const lines = said.faults.length > 0 ? said.faults.map((fault) => fault.sentence) : ["It is not a project file."];
+      return this.say({ kind: "faults", lines: [source + " holds no project that can be read:", ...lines] });
+    }
+    const again = new Assessment(JSON.stringify(tree), unitSystem.now);
+    const lost = said.faults.filter((fault) => !again.faults.some((other) => other.path === fault.path && other.problem === fault.problem));
+    const message = lost.length > 0 ? { kind: "faults", lines: [source + " has faults that are mended by saving it again:", ...lost.map((fault) => fault.sentence)] } : movedMessage(tree, again);
+    this.take(tree, message);
+    return undefined;
+  },
+};
+
+readersCabinet.carryLater = whenQuiet(ADDRESS_DELAY_MS, () => readersCabinet.carry());
+unitSystem.changed.add(() => readersCabinet.writeAddress());
+
+// A link to another page of the guide takes the cabinet along; where it leads does not change.
+function carryOn(link, data) {
+  const own = link.dataset.own || link.getAttribute("href");
+  const found = /^([\w-]+\.html)(?:#(.*))?$/.exec(own);
+  if (!found || document.body.dataset.shape !== "folder") return;
+  link.dataset.own = own;
+  link.setAttribute("href", found[1] + addressOf({ data, units: unitSystem.now, place: found[2] || "" }));
+}
+
+// A file that was written by another version of the engine may get another answer now; then it is said.
+function movedMessage(tree, assessment) {
+  const { written_by: version, last_answer: before } = tree;
+  if (typeof version !== "string" || version === texts.engine) return null;
+  const by = "This file was last written by version " + version + " of the engine; here it is version " + texts.engine + ".";
+  const now = lastAnswer(assessment);
+  if (typeof before !== "string" || now === null) {
+    return { kind: "numbers-moved", lines: [by + " The file does not say what the answer was then, so compare the numbers with your printed sheet: a new version can make them move."] };
+  }
+  if (before === now) return { kind: "numbers-kept", lines: [by + " The answer is the same as then: " + now + "."] };
+  return { kind: "numbers-moved", lines: ["New version made your numbers move. " + by + " Then the answer was: " + before + ". Now it is: " + now + "."] };
+}
+
+function lastAnswer(assessment) {
+  const { report, governing } = assessment;
+  if (report === null) return null;
+  const verdict = VERDICT_WORDS[report.verdict].toLowerCase();
+  const known = governing && governing.utilisation !== null && governing.utilisation !== undefined;
+  return known ? verdict + ", " + shown(governing.utilisation, UTILISATION, { rounding: "up" }) : verdict;
+}

@@ -1,0 +1,45 @@
+// Everything that is wrong with the input, in one list that leads to the fields; and the faults of one field.
+
+function faultsList(faults, { tree, show, remove, broken }) {
+  if (broken) {
+    return make("div", { class: "faults-list", role: "group", "aria-label": "Fault of the engine" },
+      make("p", { class: "lead" }, "The engine has stopped on this input, which is a mistake in Steadfoot and not in the input. Save the project as a file and report it; undo brings back the last input that could be assessed."));
+  }
+  const count = faults.length === 1 ? "one fault" : faults.length + " faults";
+  return make("div", { class: "faults-list", role: "group", "aria-label": "Faults of the input" },
+    make("p", { class: "lead" }, "There is no answer yet: the input has ", count, "."),
+    make("ul", {}, faults.map((fault) => make("li", { "data-fault": fault.path },
+      make("button", { type: "button", class: "link", "data-key": "fault " + fault.path + " " + fault.problem, click: () => show(fault.path) }, faultSentence(fault, tree)),
+      REMOVABLE.includes(fault.problem) && remove && [" ", make("button", { type: "button", class: "plain", click: () => remove(fault.path) }, "Take it away")]))));
+}
+
+// Faults about something that the form has no field for; the reader can only take it away.
+const REMOVABLE = ["unknown_key", "not_an_object", "not_a_list", "not_in_rule"];
+
+function faultsWithin(faults, path) {
+  return faults.filter((fault) => fault.path === path || (fault.path.startsWith(path) && /^[.[]/.test(fault.path.slice(path.length))));
+}
+
+// A fault in the words of the form: which field, what is wrong, what stands there, what would do.
+function faultSentence(fault, tree) {
+  const given = fault.given && fault.problem !== "missing" ? " (" + fault.given + ")" : "";
+  return [placeText(fault.path, tree), faultText(fault) + given].filter(Boolean).join(": ");
+}
+
+// "tray 3, Mass" for contents[2].mass_kg.
+function placeText(path, tree) {
+  const words = [];
+  let at = "";
+  for (const key of keysOf(path)) {
+    const field = fieldsOf(at, tree).find((one) => one.key === key);
+    at = within(at, key);
+    const part = partAt(at);
+    const item = valueAt(tree, at);
+    const name = item && typeof item === "object" && typeof item.name === "string" ? item.name : "";
+    if (typeof key === "number") words.push(part ? name || part.noun + " " + (key + 1) : "");
+    else if (part) words.push(part.title);
+    else if (partAt(at + "[]") && path === at) words.push(partAt(at + "[]").title);
+    else words.push(field ? field.label : partAt(at + "[]") ? "" : key);
+  }
+  return words.filter(Boolean).slice(-2).join(", ");
+}

@@ -1,0 +1,68 @@
+// Project files: saved as a download, opened by a button or dropped onto the page.
+
+function saveProject(project) {
+  const assessment = assessed(project.text, unitSystem.now);
+  const tree = { ...project.tree, written_by: texts.engine };
+  const answer = lastAnswer(assessment);
+  delete tree.last_answer;
+  if (answer !== null) tree.last_answer = answer;
+  const address = URL.createObjectURL(new Blob([projectFileText(tree) + "\n"], { type: "application/json" }));
+  const link = make("a", { href: address, download: fileName(tree.title) });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+// A line for each thing that fits on one, so that people can read the file and compare two of them.
+const FILE_LINE_LENGTH = 110;
+
+function projectFileText(value, indent = "") {
+  const line = lineText(value);
+  if (indent.length + line.length <= FILE_LINE_LENGTH || value === null || typeof value !== "object") return line;
+  const inner = indent + "  ";
+  if (Array.isArray(value)) return "[\n" + value.map((item) => inner + projectFileText(item, inner)).join(",\n") + "\n" + indent + "]";
+  const lines = Object.entries(value).map(([key, item]) => inner + JSON.stringify(key) + ": " + projectFileText(item, inner));
+  return "{\n" + lines.join(",\n") + "\n" + indent + "}";
+}
+
+function lineText(value) {
+  if (Array.isArray(value)) return "[" + value.map(lineText).join(", ") + "]";
+  if (value === null || typeof value !== "object") return JSON.stringify(value);
+  const entries = Object.entries(value).map(([key, item]) => JSON.stringify(key) + ": " + lineText(item));
+  return entries.length === 0 ? "{}" : "{ " + entries.join(", ") + " }";
+}
+
+function fileName(title) {
+  const plain = (typeof title === "string" ? title : "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "").slice(0, 60);
+  return (plain || "cabinet") + ".json";
+}
+
+async function openProject(file) {
+  if (!file) return;
+  if (file.size > FILE_BYTES_MAX) {
+    readersCabinet.say({ kind: "faults", lines: [file.name + ": " + texts.problems.too_long + ". A project file has at most 1 MB."] });
+    return;
+  }
+  readersCabinet.receive(await file.text(), file.name);
+}
+
+function openButton(className) {
+  const input = make("input", { type: "file", accept: ".json,application/json", class: "unseen", tabindex: -1, "aria-label": "Project file",
+    change: () => {
+      openProject(input.files[0]);
+      input.value = "";
+    } });
+  return [make("button", { type: "button", class: className, "data-key": "open", click: () => input.click() }, "Open a file"), input];
+}
+
+// Anywhere on the page a file may be dropped.
+function takeDrops(page) {
+  const holdsFile = (event) => event.dataTransfer && [...event.dataTransfer.types].includes("Files");
+  page.addEventListener("dragover", (event) => {
+    if (holdsFile(event)) event.preventDefault();
+  });
+  page.addEventListener("drop", (event) => {
+    if (!holdsFile(event)) return;
+    event.preventDefault();
+    openProject(event.dataTransfer.files[0]);
+  });
+}

@@ -1,0 +1,109 @@
+// The whole input as a document: under each question the parts of the project file that answer it.
+
+const FORM_SECTIONS = [
+  { id: "stands", title: "What stands there", parts: ["project", "cabinet", "frame", "content", "state"] },
+  { id: "floor", title: "What it stands on", parts: ["foot", "slab", "edges"] },
+  { id: "shaken", title: "How hard it is shaken", parts: ["site"] },
+  { id: "holds", title: "What holds it down", parts: ["anchor", "anchorage"] },
+  { id: "lifted", title: "What it is lifted by", parts: ["lifting_point"] },
+];
+// Keys of the file itself that nobody types.
+const UNTYPED_KEYS = { project: ["format", "written_by", "last_answer"] };
+
+class Form {
+  constructor(seat) {
+    this.seat = seat;
+    this.blocks = new Map(texts.parts.map((part) => [part.id, part.presence === "list" ? new ListTable(seat, part) : new PartBlock(seat, part, UNTYPED_KEYS[part.id])]));
+    this.sections = FORM_SECTIONS.map(({ id, title, parts }) => make("section", { class: "question", "data-question": id, "aria-label": title },
+      make("h2", {}, title), parts.map((part) => this.blocks.get(part)).filter(Boolean).map((block) => block.element)));
+    const jumps = FORM_SECTIONS.flatMap(({ parts }) => parts).map((id) => this.blocks.get(id)).filter(Boolean).map((block) => (
+      make("li", {}, make("button", { type: "button", class: "link", click: () => this.jump(block) }, block.part.title))));
+    this.element = make("div", { class: "form" }, make("nav", { class: "jumps", "aria-label": "Parts of the input" }, make("ul", {}, jumps)), this.sections);
+  }
+
+  jump(block) {
+    const heading = block.element.querySelector("h3");
+    heading.scrollIntoView({ block: "start" });
+    heading.focus({ preventScroll: true });
+  }
+
+  refresh() {
+    for (const block of this.blocks.values()) {
+      // The edges belong to the slab and come and go with it.
+      if (block.part.id === "edges") block.element.hidden = this.seat.project().at("slab") === undefined;
+      block.refresh();
+    }
+  }
+
+  // Brings the reader to what a fault is about: the field itself, or the part that should hold it.
+  show(path) {
+    return showField(this.element, path) || this.showPart(path);
+  }
+
+  showPart(path) {
+    const keys = keysOf(path);
+    while (keys.length > 0) {
+      const part = partAt(pathOf(keys)) || partAt(pathOf(keys) + "[]");
+      if (part && this.blocks.has(part.id)) {
+        this.jump(this.blocks.get(part.id));
+        return true;
+      }
+      keys.pop();
+    }
+    return false;
+  }
+}
+
+function showField(root, path) {
+  const inputs = [...root.querySelectorAll("[data-path]")];
+  const found = inputs.find((input) => input.dataset.path === path)
+    || inputs.find((input) => input.dataset.path.startsWith(path + "["))
+    || inputs.find((input) => path.startsWith(input.dataset.path + "[") || path.startsWith(input.dataset.path + "."));
+  if (!found) return false;
+  const closed = found.closest("details");
+  if (closed) closed.open = true;
+  found.scrollIntoView({ block: "center" });
+  found.focus({ preventScroll: true });
+  return true;
+}
+
+// A few named fields, for worksheets: `contents[*].mass_kg` is that field of every content, `site.*` all of a part.
+class FewFields {
+  constructor(seat, patterns) {
+    this.seat = seat;
+    this.patterns = patterns;
+    this.rows = [];
+    this.element = make("div", { class: "form few" });
+  }
+
+  refresh() {
+    const { tree } = this.seat.project();
+    const wanted = this.patterns.flatMap((pattern) => expandedPaths(pattern, tree));
+    const signature = wanted.map(({ path, label }) => path + " " + label).join("\n");
+    if (signature !== this.signature) {
+      this.signature = signature;
+      this.rows = wanted.map(({ path, field, label }) => new FieldRow(this.seat, field, path, label));
+      keepingFocus(this.element, () => fill(this.element, this.rows.map((row) => row.element)));
+    }
+    for (const row of this.rows) row.refresh();
+  }
+
+  show(path) {
+    return showField(this.element, path);
+  }
+}
+
+function expandedPaths(pattern, tree) {
+  const list = /^(.*)\[\*\](.*)$/.exec(pattern);
+  if (list) {
+    const items = valueAt(tree, list[1]);
+    return (Array.isArray(items) ? items : []).flatMap((item, place) => expandedPaths(within(list[1], place) + list[2], tree)
+      .map((found) => ({ ...found, label: (item && item.name ? item.name : found.label + " " + (place + 1)) + ": " + found.label.toLowerCase() })));
+  }
+  if (pattern.endsWith(".*")) {
+    const path = pattern.slice(0, -2);
+    return fieldsOf(path, tree).map((field) => ({ path: within(path, field.key), field, label: field.label }));
+  }
+  const field = fieldAt(pattern, tree);
+  return field === null ? [] : [{ path: pattern, field, label: field.label }];
+}

@@ -1,0 +1,21 @@
+// The page comes to life: its switches, the chapter that its address names, the reader's cabinet, its worksheets.
+
+function openPage() {
+  const ownPage = document.body !== null && document.body.dataset.shape !== undefined;
+  const { place } = addressParts(location.hash);
+  if (ownPage) {
+    fillSwitches();
+    takeDrops(document);
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, paperSheet];
+    showPlace(place, false);
+    addEventListener("hashchange", followAddress);
+  }
+  readersCabinet.follows = ownPage;
+  readersCabinet.ready = ownPage ? readersCabinet.arrive().then(() => {
+    if (addressParts(location.hash).data !== null) showPlace(readersCabinet.place, readersCabinet.place !== "");
+    readersCabinet.carry();
+  }) : Promise.resolve();
+  if (!customElements.get("steadfoot-worksheet")) customElements.define("steadfoot-worksheet", SteadfootWorksheet);
+}
+
+openPage();

@@ -1,0 +1,83 @@
+// The calculation sheet on paper: made when the page is printed, with every working opened.
+
+const paperSheet = new CSSStyleSheet();
+const PAPER_DRAWING_WIDTH = 240;
+
+function choosePaper(size) {
+  paperSheet.replaceSync(size === "" ? "" : "@page{size:" + size + "}");
+}
+
+class CalculationSheet {
+  constructor() {
+    this.element = make("section", { class: "paper", "aria-hidden": "true" });
+  }
+
+  // `limits` was computed for this very project.
+  make(assessment, tree, limits) {
+    const { report, text } = assessment;
+    const title = typeof tree.title === "string" && tree.title !== "" ? tree.title : "Cabinet without a title";
+    fill(this.element,
+      make("p", { class: "kicker" }, "Calculation sheet"),
+      make("h1", {}, title),
+      identityLines(report),
+      make("div", { class: "paper-cautions" }, texts.cautions.map((caution) => make("p", { class: "caution", "data-caution": true }, caution))),
+      report === null ? faultsOnPaper(assessment, tree) : reportOnPaper(assessment, tree, limits),
+      make("h2", {}, "The input"),
+      make("p", { class: "note" }, "The whole input as a project file; saved as text, it opens in Steadfoot again. Lengths in mm, masses in kg, forces in N, stresses in MPa."),
+      make("pre", { class: "input-text" }, projectFileText(JSON.parse(text))));
+  }
+}
+
+function identityLines(report) {
+  if (report === null) return make("p", { class: "identity" }, "Steadfoot engine ", texts.engine);
+  const title = (rules, id) => (rules.find((rule) => rule.id === id) || { title: "none" }).title;
+  return make("p", { class: "identity" },
+    "Steadfoot engine ", report.engine, " · input ", make("span", { class: "fingerprint", "data-fingerprint": report.fingerprint }, report.fingerprint),
+    make("br"), "Demand: ", title(texts.rules.demand, report.demand_rule),
+    make("br"), "Anchors: ", title(texts.rules.anchor, report.anchor_rule));
+}
+
+function faultsOnPaper(assessment, tree) {
+  return [make("h2", {}, "Faults of the input"), make("ul", {}, assessment.faults.map((fault) => make("li", {}, faultSentence(fault, tree))))];
+}
+
+function reportOnPaper(assessment, tree, limits) {
+  const { report } = assessment;
+  const list = new CheckList();
+  list.update(assessment, tree);
+  list.fillSources(true);
+  const at = (assessment.governing && assessment.governing.at) || null;
+  const [states, cases] = [new StatesTable(), new CasesTable()];
+  states.update(assessment, tree);
+  cases.update(assessment, tree);
+  return [
+    make("section", { class: "answer" }, paragraphsOf(report.answer).map(({ topic, sentences }, place) => (
+      make("p", { "data-topic": topic }, place === 0 ? wholeText(sentences) : sentences.map(sentenceText).join(" "))))),
+    make("div", { class: "side-by-side" }, ["plan", "elevation", "rose"].map((view) => make("figure", { class: "figure" },
+      drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, CAPTIONS[view])))),
+    list.element,
+    make("h2", {}, "How far it can go"), limitsTable(limits || []),
+    make("h2", {}, "What was assessed"), states.element, cases.element,
+    absentLines(report),
+    make("h2", {}, "Workings"), workingsOnPaper(assessment, tree),
+  ];
+}
+
+function absentLines(report) {
+  return report.absent.length === 0 ? null : make("ul", { class: "absent" }, report.absent.map((code) => make("li", {}, sentenceCase(wordsOf(code)))));
+}
+
+// Sections that several results share are printed once, before the first result that needs them.
+function workingsOnPaper(assessment, tree) {
+  const printed = new Set();
+  return assessment.report.checks.filter((check) => check.at).map((check) => {
+    const sections = assessment.working(check.at).filter((section) => {
+      const key = JSON.stringify(section);
+      return printed.has(key) ? false : printed.add(key);
+    });
+    return make("section", { class: "worked" },
+      make("h3", {}, checkTitle(check.id), " · ", STATUS_WORDS[check.status]),
+      sections.length === 0 ? make("p", { class: "note" }, "Worked out above.")
+        : workingBlock(sections, { open: true, report: assessment.report, tree, at: check.at }));
+  });
+}

@@ -1,0 +1,58 @@
+// One part of the project file in the form: its heading, what it is for, its fields; or, where it is absent and may be,
+// that it is not checked and a button to give it.
+
+class PartBlock {
+  // `hidden` are keys that the reader does not type.
+  constructor(seat, part, hidden = []) {
+    Object.assign(this, { seat, part, hidden });
+    this.rows = [];
+    this.body = make("div", { class: "part-body" });
+    this.fault = make("p", { class: "fault", hidden: true });
+    const titleId = freshId("part");
+    this.element = make("section", { class: "part", "data-part": part.id, "aria-labelledby": titleId },
+      make("h3", { id: titleId, tabindex: -1 }, part.title), make("p", { class: "note" }, part.help), this.fault, this.body);
+  }
+
+  get given() {
+    return this.part.path === "" || this.part.presence === "required" || this.seat.project().at(this.part.path) !== undefined;
+  }
+
+  get controls() {
+    return this.rows;
+  }
+
+  refresh() {
+    const { tree } = this.seat.project();
+    const rule = this.part.rules === "none" ? "" : String(valueAt(tree, this.part.path + ".rule"));
+    const signature = this.given + " " + rule;
+    if (signature !== this.signature) {
+      this.signature = signature;
+      keepingFocus(this.element, () => this.build(tree));
+    }
+    for (const row of this.rows) row.refresh();
+    const own = this.seat.faults().filter((fault) => fault.path === this.part.path && this.part.path !== "");
+    this.fault.hidden = own.length === 0;
+    fill(this.fault, own.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault))));
+  }
+
+  build(tree) {
+    const { part } = this;
+    if (!this.given) {
+      this.rows = [];
+      return fill(this.body, make("p", { class: "tools" },
+        make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(part.fresh) }, "Give the ", part.noun)));
+    }
+    const fields = fieldsOf(part.path, tree).filter((field) => !this.hidden.includes(field.key));
+    this.rows = fields.map((field) => new FieldRow(this.seat, field, within(part.path, field.key)));
+    const rule = part.rules === "none" ? null : chosenRule(part, tree);
+    return fill(this.body, this.rows.map((row) => row.element),
+      rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), rule.stops),
+      part.presence === "optional" && make("p", { class: "tools" },
+        make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(undefined) }, "Take the ", part.noun, " away")));
+  }
+
+  give(value) {
+    this.seat.project().change([{ path: this.part.path, value }]);
+    this.seat.project().rest();
+  }
+}

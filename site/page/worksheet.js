@@ -1,0 +1,228 @@
+// The custom element: one worksheet in a guide's chapter, on another site, or the whole check.
+
+const WORKSHEET_KINDS = {
+  landing: { title: "A live cabinet", view: "all", link: true },
+  check: { view: "all" },
+  "load-out": { title: "What stands there", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "contents[*].mass_kg"], tables: [StatesTable] },
+  demand: { title: "How hard it is shaken", view: "rose", fields: ["site.*"], tables: [CasesTable] },
+  "base-reactions": { title: "What feet and anchors feel", view: "plan", fields: ["cabinet.frame.centre_mm", "cabinet.feet[*].stiffness_n_per_mm", "cabinet.anchors[*].stiffness_n_per_mm"], checks: /^base\./ },
+  "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction"], checks: /^free\./, topics: ["free"] },
+  anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.*", "slab.strength_mpa", "slab.thickness_mm", "slab.edges_mm.*"], checks: /^anchor\./ },
+  feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./ },
+};
+
+let sharedStyle = null;
+
+function worksheetSheet() {
+  if (sharedStyle === null) {
+    sharedStyle = new CSSStyleSheet();
+    sharedStyle.replaceSync(worksheetStyle);
+  }
+  return sharedStyle;
+}
+
+class SteadfootWorksheet extends HTMLElement {
+  connectedCallback() {
+    if (this.started) return this.listen();
+    readersCabinet.ready.then(() => this.wake());
+    return undefined;
+  }
+
+  disconnectedCallback() {
+    for (const stop of this.stops || []) stop();
+    this.stops = [];
+  }
+
+  // A page that shows one chapter at a time wakes a worksheet only when its chapter is shown.
+  wake() {
+    if (this.started || !this.isConnected || this.closest("[hidden]")) return;
+    this.started = true;
+    this.kind = this.getAttribute("kind") || this.getAttribute("part") || "check";
+    this.config = parsedConfig(this.getAttribute("config"));
+    this.takeExample();
+    this.build();
+    this.listen();
+    this.update();
+  }
+
+  listen() {
+    this.stops = [
+      readersCabinet.changed.add(() => this.update()),
+      unitSystem.changed.add(() => this.update()),
+    ];
+  }
+
+  // The example that stands here until the reader has a cabinet; one that is `apart` stays the reader's aside.
+  takeExample() {
+    this.example = exampleTree(this.config);
+    this.own = new Project(this.example);
+    this.own.changed.add(() => {
+      if (this.config.apart) this.update();
+      else readersCabinet.adopt(this.own);
+    });
+  }
+
+  project() {
+    return this.config.apart ? this.own : readersCabinet.project || this.own;
+  }
+
+  reset() {
+    if (this.config.apart) return this.own.begin(this.example);
+    readersCabinet.forget();
+    return this.say("Back to the example");
+  }
+
+  say(words) {
+    this.spoken.textContent = words;
+  }
+
+  build() {
+    const kind = WORKSHEET_KINDS[this.kind] || WORKSHEET_KINDS.check;
+    const seat = { project: () => this.project(), faults: () => this.assessment.faults, say: (words) => this.say(words) };
+    this.spoken = make("p", { class: "unseen", role: "status", "aria-live": "polite" });
+    this.message = make("div", { class: "message", hidden: true });
+    this.parts = [];
+    const sheet = this.kind === "check" ? this.wholeCheck(seat) : this.fewFields(seat, kind);
+    this.sheet = make("div", { class: "sheet " + this.kind }, this.message, sheet, this.spoken);
+    this.sheet.addEventListener("keydown", (event) => this.key(event));
+    // Only now does what was written here for readers without scripts give way.
+    const root = this.attachShadow({ mode: "open" });
+    root.adoptedStyleSheets = [worksheetSheet()];
+    root.append(this.sheet);
+  }
+
+  with(part) {
+    this.parts.push(part);
+    return part.element;
+  }
+
+  wholeCheck(seat) {
+    this.answer = new Answer(() => this.project());
+    this.form = new Form(seat);
+    this.limits = new Limits();
+    this.toolbar = new Toolbar({ project: () => this.project(), reset: () => this.reset(), say: (words) => this.say(words) });
+    this.paper = new CalculationSheet();
+    addEventListener("beforeprint", () => this.print());
+    this.results = make("div", { class: "results" },
+      this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits),
+      make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), this.with(new StatesTable()), this.with(new CasesTable()),
+        this.with({ element: (this.absent = make("div")), update: ({ report }) => report && fill(this.absent, absentLines(report)) })));
+    return [
+      this.answer.element, this.results,
+      make("div", { class: "inputs" }, this.with(new StandingLine(() => this.toAnswer())), this.toolbar.element, this.form.element),
+      this.paper.element,
+    ];
+  }
+
+  fewFields(seat, kind) {
+    const { title, fields = kind.fields, drawing = kind.view, answer = kind.topics || (kind.link ? null : ["bolted", "governs"]) } = this.config;
+    this.answer = new Answer(() => this.project(), { only: answer });
+    this.form = fields ? new FewFields(seat, fields) : null;
+    this.whose = make("span", { class: "whose" });
+    const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => this.reset() }, "Reset");
+    const views = drawing === "all" ? ["plan", "elevation", "rose"] : [].concat(drawing || []);
+    this.results = make("div", { class: "results" },
+      views.length > 0 && this.with(new Drawings(views)),
+      (kind.tables || []).map((Table) => this.with(new Table())),
+      kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)));
+    return [
+      make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
+      kind.link ? [this.answer.element, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, this.results],
+      kind.link && this.config.check && make("p", { class: "onward-check" }, make("a", { href: this.config.check }, "Open this cabinet in the whole check")),
+    ];
+  }
+
+  update() {
+    if (!this.started) return;
+    if (this.closest("[hidden]")) {
+      this.stale = true;
+      return;
+    }
+    this.stale = false;
+    const project = this.project();
+    this.assessment = assessed(project.text, unitSystem.now);
+    const { report, faults, broken } = this.assessment;
+    this.told = this.told || report !== null;
+    this.sheet.classList.toggle("waiting", report === null);
+    this.sheet.classList.toggle("untold", !this.told);
+    const list = report === null && faultsList(faults, { tree: project.tree, broken,
+      show: (path) => this.showFault(path),
+      remove: this.config.apart ? null : (path) => project.change([{ path, value: undefined }]) });
+    this.answer.update(this.assessment, list);
+    for (const part of this.parts) part.update(this.assessment, project.tree);
+    if (this.form) this.form.refresh();
+    if (this.toolbar) this.toolbar.refresh();
+    if (this.whose) this.whose.textContent = this.config.apart ? "An example of its own" : readersCabinet.project ? "Your cabinet" : "An example, until you change it";
+    this.tellMessage();
+    this.mirror();
+  }
+
+  // Key results on the host itself, where scripts of other sites, tests and dumps of the page find them.
+  mirror() {
+    const { report, governing } = this.assessment;
+    const data = {
+      answer: report ? report.verdict : "faults", faults: String(this.assessment.faults.length), units: unitSystem.now,
+      fingerprint: report && report.fingerprint, utilisation: governing && governing.utilisation, governs: governing && governing.id,
+      sentence: report && wholeText(report.answer),
+    };
+    for (const [name, value] of Object.entries(data)) {
+      if (value === null || value === undefined) delete this.dataset[name];
+      else this.dataset[name] = value;
+    }
+  }
+
+  tellMessage() {
+    const message = this.config.apart ? null : readersCabinet.message;
+    const tooLong = readersCabinet.tooLong && this.kind === "check";
+    this.message.hidden = message === null && !tooLong;
+    if (message === this.messageTold && tooLong === this.tooLongTold) return;
+    this.messageTold = message;
+    this.tooLongTold = tooLong;
+    fill(this.message,
+      message && make("div", { class: "told", role: message.kind === "faults" ? "alert" : "status", "data-message": message.kind },
+        message.lines.map((line) => make("p", {}, line)),
+        make("button", { type: "button", class: "plain", click: () => readersCabinet.say(null) }, "Dismiss")),
+      tooLong && make("p", { class: "note", "data-message": "too-long" }, "This project is too large for the address of the page; save a file instead."));
+  }
+
+  showFault(path) {
+    if (this.form && this.form.show(path)) return;
+    this.say("This field stands in the whole check.");
+  }
+
+  toAnswer() {
+    this.answer.element.scrollIntoView({ block: "start" });
+    this.answer.element.focus({ preventScroll: true });
+  }
+
+  // Undo from anywhere but a text field, which has its own.
+  key(event) {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== "z") return;
+    const [target] = event.composedPath();
+    if (target.localName === "input" && target.type === "text") return;
+    event.preventDefault();
+    this.project()[event.shiftKey ? "redo" : "undo"]();
+  }
+
+  print() {
+    if (this.closest("[hidden]") || !this.isConnected) return;
+    this.limits.complete();
+    this.paper.make(this.assessment, this.project().tree, this.limits.known.limits);
+  }
+}
+
+function parsedConfig(text) {
+  try {
+    const config = JSON.parse(text || "{}");
+    return config !== null && typeof config === "object" ? config : {};
+  } catch {
+    return {};
+  }
+}
+
+// What a worksheet begins with: a project of its own, a demo by its file's name, or the first demo.
+function exampleTree(config) {
+  if (config.project && typeof config.project === "object") return config.project;
+  const demo = texts.demos.find((one) => one.file === config.demo) || texts.demos[0];
+  return demo ? treeOf(demo.text) : newTree();
+}
