@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 /** Nothing in a test waits on the clock; this only ends a test whose page never answers. */
-export const PATIENCE_MS = 90_000;
+export const PATIENCE_MS = Number(process.env.STEADFOOT_PATIENCE_MS ?? 90_000);
 
 const CHROMIUM_ARGS = [
   // The tests often run as root in a container, where Chromium's own sandbox refuses to start.

@@ -14,7 +14,7 @@ after(closeBrowsers);
 const PAGES = readdirSync(SITE).filter((name) => name.endsWith('.html') && name !== ALONE).sort();
 
 /** What every page has to say, in the words that carry it; design section "Cautions". */
-const CAUTIONS = [/estimates for checking and discussion/, /licensed engineer and the local code govern/, /[Aa]nchors need approval data and inspection/, /rule texts here are transcriptions|rule texts are transcriptions/];
+const CAUTIONS = [/estimates for checking and discussion/, /licensed engineer and the local code govern/, /[Aa]nchors need approval data and inspection/, /texts of rules here are transcriptions/];
 
 const pagesOf = (from) => (from === 'alone' ? [ALONE] : PAGES);
 
