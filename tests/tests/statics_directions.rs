@@ -115,6 +115,16 @@ fn a_peak_between_the_directions_is_climbed_from_both_sides_and_over_zero() {
 }
 
 #[test]
+fn a_third_peak_that_rises_between_two_directions_is_found() {
+    let peaks = Directions::new(&[]).peaks(1, &mut |direction_rad, values| {
+        let broad = |top_rad: f64| 1.0 - 2.0 * (direction_rad - top_rad) * (direction_rad - top_rad);
+        let ridge = 1.05 - 0.5 * (direction_rad - 5.367).abs();
+        values[0] = broad(1.0).max(broad(4.0) - 0.001).max(ridge);
+    });
+    assert!((peaks[0].value - 1.05).abs() < 0.002, "{peaks:?}");
+}
+
+#[test]
 fn a_peak_is_the_same_for_a_check_alone_and_among_others_within_its_promise() {
     let mut random = Random::new(32);
     for _ in 0..100 {

@@ -236,6 +236,32 @@ fn anchors_on_one_point_hold_a_lifted_cabinet_only_inside_the_feet() {
 }
 
 #[test]
+fn an_ever_shorter_lever_gives_balanced_forces_or_no_number() {
+    let feet = &square_feet(60.0)[..3];
+    let (mut balanced, mut refused) = (0, 0);
+    // Both anchors stand beyond the diagonal of three feet, but the line between them passes just inside its end.
+    for power in -12..=1 {
+        let lever_mm = 10.0f64.powi(power);
+        let corner = Point::new(430.0 - 60.0, 580.0 + 60.0);
+        let anchor = |way_mm: f64| Anchor {
+            at: Point::new(corner.x_mm + way_mm * 0.8 + lever_mm * 0.6, corner.y_mm + way_mm * 0.6 - lever_mm * 0.8),
+            stiffness_n_per_mm: 5e4,
+        };
+        let load = BaseLoad { down_n: 4e4, moment_x_nmm: -4e6, moment_y_nmm: 16e6 };
+        match Supports::new(feet, &[anchor(-900.0), anchor(40.0)]).settle(&load) {
+            Ok(reactions) => {
+                balanced += 1;
+                let feet_n: f64 = reactions.feet.iter().map(|foot| foot.force_n).sum();
+                let anchors_n: f64 = reactions.anchors_n.iter().sum();
+                assert!((feet_n - anchors_n - load.down_n).abs() < 1e-5 * load.down_n, "{lever_mm}: {reactions:?}");
+            }
+            Err(_) => refused += 1,
+        }
+    }
+    assert!(balanced >= 2 && refused > 3, "{balanced} {refused}");
+}
+
+#[test]
 fn a_foot_without_width_is_a_line_that_presses() {
     let strip = |half_x_mm: f64| {
         let at = |x| Foot { at: Point::new(x, 0.0), half: Size::new(half_x_mm, 600.0), stiffness_n_per_mm: 1e5 };

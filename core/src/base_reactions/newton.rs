@@ -5,8 +5,9 @@ use crate::calc::number;
 
 /// What is left of the scaled load, whose size is one, when the equilibrium counts as reached.
 const REACHED: f64 = 1e-12;
-/// What may be left where rounding allows no better, as within a millionth of tipping, where the pressed part of a
-/// foot shrinks to a sliver; a residual above a billionth has been seen nowhere else.
+/// What may be left where rounding allows no better: within a millionth of tipping, where the pressed part of a foot
+/// shrinks to a sliver, and where supports hold a load a thousand times and more by their own forces on a short lever.
+/// With more left than this, nothing is said.
 const STALLED: f64 = 1e-6;
 /// Steps without a smaller residual after which rounding is held to be the reason.
 const PATIENCE: u32 = 8;
@@ -51,7 +52,7 @@ pub(super) fn settle(supports: &ScaledSupports, load: &[f64; 3], start: [f64; 3]
         }
     }
     let Place { unknowns, residual, .. } = best;
-    (residual <= STALLED.max(best.reached())).then_some(Settled { unknowns, steps, residual })
+    (residual <= STALLED).then_some(Settled { unknowns, steps, residual })
 }
 
 impl Place {
@@ -67,7 +68,7 @@ impl Place {
     fn reached(&self) -> f64 {
         let [a, b, c] = self.unknowns;
         let last_bit = f64::EPSILON / 2.0 * (a.abs() + b.abs() + c.abs()) * self.answer.resistance.k;
-        REACHED.max(last_bit)
+        REACHED.max(last_bit).min(STALLED)
     }
 
     /// The place a step further, or none where rounding allows no better one.
