@@ -92,8 +92,8 @@ pub fn load(cabinet: &Cabinet, contents: &[Content], state: &LoadState, sheet: &
 
     let mut centre_mm = frame.centre_mm;
     if !is_empty {
-        for axis in 0..3 {
-            centre_mm[axis] = (m_f * frame.centre_mm[axis] + sum(&|one| one.mass_kg * one.centre_mm[axis])) / m;
+        for (axis, centre_mm) in centre_mm.iter_mut().enumerate() {
+            *centre_mm = (m_f * frame.centre_mm[axis] + sum(&|one| one.mass_kg * one.centre_mm[axis])) / m;
         }
     }
     let [x, y, z] = centre_mm;

@@ -21,8 +21,9 @@ pub struct State {
 /// Most states of the user's own.
 pub const STATES_MAX: usize = 100;
 
-/// Whether a name belongs to the states that always exist: full, empty, lowest 1, highest 12.
+/// Whether a name belongs to the states that always exist, in whatever letters: full, empty, lowest 1, highest 12.
 pub fn is_reserved(name: &str) -> bool {
+    let name = name.trim().to_ascii_lowercase();
     let counted = |word: &str| {
         let rest = name.strip_prefix(word).unwrap_or("");
         !rest.is_empty() && rest.bytes().all(|byte| byte.is_ascii_digit())
