@@ -2,9 +2,9 @@
 
 use anyhow::ensure;
 use pulldown_cmark_escape::escape_html;
+use steadfoot::report::cautions::CAUTIONS;
 
 use crate::{
-    caution::CAUTIONS,
     chapter::{Chapter, Place},
     guide::Guide,
     link::{Links, Shape},

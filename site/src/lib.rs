@@ -3,7 +3,6 @@
 
 pub mod arguments;
 pub mod build;
-pub mod caution;
 pub mod chapter;
 pub mod dist;
 pub mod document;
