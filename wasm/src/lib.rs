@@ -57,18 +57,19 @@ pub fn assess(text: &str, system: &str) -> JsValue {
     })
 }
 
-/// The sections that lead to one result of a report of the same text.
+/// The sections that lead to one result of a report of the same text; `at` is the JSON text of the report's place.
 #[wasm_bindgen]
-pub fn working(text: &str, at: JsValue) -> JsValue {
+pub fn working(text: &str, at: &str) -> JsValue {
     with_project(text, |project| match read_place(at) {
         Some(at) => plain(&project::working_told(project, &at)),
         None => JsValue::NULL,
     })
 }
 
-/// One drawing, "plan", "elevation" or "rose", of a place in the sweep; of the governing one where `at` is null.
+/// One drawing, "plan", "elevation" or "rose", of a place in the sweep; of the first state at rest where `at`
+/// is the text `null`.
 #[wasm_bindgen]
-pub fn drawings(text: &str, system: &str, at: JsValue, width_px: f64, which: &str) -> JsValue {
+pub fn drawings(text: &str, system: &str, at: &str, width_px: f64, which: &str) -> JsValue {
     with_project(text, |project| {
         let system = system_of(system);
         let at = read_place(at);

@@ -1,42 +1,43 @@
-//! A place in the sweep as the page hands it back.
+//! A place in the sweep as the page hands it back: the JSON text of an `at` of a report.
+//!
+//! Text, because the engine reads JSON anyway and a second way in would weigh more than the rest of these bindings.
 
-use serde::Deserialize;
 use steadfoot::calc::CheckId;
+use steadfoot::input::text::{Json, Node, read};
 use steadfoot::report::outcome::{At, SubjectTold};
-use wasm_bindgen::prelude::JsValue;
 
-#[derive(Deserialize)]
-struct PlaceAsked {
-    state: usize,
-    case: Option<usize>,
-    anchors: bool,
-    direction_rad: f64,
-    subject: SubjectAsked,
-    stiffness: f64,
-    check: Option<String>,
-}
-
-#[derive(Deserialize)]
-struct SubjectAsked {
-    kind: String,
-    number: u16,
-}
-
-/// A place from a report, handed back by the page; none for null and for anything that is no place.
-pub fn read_place(at: JsValue) -> Option<At> {
-    if at.is_null() || at.is_undefined() {
-        return None;
-    }
-    let asked: PlaceAsked = serde_wasm_bindgen::from_value(at).ok()?;
-    let kind = ["whole", "foot", "anchor", "group"].into_iter().find(|&kind| kind == asked.subject.kind)?;
-    let check = asked.check.and_then(|id| CheckId::ALL.iter().find(|check| check.id() == id));
+/// A place from a report, handed back by the page; none for `null` and for anything that is no place.
+pub fn read_place(text: &str) -> Option<At> {
+    let root = read(text).ok()?;
+    let subject = member(&root, "subject")?;
+    let kind = ["whole", "foot", "anchor", "group"].into_iter().find(|&kind| text_of(subject, "kind") == Some(kind))?;
+    let check = CheckId::ALL.iter().find(|check| text_of(&root, "check") == Some(check.id()));
     Some(At {
-        state: asked.state,
-        case: asked.case,
-        anchors: asked.anchors,
-        direction_rad: asked.direction_rad,
-        subject: SubjectTold { kind, number: asked.subject.number },
-        stiffness: asked.stiffness,
+        state: number(&root, "state")? as usize,
+        case: number(&root, "case").map(|case| case as usize),
+        anchors: matches!(member(&root, "anchors")?.json, Json::Flag(true)),
+        direction_rad: number(&root, "direction_rad")?,
+        subject: SubjectTold { kind, number: number(subject, "number")? as u16 },
+        stiffness: number(&root, "stiffness")?,
         check: check.map(|check| check.id()),
     })
+}
+
+fn member<'n, 't>(node: &'n Node<'t>, key: &str) -> Option<&'n Node<'t>> {
+    let Json::Object(members) = &node.json else { return None };
+    members.iter().find(|member| member.key == key).map(|member| &member.node)
+}
+
+fn number(node: &Node, key: &str) -> Option<f64> {
+    match member(node, key)?.json {
+        Json::Number(number) => Some(number),
+        _ => None,
+    }
+}
+
+fn text_of<'n>(node: &'n Node, key: &str) -> Option<&'n str> {
+    match &member(node, key)?.json {
+        Json::Text(text) => Some(text),
+        _ => None,
+    }
 }

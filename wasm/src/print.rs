@@ -47,7 +47,7 @@ pub fn field_text(value: f64, kind: u16, system: System) -> String {
 
 /// The SI value of what was typed, NaN where it is no number.
 pub fn field_value(text: &str, kind: u16, system: System) -> f64 {
-    match steadfoot::input::typed_number(text) {
+    match steadfoot::input::text::number(text.trim()) {
         Some(number) => show::field_value(number, kind_of(kind), system),
         None => f64::NAN,
     }

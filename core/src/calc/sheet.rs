@@ -118,6 +118,8 @@ impl Sheet {
         self.told
     }
 
+    // In the browser every number counts in bytes: a recording that is copied into each of its thousand places would be
+    // a third of the engine.
     /// Opens the section to which the following steps belong.
     pub fn open(&mut self, part: Part, subject: Subject, check: Option<CheckId>, system: System) {
         if self.told {
@@ -126,7 +128,7 @@ impl Sheet {
     }
 
     /// Records a step of this section and returns its value.
-    #[inline]
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn step(&mut self, id: StepId, value: f64) -> f64 {
         if self.told {
             self.push(Step { id, value, index: 0, carried: false, detail: Detail::None });
@@ -135,7 +137,7 @@ impl Sheet {
     }
 
     /// Records a number that was computed in another section.
-    #[inline]
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn carry(&mut self, id: StepId, value: f64) -> f64 {
         if self.told {
             self.push(Step { id, value, index: 0, carried: true, detail: Detail::None });
@@ -144,7 +146,7 @@ impl Sheet {
     }
 
     /// Records the values of an indexed quantity that was computed in another section.
-    #[inline]
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn carry_each(&mut self, id: StepId, values: &[f64]) {
         if self.told {
             for (place, &value) in values.iter().enumerate() {
@@ -154,7 +156,7 @@ impl Sheet {
     }
 
     /// Records the values of an indexed quantity (`T_i`), which a sum in a later formula runs over.
-    #[inline]
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn each(&mut self, id: StepId, values: &[f64]) {
         if self.told {
             for (place, &value) in values.iter().enumerate() {
@@ -163,20 +165,17 @@ impl Sheet {
         }
     }
 
-    /// Records the values of an indexed quantity, the detail standing with the first.
-    #[inline]
+    /// Records the values of an indexed quantity, all with one detail.
     pub fn each_detailed(&mut self, id: StepId, values: &[f64], detail: impl FnOnce() -> Detail) {
         if self.told && !values.is_empty() {
-            let mut detail = detail();
+            let detail = detail();
             for (place, &value) in values.iter().enumerate() {
-                let detail = core::mem::replace(&mut detail, Detail::None);
-                self.push(Step { id, value, index: place as u16 + 1, carried: false, detail });
+                self.push(Step { id, value, index: place as u16 + 1, carried: false, detail: detail.clone() });
             }
         }
     }
 
     /// Records a step with its detail; the detail is made only when the sheet is told.
-    #[inline]
     pub fn detailed(&mut self, id: StepId, value: f64, detail: impl FnOnce() -> Detail) -> f64 {
         if self.told {
             self.push(Step { id, value, index: 0, carried: false, detail: detail() });
@@ -184,6 +183,7 @@ impl Sheet {
         value
     }
 
+    #[inline(never)]
     fn push(&mut self, step: Step) {
         match self.sections.last_mut() {
             Some(section) => section.steps.push(step),

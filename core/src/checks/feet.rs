@@ -1,7 +1,9 @@
 //! Feet: bearing on concrete by ACI 318-19 22.8, with the contact area that is really pressed.
 
 use crate::calc::clause::{INPUT, STATICS};
-use crate::calc::{CheckId, Document, Outcome, Part, Sheet, Subject, System, Kind, steps};
+use alloc::vec;
+
+use crate::calc::{CheckId, Detail, Document, Outcome, Part, Sheet, Subject, System, Kind, steps};
 use crate::geometry::{Point, Size};
 
 /// ACI 318-19, as far as bearing goes.
@@ -119,25 +121,31 @@ impl FootOnSlab {
         sheet.open(Part::Feet, Subject::Foot(self.number), Some(CheckId::FootBearing), self.system);
         let strength = sheet.step(F_C, of(self.strength_mpa, Kind::Stress));
         let whole = sheet.step(A_FOOT, of(4.0 * self.half.area_mm2(), Kind::Area));
-        let pressed = sheet.step(A_1, of(force.area_mm2, Kind::Area));
+        let pressed = sheet.carry(A_1, of(force.area_mm2, Kind::Area));
         let ratio = if pressed >= whole * (1.0 - 1e-9) {
             let half = sheet.step(W_1, of(self.least.half_mm, Kind::Length));
-            let beyond = sheet.step(S_1, of(self.least.beyond_mm, Kind::Length));
+            let beyond = of(self.least.beyond_mm, Kind::Length);
+            sheet.detailed(S_1, beyond, || Detail::Shape(vec![[half, 0.0], [half + beyond, 0.0]]));
             sheet.step(R_A, f64::min(2.0, (half + beyond) / half))
         } else {
             sheet.step(R_A_PART, 1.0)
         };
         let nominal = sheet.step(B_N, ratio * 0.85 * strength * pressed);
         let phi = sheet.step(PHI, PHI_BEARING);
-        let demand = sheet.step(B_U, of(force.force_n, Kind::Force));
+        let demand = sheet.carry(B_U, of(force.force_n, Kind::Force));
         let utilisation = sheet.step(U_B, demand / (phi * nominal));
         let bearing = Outcome::Compared {
             value: force.force_n,
             limit: self.system.to_si(phi * nominal, Kind::Force),
             utilisation,
         };
+        sheet.open(Part::Feet, Subject::Foot(self.number), Some(CheckId::FootPressure), self.system);
+        sheet.carry(B_U, demand);
+        sheet.carry(A_1, pressed);
+        sheet.carry(PHI, phi);
+        sheet.carry(B_N, nominal);
         sheet.step(Q_MEAN, demand / pressed);
-        let peak = sheet.step(Q_PEAK, of(force.peak_mpa, Kind::Pressure));
+        let peak = sheet.carry(Q_PEAK, of(force.peak_mpa, Kind::Pressure));
         let allowed = sheet.step(Q_N, phi * nominal / pressed);
         let utilisation = sheet.step(U_Q, peak / allowed);
         let limit = self.system.to_si(allowed, Kind::Pressure);

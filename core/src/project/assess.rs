@@ -188,7 +188,10 @@ fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2
         bench.check(&peak.place, &mut Sheet::quiet(), &mut findings);
         let finding = worst(&findings, check)?;
         let mut told = check_told(bench, finding, Some(at(peak.place, finding.subject, check)));
-        told.span = span.and_then(|(ends, _)| (ends[0].is_finite() && ends[1].is_finite()).then_some(ends));
+        told.span = span.and_then(|(ends, _)| {
+            let differ = ends[1] - ends[0] > 1e-9 * ends[1];
+            (differ && ends[0].is_finite() && ends[1].is_finite()).then_some(ends)
+        });
         return Some(told);
     }
     let at_first = track.first.map(|place| at(place, Subject::Whole, check));

@@ -28,6 +28,7 @@ steps! { 15 "what is there";
     NOTHING_HOLDS "" Number (INPUT "cabinet.anchors" Derived) "no anchors are given, and friction from gravity may not carry the seismic shear of a component (ASCE 7-16 13.4)": Reason;
     SLAB_MISSING "" Number (INPUT "slab" Derived) "no slab is given: anchors need its strength, thickness and edges": Reason;
     RULE_MISSING "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen": Reason;
+    TURNS_FAR "" Number (INPUT "stiffness" Derived) "the base would turn by more than 0.05 rad on its feet and anchors; the statics of small rotations do not reach that": Reason;
     SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
 }
 
@@ -61,6 +62,9 @@ pub enum Purpose {
     /// Anchors.
     Anchors,
 }
+
+/// Rotations above this are no longer small.
+const TURN_MAX_RAD: f64 = 0.05;
 
 /// Factors on the anchors' stiffness; the last two are tried where the user gives none.
 pub const STIFFNESS_FACTORS: [f64; 3] = [1.0, 0.25, 4.0];
@@ -141,9 +145,14 @@ impl<'p> Bench<'p> {
     }
 
     /// The directions that a run tries, and whether a search between them is allowed.
-    pub fn directions(&self, run: Run) -> Tried {
+    pub fn directions(&self, state: usize, run: Run, stiffness: usize) -> Tried {
         match self.cases()[run.case].directions {
-            Directions::Any => Tried::Sweep(self.supports[0].directions()),
+            Directions::Any if run.purpose == Purpose::Component => Tried::Sweep(self.supports[stiffness].directions()),
+            Directions::Any => {
+                // The strength of a group jumps where an anchor begins to pull: both sides of such a direction are tried.
+                let push = self.case_load(&Place { state, run, direction_rad: 0.0, stiffness }).push();
+                Tried::Sweep(self.supports[stiffness].directions_of(&push))
+            }
             Directions::HundredThirty => {
                 let small = number::atan2(0.3, 1.0);
                 let right = core::f64::consts::FRAC_PI_2;
@@ -213,6 +222,11 @@ impl<'p> Bench<'p> {
         findings.find(Finding { check: CheckId::BaseEquilibrium, subject: Subject::Whole, outcome: equilibrium });
         if settled.is_err() {
             return;
+        }
+        let plane = &self.reactions.plane;
+        if number::hypot(plane.slope_x, plane.slope_y) > TURN_MAX_RAD {
+            let outcome = Outcome::NotCovered(TURNS_FAR);
+            findings.find(Finding { check: CheckId::BaseEquilibrium, subject: Subject::Whole, outcome });
         }
         match place.run.purpose {
             Purpose::Component => self.check_feet(sheet, findings),

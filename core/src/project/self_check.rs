@@ -14,7 +14,7 @@ const CABINET: &str = r#"{"format":"steadfoot 1","title":"self check",
 {"name":"high","mass_kg":700,"bottom_mm":1200,"size_mm":[900,1100,600],"offset_mm":[40,-30]}],
 "slab":{"strength_mpa":28,"thickness_mm":200,"edges_mm":{"left":900}},
 "site":{"rule":"asce-7-16","s_ds":1.0,"importance_factor":1,"component":"sheet-metal-cabinet","attachment_height_m":0,"roof_height_m":12},
-"anchorage":{"rule":"aci-318-19-si","bolt":"M16","steel":"8.8","embedment_mm":125}}"#;
+"anchorage":{"rule":"aci-318-19-si","bolt":"M16","steel":"iso-8.8","embedment_mm":125}}"#;
 
 /// The FNV-1a hash of the bits of all utilisations, values and limits of the built-in cabinet; the same on every target.
 ///

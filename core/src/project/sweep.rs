@@ -77,7 +77,7 @@ pub fn sweep(bench: &mut Bench) -> [Track; CHECKS] {
 /// Sweeps the directions of one state and run.
 pub fn sweep_run(bench: &mut Bench, state: usize, run: Run, stiffness: usize, tracks: &mut [Track; CHECKS]) {
     let mut sheet = Sheet::quiet();
-    let tried = bench.directions(run);
+    let tried = bench.directions(state, run, stiffness);
     let mut ask = |bench: &mut Bench, direction_rad: f64, values: &mut [f64]| {
         let place = Place { state, run, direction_rad, stiffness };
         let mut levels = Levels::new();

@@ -22,7 +22,8 @@ fn bolted(bench: &Bench, checks: &[CheckTold], governing: Option<&CheckTold>, ve
     let state = governing.and_then(|check| check.at).map_or(0, |at| at.state);
     let load = &bench.loads[state];
     let mut slots = vec![
-        Slot::Text { text: capitalised(&load.name) },
+        // A frame without contents is as full as it is empty; the plain word is the second.
+        Slot::Text { text: capitalised(if load.aboard_kg == 0.0 && state == 0 { "empty" } else { &load.name }) },
         Slot::live(load.aboard_kg, Kind::Mass, "load"),
         Slot::live(demand.push, Kind::Acceleration, "strength"),
     ];

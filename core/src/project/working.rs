@@ -35,7 +35,12 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     }
     bench.check_places(&mut sheet, &mut Vec::new());
     let mut sections = sheet.sections;
-    sections.retain(|section| !section.steps.is_empty() && is_needed(section, check, at));
+    // A check of a group may be proved on its hottest anchor: then no section bears the group's own name.
+    let is_own = |section: &Section| section.check == check && subject_told(section.subject) == at.subject;
+    let has_own = sections.iter().any(is_own);
+    sections.retain(|section| {
+        !section.steps.is_empty() && (is_needed(section, check, at) || !has_own && section.check == check)
+    });
     sections
 }
 

@@ -30,6 +30,9 @@ pub fn texts() -> Value {
     })
 }
 
+/// What each example teaches, by its file.
+const CLAIMS: &str = "claims.json";
+
 /// The example projects, each with its file's name and its text as it stands in the file.
 fn demos(folder: &Path) -> anyhow::Result<Value> {
     let mut demos = Vec::new();
@@ -38,12 +41,13 @@ fn demos(folder: &Path) -> anyhow::Result<Value> {
             .map(|entry| entry.map(|entry| entry.path()))
             .collect::<Result<_, _>>()?;
         paths.sort();
+        let claims: Value = serde_json::from_str(&fs::read_to_string(folder.join(CLAIMS))?)?;
         for path in paths {
             let file = path
                 .file_name()
                 .map(|name| name.to_string_lossy().into_owned())
                 .unwrap_or_default();
-            if !file.ends_with(".json") || file.ends_with("schema.json") {
+            if !file.ends_with(".json") || file.ends_with("schema.json") || file == CLAIMS {
                 continue;
             }
             let text = fs::read_to_string(&path)
@@ -54,7 +58,12 @@ fn demos(folder: &Path) -> anyhow::Result<Value> {
                 parsed["title"].is_string(),
                 "demo-configs/{file} has no title"
             );
-            demos.push(json!({ "file": file, "title": parsed["title"], "text": text }));
+            let claim = claims
+                .get(&file)
+                .with_context(|| format!("demo-configs/{CLAIMS} has no claim for {file}"))?;
+            demos.push(
+                json!({ "file": file, "title": parsed["title"], "claim": claim, "text": text }),
+            );
         }
     }
     Ok(Value::Array(demos))

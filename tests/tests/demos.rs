@@ -1,0 +1,140 @@
+//! Every example says something in words that is true of it and false of its neighbour.
+
+use std::path::PathBuf;
+
+use steadfoot::calc::{Status, System};
+use steadfoot::project::{self, Project};
+use steadfoot::report::outcome::{CheckTold, Report, Verdict};
+
+struct Demo {
+    file: &'static str,
+    project: Project,
+    report: Report,
+}
+
+impl Demo {
+    fn check(&self, id: &str) -> &CheckTold {
+        self.report.checks.iter().find(|check| check.id == id).unwrap_or_else(|| panic!("{}: no {id}", self.file))
+    }
+
+    fn used(&self, id: &str) -> f64 {
+        self.check(id).utilisation.unwrap_or(0.0)
+    }
+
+    fn state_of(&self, id: &str) -> Option<&str> {
+        self.check(id).at.map(|at| self.report.states[at.state].name.as_str())
+    }
+
+    fn governing(&self) -> &CheckTold {
+        &self.report.checks[self.report.governs.expect("something governs")]
+    }
+
+    fn push(&self) -> f64 {
+        self.check("free.tipping").value.expect("there is a push")
+    }
+
+    fn smallest_push(&self) -> f64 {
+        let site = self.project.site.as_ref().expect("there is a site");
+        let of = |key: &str| {
+            let place = site.rule.fields.iter().position(|field| field.key == key);
+            place.and_then(|place| site.values.number(place)).unwrap_or(f64::NAN)
+        };
+        0.3 * of("s_ds") * of("importance_factor")
+    }
+}
+
+type Claim = (&'static str, fn(&Demo) -> bool);
+
+/// The claims of `claims.json`, in its order, as code.
+const CLAIMS: &[Claim] = &[
+    ("01-empty-frame.json", |demo| {
+        demo.project.contents.is_empty() && demo.report.checks.iter().all(|check| {
+            !check.id.starts_with("anchor") || check.id.ends_with("spacing") || check.id.ends_with("edge") || check.utilisation.unwrap_or(0.0) < 0.1
+        })
+    }),
+    ("02-full.json", |demo| {
+        demo.report.verdict == Verdict::Holds
+            && demo.governing().of.starts_with("full")
+            && !demo.project.contents.is_empty()
+            && (demo.push() - demo.smallest_push()).abs() < 1e-9
+            && demo.project.cabinet.feet.len() == 4
+            && demo.used("free.tipping") < 1.2
+    }),
+    ("03-part-filled.json", |demo| !["full", "empty"].contains(&demo.governing().of.split('/').next().unwrap_or(""))),
+    ("04-off-centre.json", |demo| {
+        let at = demo.check("free.tipping").at.expect("it tips somewhere");
+        demo.report.states[at.state].centre_mm[0] < -100.0 && (at.direction_rad.abs() - std::f64::consts::PI).abs() < 1e-6
+    }),
+    ("05-drawer-out.json", |demo| {
+        let at = demo.check("free.tipping").at.expect("it tips somewhere");
+        demo.state_of("free.tipping") == Some("service") && (at.direction_rad + std::f64::consts::FRAC_PI_2).abs() < 1e-6
+    }),
+    ("06-upper-floor.json", |demo| demo.push() > 1.01 * demo.smallest_push()),
+    ("07-slab-edge.json", |demo| demo.used("anchor.shear.breakout") > demo.used("anchor.shear.steel")),
+    ("08-two-wide-bases.json", |demo| {
+        let at = demo.check("foot.bearing").at.expect("a foot is pressed");
+        let scene = project::scene(&demo.project, Some(&at));
+        scene.feet.iter().any(|foot| {
+            let pressed: f64 = foot.pressed.iter().map(|polygon| polygon.area_mm2()).sum();
+            pressed > 0.0 && pressed < 0.9 * foot.outline.area_mm2() && foot.outline.area_mm2() > 100_000.0
+        })
+    }),
+    ("09-must-not-pass.json", |demo| {
+        demo.report.verdict == Verdict::DoesNotHold
+            && demo.report.checks.iter().any(|check| check.status == Status::Fails && check.span.is_some_and(|ends| ends[0] > 1.0))
+    }),
+    ("10-cannot-be-said.json", |demo| demo.report.verdict == Verdict::CannotBeSaid),
+    ("11-inch-bolts.json", |demo| demo.report.anchor_rule == Some("aci-318-19")),
+    ("12-stiffness-decides.json", |demo| {
+        demo.report.verdict == Verdict::DoesNotHold && demo.governing().span.is_some_and(|ends| ends[0] <= 1.0 && ends[1] > 1.0)
+    }),
+];
+
+fn folder() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../demo-configs")
+}
+
+fn demos() -> Vec<Demo> {
+    CLAIMS
+        .iter()
+        .map(|&(file, _)| {
+            let text = std::fs::read_to_string(folder().join(file)).expect(file);
+            let project = project::read(&text, System::Si).unwrap_or_else(|faults| panic!("{file}: {}", faults[0].sentence()));
+            let report = project::assess(&project);
+            Demo { file, project, report }
+        })
+        .collect()
+}
+
+#[test]
+fn every_claim_is_true_of_its_demo() {
+    for (demo, (_, claim)) in demos().iter().zip(CLAIMS) {
+        assert!(claim(demo), "the claim of {} is false", demo.file);
+    }
+}
+
+#[test]
+fn every_claim_is_false_of_its_neighbours() {
+    let demos = demos();
+    for (place, (file, claim)) in CLAIMS.iter().enumerate() {
+        for neighbour in [(place + CLAIMS.len() - 1) % CLAIMS.len(), (place + 1) % CLAIMS.len()] {
+            assert!(!claim(&demos[neighbour]), "the claim of {file} is true of {} too", demos[neighbour].file);
+        }
+    }
+}
+
+#[test]
+fn every_demo_has_a_claim_in_words_and_in_code() {
+    let words = std::fs::read_to_string(folder().join("claims.json")).expect("claims.json");
+    let words: serde_json::Map<String, serde_json::Value> = serde_json::from_str(&words).expect("claims.json is an object");
+    let mut files: Vec<String> = std::fs::read_dir(folder())
+        .expect("demo-configs")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .filter(|name| name.starts_with(|first: char| first.is_ascii_digit()))
+        .collect();
+    files.sort();
+    let told: Vec<String> = words.keys().cloned().collect();
+    let coded: Vec<String> = CLAIMS.iter().map(|(file, _)| file.to_string()).collect();
+    assert_eq!(files, told);
+    assert_eq!(files, coded);
+}
