@@ -220,9 +220,9 @@ function parsedConfig(text) {
   }
 }
 
-// What a worksheet begins with: a project of its own, a demo by its file's name, or the first demo.
+// What a worksheet begins with: a project of its own, a demo by its file's name, or the full cabinet.
 function exampleTree(config) {
   if (config.project && typeof config.project === "object") return config.project;
-  const demo = texts.demos.find((one) => one.file === config.demo) || texts.demos[0];
+  const demo = texts.demos.find((one) => one.file === config.demo) || texts.demos.find((one) => /full/.test(one.file)) || texts.demos[0];
   return demo ? treeOf(demo.text) : newTree();
 }
