@@ -27,6 +27,7 @@ const FIREFOX_PREFS = {
   'security.fileuri.strict_origin_policy': true,
   'browser.download.folderList': 2,
   'browser.download.useDownloadDir': true,
+  'browser.download.alwaysOpenPanel': false,
   'browser.download.always_ask_before_handling_new_types': false,
   'browser.helperApps.neverAsk.saveToDisk': 'application/json,application/octet-stream,text/plain,text/html',
   'app.update.enabled': false,

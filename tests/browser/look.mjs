@@ -10,6 +10,7 @@ import { pictured, printed } from './paper.mjs';
 import { SITE, visit } from './visit.mjs';
 
 const PIECE_PX = 1600;
+const SETTLE_MS = 1200;
 
 const options = { from: 'file', browser: 'chromium', sizes: '1280,390,320', do: '', site: SITE };
 const words = [];
@@ -48,10 +49,19 @@ try {
 
 function visited(name, size, look, body) {
   return visit({ ...options, page: name, size, look, trouble: 'expected', site: resolve(options.site) }, async (opened) => {
+    await settled(opened.page);
     await steps(opened);
     await body(opened.page);
     for (const one of new Set(opened.trouble)) console.log(`  trouble on ${name}: ${one}`);
   });
+}
+
+/** Worksheets come to life after the page has loaded, and what is worked out beside the answer comes a little later. */
+async function settled(page) {
+  await page.waitForFunction(() => [...document.querySelectorAll('steadfoot-worksheet')]
+    .filter((one) => !one.closest('[hidden]'))
+    .every((one) => one.shadowRoot?.querySelector('[data-answer]')), { timeout: 5000 }).catch(() => console.log('  a worksheet shows no answer'));
+  await new Promise((done) => { setTimeout(done, SETTLE_MS); });
 }
 
 async function pieces(page, prefix, width) {

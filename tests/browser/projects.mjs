@@ -14,15 +14,15 @@ export function sample() {
       anchors: corners(470, 620).map((at_mm) => ({ at_mm })),
     },
     contents: [
-      { name: 'tray 1', mass_kg: 300, bottom_mm: 300, size_mm: [900, 1100, 250], offset_mm: [0, 0], drawn_out_mm: 0 },
-      { name: 'tray 2', mass_kg: 180, bottom_mm: 700, size_mm: [900, 1100, 250], offset_mm: [40, -30], drawn_out_mm: 0 },
+      { name: 'tray 1', mass_kg: 620, bottom_mm: 300, size_mm: [900, 1100, 250], offset_mm: [0, 0], drawn_out_mm: 0 },
+      { name: 'tray 2', mass_kg: 540, bottom_mm: 700, size_mm: [900, 1100, 250], offset_mm: [40, -30], drawn_out_mm: 0 },
       { name: 'tray 3', mass_kg: 120, bottom_mm: 1100, size_mm: [900, 1100, 250], offset_mm: [0, 0], drawn_out_mm: 0 },
     ],
     slab: { strength_mpa: 28, thickness_mm: 300, edges_mm: { left: 900, right: null, front: null, rear: null }, cracked: true, friction: 0.2 },
     site: {
-      rule: 'asce-7-16', s_ds: 0.6, importance_factor: 1, component: 'sheet-metal-cabinet', attachment_height_m: 0, roof_height_m: 12,
+      rule: 'asce-7-16', s_ds: 1.4, importance_factor: 1, component: 'sheet-metal-cabinet', attachment_height_m: 0, roof_height_m: 12,
     },
-    anchorage: { rule: 'aci-318-19-si', bolt: 'M20', steel: 'iso-8.8', embedment_mm: 180 },
+    anchorage: { rule: 'aci-318-19-si', bolt: 'M16', steel: 'iso-8.8', embedment_mm: 125 },
   };
 }
 
