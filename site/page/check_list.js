@@ -10,7 +10,7 @@ class CheckList {
     this.heading = heading;
     this.opened = new Set();
     this.element = make("div", { class: "check-list" });
-    this.tellSources = whenQuiet(SOURCE_DELAY_MS, () => this.fillSources());
+    this.tellSources = whenQuiet(SOURCE_DELAY_MS, () => this.element.isConnected && this.fillSources());
   }
 
   update(assessment, tree) {
@@ -44,7 +44,7 @@ class CheckList {
       click: () => this.toggle(key),
     }, checkTitle(check.id));
     return make("li", {
-      class: "check " + check.status, "data-check": check.id, "data-of": check.of, "data-status": check.status, "data-role": check.role,
+      class: "check-row " + check.status, "data-check": check.id, "data-of": check.of, "data-status": check.status, "data-role": check.role,
       "data-utilisation": compared ? check.utilisation : null,
     },
     make("div", { class: "row" },
@@ -76,7 +76,7 @@ class CheckList {
 
   // Clause and trust of the closed rows come from the workings, once nobody is waiting for the answer.
   fillSources() {
-    if (!this.element.isConnected || this.assessment.report === null) return;
+    if (this.assessment.report === null) return;
     const places = new Map([...this.element.querySelectorAll("[data-source]")].map((place) => [place.getAttribute("data-source"), place]));
     for (const check of this.assessment.report.checks) {
       const place = places.get(check.id + " " + check.of);

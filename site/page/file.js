@@ -13,7 +13,7 @@ function saveProject(project) {
 }
 
 // A line for each thing that fits on one, so that people can read the file and compare two of them.
-const FILE_LINE_LENGTH = 110;
+const FILE_LINE_LENGTH = 140;
 
 function projectFileText(value, indent = "") {
   const line = lineText(value);

@@ -10,7 +10,9 @@ function math(markup) {
 }
 
 function symbolMarkup(symbol) {
-  return texts.symbols[symbol] || "<mi>" + symbol.replace(/[<&]/g, "") + "</mi>";
+  if (texts.symbols[symbol]) return texts.symbols[symbol];
+  const [letter, ...below] = symbol.replace(/[<&]/g, "").split("_");
+  return below.length === 0 ? "<mi>" + letter + "</mi>" : "<msub><mi>" + letter + "</mi><mi>" + below.join(",") + "</mi></msub>";
 }
 
 // T_i as T_3: the place stands where the letter did.
@@ -23,7 +25,7 @@ function indexedMarkup(symbol, index) {
 
 // Plain text in which names such as h_ef are set as the formulas set them.
 function textWithSymbols(text) {
-  return text.replace(/ - /g, " − ").split(/([A-Za-z]\w*'?_[A-Za-z]\w*)/).map((piece, place) => (place % 2 === 1 && texts.symbols[piece] ? math(symbolMarkup(piece)) : piece));
+  return text.replace(/ - /g, " − ").split(/([A-Za-z]\w*'?_[A-Za-z]\w*)/).map((piece, place) => (place % 2 === 1 ? math(symbolMarkup(piece)) : piece));
 }
 
 // A printed number. A power of ten is set as a power, and a negative number inside a formula stands in parentheses.

@@ -45,7 +45,7 @@ function reportOnPaper(assessment, tree, limits) {
   const { report } = assessment;
   const list = new CheckList();
   list.update(assessment, tree);
-  list.fillSources(true);
+  list.fillSources();
   const at = (assessment.governing && assessment.governing.at) || null;
   const [states, cases] = [new StatesTable(), new CasesTable()];
   states.update(assessment, tree);

@@ -3,11 +3,11 @@
 const WORKSHEET_KINDS = {
   landing: { title: "A live cabinet", view: "all", link: true },
   check: { view: "all" },
-  "load-out": { title: "What stands there", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "contents[*].mass_kg"], tables: [StatesTable] },
+  "load-out": { title: "What stands there", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "contents[*].mass_kg"], tables: [StatesTable], topics: [] },
   demand: { title: "How hard it is shaken", view: "rose", fields: ["site.*"], tables: [CasesTable] },
   "base-reactions": { title: "What feet and anchors feel", view: "plan", fields: ["cabinet.frame.centre_mm", "cabinet.feet[*].stiffness_n_per_mm", "cabinet.anchors[*].stiffness_n_per_mm"], checks: /^base\./ },
   "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction"], checks: /^free\./, topics: ["free"] },
-  anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.*", "slab.strength_mpa", "slab.thickness_mm", "slab.edges_mm.*"], checks: /^anchor\./ },
+  anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.rule", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], checks: /^anchor\./ },
   feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./ },
 };
 
