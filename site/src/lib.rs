@@ -24,6 +24,7 @@ pub mod server;
 pub mod size;
 pub mod squeeze;
 pub mod style_attribute;
+pub mod svg;
 pub mod texts;
 pub mod worksheet;
 pub mod workspace;

@@ -4,6 +4,7 @@ pub mod demand_input;
 pub mod proof;
 pub mod random;
 pub mod random_project;
+pub mod random_scene;
 pub mod random_values;
 pub mod run_anchors;
 pub mod run_demand;

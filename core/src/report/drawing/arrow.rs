@@ -16,33 +16,13 @@ pub struct Arrow {
 }
 
 /// The push and the weight at the centre of gravity.
-pub static PUSH: Arrow = Arrow {
-    shaft: "push",
-    head: "push head",
-    tip_px: 9.0,
-    weight: 6.0,
-};
+pub static PUSH: Arrow = Arrow { shaft: "push", head: "push head", tip_px: 9.0, weight: 6.0 };
 /// A pull of an anchor.
-pub static PULL: Arrow = Arrow {
-    shaft: "pull",
-    head: "pull head",
-    tip_px: 7.0,
-    weight: 1.5,
-};
+pub static PULL: Arrow = Arrow { shaft: "pull", head: "pull head", tip_px: 7.0, weight: 1.5 };
 /// The floor pressing back under a foot.
-pub static PRESS: Arrow = Arrow {
-    shaft: "press",
-    head: "press head",
-    tip_px: 7.0,
-    weight: 1.5,
-};
+pub static PRESS: Arrow = Arrow { shaft: "press", head: "press head", tip_px: 7.0, weight: 1.5 };
 /// Shear on an anchor.
-pub static SHEAR: Arrow = Arrow {
-    shaft: "shear",
-    head: "shear head",
-    tip_px: 5.0,
-    weight: 0.8,
-};
+pub static SHEAR: Arrow = Arrow { shaft: "shear", head: "shear head", tip_px: 5.0, weight: 2.0 };
 
 impl Arrow {
     /// Draws a line with a filled tip; nothing where both ends coincide.
@@ -57,19 +37,9 @@ impl Arrow {
         let half = 0.38 * long;
         let root = [tip[0] - x * long, tip[1] - y * long];
         // The shaft ends inside the head, for its blunt end would show beside the tip.
-        board
-            .line(
-                self.shaft,
-                tail,
-                [tip[0] - x * 0.6 * long, tip[1] - y * 0.6 * long],
-            )
-            .of = of;
+        board.line(self.shaft, tail, [tip[0] - x * 0.6 * long, tip[1] - y * 0.6 * long]).of = of;
         board.avoid_last(self.weight);
-        let head = [
-            tip,
-            [root[0] - y * half, root[1] + x * half],
-            [root[0] + y * half, root[1] - x * half],
-        ];
+        let head = [tip, [root[0] - y * half, root[1] + x * half], [root[0] + y * half, root[1] - x * half]];
         board.polygon(self.head, &head).of = of;
         board.avoid_last(self.weight);
     }

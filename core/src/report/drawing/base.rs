@@ -37,15 +37,11 @@ pub fn draw_base(board: &mut Board, scene: &Scene, scale: &Scale, view: &PlanVie
     }
     for (place, one) in scene.contents.iter().enumerate() {
         if one.drawn_out_mm > 0.0 {
-            board
-                .polygon("drawer", &view.patch(&one.footprint()).corners())
-                .of = Of::Contents(place);
+            board.polygon("drawer", &view.patch(&one.footprint()).corners()).of = Of::Contents(place);
             board.avoid_last(0.5);
         }
     }
-    board
-        .polygon("cabinet", &view.patch(&scene.cabinet.outline()).corners())
-        .of = Of::Cabinet;
+    board.polygon("cabinet", &view.patch(&scene.cabinet.outline()).corners()).of = Of::Cabinet;
     board.avoid_last(2.0);
     draw_feet(board, scene, view);
     draw_anchors(board, scene, view);
@@ -60,38 +56,19 @@ pub fn draw_push(board: &mut Board, scene: &Scene, view: &PlanView) -> [f64; 2] 
     let cabinet = view.patch(&scene.cabinet.outline()).extent();
     let length = (0.42 * cabinet.width.min(cabinet.height)).clamp(26.0, 64.0);
     let direction = scene.push.direction_rad;
-    let tip = [
-        at[0] + length * cos(direction),
-        at[1] - length * sin(direction),
-    ];
+    let tip = [at[0] + length * cos(direction), at[1] - length * sin(direction)];
     if scene.push.force_n > 0.0 {
         PUSH.draw(board, [at, tip], Of::Push);
     }
     draw_centre(board, at);
-    board.block(Patch::around(
-        at,
-        Extent {
-            width: 2.0 * CENTRE_PX,
-            height: 2.0 * CENTRE_PX,
-        },
-    ));
+    board.block(Patch::around(at, Extent { width: 2.0 * CENTRE_PX, height: 2.0 * CENTRE_PX }));
     tip
 }
 
 /// The patch that a foot takes in the drawing.
 pub fn foot_patch(scene: &Scene, place: usize, view: &PlanView) -> Patch {
     let patch = view.patch(&scene.feet[place].outline);
-    if is_tiny(&patch) {
-        Patch::around(
-            patch.middle(),
-            Extent {
-                width: 5.0,
-                height: 5.0,
-            },
-        )
-    } else {
-        patch
-    }
+    if is_tiny(&patch) { Patch::around(patch.middle(), Extent { width: 5.0, height: 5.0 }) } else { patch }
 }
 
 fn is_tiny(patch: &Patch) -> bool {
@@ -101,11 +78,7 @@ fn is_tiny(patch: &Patch) -> bool {
 
 fn draw_feet(board: &mut Board, scene: &Scene, view: &PlanView) {
     for (place, foot) in scene.feet.iter().enumerate() {
-        let class = if foot.force_n == Some(0.0) {
-            "foot lifted"
-        } else {
-            "foot"
-        };
+        let class = if foot.force_n == Some(0.0) { "foot lifted" } else { "foot" };
         let patch = view.patch(&foot.outline);
         let mark = if is_tiny(&patch) {
             board.circle(class, patch.middle(), 2.5)
@@ -127,11 +100,7 @@ fn draw_feet(board: &mut Board, scene: &Scene, view: &PlanView) {
 
 fn draw_anchors(board: &mut Board, scene: &Scene, view: &PlanView) {
     let rings = rings_px(&scene.anchors, view.px_per_mm);
-    let most_shear_n = scene
-        .anchors
-        .iter()
-        .map(|anchor| anchor.shear_size_n())
-        .fold(0.0, f64::max);
+    let most_shear_n = scene.anchors.iter().map(|anchor| anchor.shear_size_n()).fold(0.0, f64::max);
     for (place, anchor) in scene.anchors.iter().enumerate() {
         let at = view.place(anchor.place);
         if rings[place] > 0.0 {
@@ -143,11 +112,7 @@ fn draw_anchors(board: &mut Board, scene: &Scene, view: &PlanView) {
         if anchor.shear_size_n() > 0.02 * most_shear_n {
             let [x_n, y_n] = anchor.shear_n;
             let long = SHEAR_PX / most_shear_n;
-            SHEAR.draw(
-                board,
-                [at, [at[0] + x_n * long, at[1] - y_n * long]],
-                Of::Anchor(place),
-            );
+            SHEAR.draw(board, [at, [at[0] + x_n * long, at[1] - y_n * long]], Of::Anchor(place));
         }
         let mark = board.circle("bolt", at, BOLT_PX);
         mark.of = Of::Anchor(place);
@@ -162,10 +127,7 @@ fn draw_pivot(board: &mut Board, from: [f64; 2], to: [f64; 2]) {
     let mark = if length < 1.0 {
         board.circle("pivot", from, 5.0)
     } else {
-        let (x, y) = (
-            PIVOT_BEYOND_PX * (to[0] - from[0]) / length,
-            PIVOT_BEYOND_PX * (to[1] - from[1]) / length,
-        );
+        let (x, y) = (PIVOT_BEYOND_PX * (to[0] - from[0]) / length, PIVOT_BEYOND_PX * (to[1] - from[1]) / length);
         board.line("pivot", [from[0] - x, from[1] - y], [to[0] + x, to[1] + y])
     };
     mark.of = Of::Pivot;
@@ -173,9 +135,5 @@ fn draw_pivot(board: &mut Board, from: [f64; 2], to: [f64; 2]) {
 }
 
 fn corners(polygon: &Polygon, view: &PlanView) -> Vec<[f64; 2]> {
-    polygon
-        .corners
-        .iter()
-        .map(|&corner| view.place(corner))
-        .collect()
+    polygon.corners.iter().map(|&corner| view.place(corner)).collect()
 }

@@ -1,10 +1,11 @@
 use alloc::vec::Vec;
 
 use super::lettering::Lettering;
-use super::mark::{Anchor, Mark, Shape, hundredth};
+use super::mark::{Mark, Shape, hundredth};
 use super::of::Of;
-use super::patch::{Extent, Patch, Reading, Spot};
-use crate::calc::number::{ceil, cos, hypot, sin};
+use super::patch::{Extent, Patch};
+use super::spot::{Reading, Spot, spots_around};
+use crate::calc::number::{ceil, hypot};
 
 /// A drawing in the making: shapes below, texts above, and what is in the way of a text.
 #[derive(Debug)]
@@ -44,13 +45,7 @@ pub enum Need {
 impl<'a> Label<'a> {
     /// A label that has to be written and opens nothing.
     pub fn new(lettering: Lettering, text: &'a str, of: Of) -> Label<'a> {
-        Label {
-            text,
-            lettering,
-            of,
-            at: None,
-            need: Need::Must,
-        }
+        Label { text, lettering, of, at: None, need: Need::Must }
     }
 }
 
@@ -64,20 +59,8 @@ const TIED_FROM: f64 = 6.0;
 impl Board {
     /// An empty board; texts stay inside it.
     pub fn new(width: f64, height: f64) -> Board {
-        let bounds = Patch {
-            left: 1.0,
-            top: 1.0,
-            right: width - 1.0,
-            bottom: height - 1.0,
-        };
-        Board {
-            width,
-            bounds,
-            shapes: Vec::new(),
-            texts: Vec::new(),
-            written: Vec::new(),
-            obstacles: Vec::new(),
-        }
+        let bounds = Patch { left: 1.0, top: 1.0, right: width - 1.0, bottom: height - 1.0 };
+        Board { width, bounds, shapes: Vec::new(), texts: Vec::new(), written: Vec::new(), obstacles: Vec::new() }
     }
 
     /// The width of the drawing.
@@ -123,13 +106,7 @@ impl Board {
         };
         if mark.shape == Shape::Circle {
             let across = 2.0 * mark.radius.unwrap_or(0.0);
-            let patch = Patch::around(
-                mark.points[0],
-                Extent {
-                    width: across,
-                    height: across,
-                },
-            );
+            let patch = Patch::around(mark.points[0], Extent { width: across, height: across });
             self.obstacles.push((patch, weight));
             return;
         }
@@ -139,12 +116,7 @@ impl Board {
         while place < count {
             let next = if place + 1 < count { place + 1 } else { 0 };
             if next > 0 || mark.shape == Shape::Polygon {
-                push_line(
-                    &mut self.obstacles,
-                    mark.points[place],
-                    mark.points[next],
-                    weight,
-                );
+                push_line(&mut self.obstacles, mark.points[place], mark.points[next], weight);
             }
             place += step;
         }
@@ -176,18 +148,15 @@ impl Board {
     /// Writes the label around a thing, on the side of `towards` if it can, tied to it by a line where it stands away.
     #[inline(never)]
     pub fn write_around(&mut self, label: &Label, thing: &Patch, towards: [f64; 2]) -> bool {
-        let spots = spots_around(label, thing, towards);
+        let extent = label.lettering.extent(label.text);
+        let spots = spots_around(extent, thing, towards);
         self.write_tied(label, &spots, Some(thing)).is_some()
     }
 
     /// Writes the label at this spot whatever stands there; for texts that have a place of their own.
     #[inline(never)]
     pub fn set(&mut self, label: &Label, spot: &Spot) -> Patch {
-        let mut mark = Mark::new(
-            label.lettering.class(),
-            Shape::Text,
-            &[spot.text_point(label.lettering, label.text)],
-        );
+        let mut mark = Mark::new(label.lettering.class(), Shape::Text, &[spot.text_point(label.lettering, label.text)]);
         mark.text.push_str(label.text);
         mark.anchor = Some(spot.anchor);
         mark.of = label.of;
@@ -208,12 +177,7 @@ impl Board {
     }
 
     #[inline(never)]
-    fn write_tied(
-        &mut self,
-        label: &Label,
-        spots: &[Spot],
-        thing: Option<&Patch>,
-    ) -> Option<Patch> {
+    fn write_tied(&mut self, label: &Label, spots: &[Spot], thing: Option<&Patch>) -> Option<Patch> {
         let mut best: Option<(f64, usize)> = None;
         for (place, spot) in spots.iter().enumerate() {
             let patch = spot.patch(label.lettering, label.text);
@@ -245,16 +209,8 @@ impl Board {
 
     /// True where a text may stand: inside the bounds and off every other text.
     fn is_free(&self, patch: &Patch) -> bool {
-        let wide = Patch {
-            left: patch.left - 3.0 * CLEARANCE,
-            right: patch.right + 3.0 * CLEARANCE,
-            ..*patch
-        };
-        self.bounds.holds(patch)
-            && self
-                .written
-                .iter()
-                .all(|other| other.shared_with(&wide) == 0.0)
+        let wide = Patch { left: patch.left - 3.0 * CLEARANCE, right: patch.right + 3.0 * CLEARANCE, ..*patch };
+        self.bounds.holds(patch) && self.written.iter().all(|other| other.shared_with(&wide) == 0.0)
     }
 
     /// A tie that runs over another text, or over things that are not its own, misleads.
@@ -262,32 +218,13 @@ impl Board {
         let mut cost = 0.0;
         for step in 2..=8 {
             let way = f64::from(step) / 8.0;
-            let place = [
-                from[0] + way * (to[0] - from[0]),
-                from[1] + way * (to[1] - from[1]),
-            ];
-            let spot = Patch::around(
-                place,
-                Extent {
-                    width: 3.0,
-                    height: 3.0,
-                },
-            );
-            if self
-                .written
-                .iter()
-                .any(|other| other.shared_with(&spot) > 0.0)
-            {
+            let place = [from[0] + way * (to[0] - from[0]), from[1] + way * (to[1] - from[1])];
+            let spot = Patch::around(place, Extent { width: 3.0, height: 3.0 });
+            if self.written.iter().any(|other| other.shared_with(&spot) > 0.0) {
                 cost += 15.0;
             }
-            let crossed = self
-                .obstacles
-                .iter()
-                .filter(|(other, _)| other.shared_with(&spot) > 0.0);
-            cost += crossed
-                .map(|(_, weight)| 4.0 * weight)
-                .sum::<f64>()
-                .min(12.0);
+            let crossed = self.obstacles.iter().filter(|(other, _)| other.shared_with(&spot) > 0.0);
+            cost += crossed.map(|(_, weight)| 4.0 * weight).sum::<f64>().min(12.0);
         }
         cost
     }
@@ -303,20 +240,8 @@ fn push_line(obstacles: &mut Vec<(Patch, f64)>, from: [f64; 2], to: [f64; 2], we
     let pieces = ceil(length / 6.0);
     for piece in 0..pieces as u32 {
         let way = (f64::from(piece) + 0.5) / pieces;
-        let middle = [
-            from[0] + way * (to[0] - from[0]),
-            from[1] + way * (to[1] - from[1]),
-        ];
-        obstacles.push((
-            Patch::around(
-                middle,
-                Extent {
-                    width: 3.0,
-                    height: 3.0,
-                },
-            ),
-            weight,
-        ));
+        let middle = [from[0] + way * (to[0] - from[0]), from[1] + way * (to[1] - from[1])];
+        obstacles.push((Patch::around(middle, Extent { width: 3.0, height: 3.0 }), weight));
     }
 }
 
@@ -324,36 +249,4 @@ fn tie_ends(thing: &Patch, patch: &Patch) -> Option<[[f64; 2]; 2]> {
     let to = patch.nearest_to(thing.middle());
     let from = thing.nearest_to(to);
     (hypot(to[0] - from[0], to[1] - from[1]) > TIED_FROM).then_some([from, to])
-}
-
-/// Spots in sixteen directions around a thing and at growing distances.
-fn spots_around(label: &Label, thing: &Patch, towards: [f64; 2]) -> Vec<Spot> {
-    let (width, height) = (
-        label.lettering.width_px(label.text),
-        label.lettering.height_px(),
-    );
-    let (middle, extent) = (thing.middle(), thing.extent());
-    let reach = hypot(towards[0], towards[1]).max(1e-9);
-    let mut spots = Vec::with_capacity(16 * 7);
-    for distance in [2.0, 7.0, 13.0, 20.0, 30.0, 42.0, 60.0] {
-        for step in 0..16 {
-            let angle = f64::from(step) * core::f64::consts::PI / 8.0;
-            let (way_x, way_y) = (cos(angle), sin(angle));
-            let x = middle[0] + way_x * (extent.width / 2.0 + width / 2.0 + distance);
-            let y = middle[1] + way_y * (extent.height / 2.0 + height / 2.0 + distance);
-            let turned = 1.0 - (way_x * towards[0] + way_y * towards[1]) / reach;
-            let anchor = match way_x {
-                way if way > 0.3 => Anchor::Start,
-                way if way < -0.3 => Anchor::End,
-                _ => Anchor::Middle,
-            };
-            spots.push(Spot {
-                middle: [x, y],
-                anchor,
-                reading: Reading::Across,
-                cost: distance + 12.0 * turned,
-            });
-        }
-    }
-    spots
 }

@@ -12,10 +12,7 @@ pub fn draw_centre(board: &mut Board, at: [f64; 2]) {
         let mut points = [at; 8];
         for step in 0..7 {
             let angle = from_rad + step as f64 * core::f64::consts::FRAC_PI_2 / 6.0;
-            points[step + 1] = [
-                at[0] + CENTRE_PX * cos(angle),
-                at[1] + CENTRE_PX * sin(angle),
-            ];
+            points[step + 1] = [at[0] + CENTRE_PX * cos(angle), at[1] + CENTRE_PX * sin(angle)];
         }
         board.polygon("centre dark", &points);
     }

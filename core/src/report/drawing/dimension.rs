@@ -4,7 +4,7 @@ use super::board::{Board, Label};
 use super::lettering::Lettering;
 use super::mark::Shape;
 use super::of::Of;
-use super::patch::Spot;
+use super::spot::Spot;
 
 /// A dimension line along one axis of the drawing.
 #[derive(Clone, Copy, Debug)]
@@ -57,11 +57,7 @@ impl Dimension<'_> {
     #[inline(never)]
     pub fn draw(&self, board: &mut Board) {
         self.draw_lines(board);
-        let spots = if self.lie == Lie::Across {
-            self.spots_across()
-        } else {
-            self.spots_upright()
-        };
+        let spots = if self.lie == Lie::Across { self.spots_across() } else { self.spots_upright() };
         board.write(&Label::new(Lettering::Size, self.text, self.of), &spots);
     }
 
@@ -70,10 +66,7 @@ impl Dimension<'_> {
         for (along, root) in [(self.ends[0], self.roots[0]), (self.ends[1], self.roots[1])] {
             let away = if level > root { 1.0 } else { -1.0 };
             if (level - root).abs() > 2.0 * GAP_PX {
-                let ends = [
-                    self.place(along, root + away * GAP_PX),
-                    self.place(along, level + away * BEYOND_PX),
-                ];
+                let ends = [self.place(along, root + away * GAP_PX), self.place(along, level + away * BEYOND_PX)];
                 board.line("extension", ends[0], ends[1]);
                 board.avoid_last(0.6);
             }
@@ -105,29 +98,24 @@ impl Dimension<'_> {
     }
 
     fn place(&self, along: f64, level: f64) -> [f64; 2] {
-        if self.lie == Lie::Across {
-            [along, level]
-        } else {
-            [level, along]
-        }
+        if self.lie == Lie::Across { [along, level] } else { [level, along] }
     }
 
     fn low_high(&self) -> (f64, f64) {
-        (
-            self.ends[0].min(self.ends[1]),
-            self.ends[0].max(self.ends[1]),
-        )
+        (self.ends[0].min(self.ends[1]), self.ends[0].max(self.ends[1]))
+    }
+
+    /// From the line to its number; a break mark stands out on both sides.
+    fn gap_px(&self) -> f64 {
+        if self.course == Course::Broken { 5.5 } else { 3.0 }
     }
 
     fn spots_across(&self) -> Vec<Spot> {
         let (low, high) = self.low_high();
         let level = self.level;
-        let (width, height) = (
-            Lettering::Size.width_px(self.text),
-            Lettering::Size.height_px(),
-        );
+        let (width, height) = (Lettering::Size.width_px(self.text), Lettering::Size.height_px());
         let middle = (low + high) / 2.0;
-        let aside = 3.0 + height / 2.0;
+        let aside = self.gap_px() + height / 2.0;
         let tight = if high - low < width + 8.0 { 6.0 } else { 0.0 };
         let mut spots = Vec::new();
         for step in 0..=8 {
@@ -136,9 +124,7 @@ impl Dimension<'_> {
             spots.push(Spot::centred([middle, level - aside - away]).costing(tight + far + away));
             spots.push(Spot::from_left(high + 6.0 + away, level, width).costing(3.0 + away));
             spots.push(Spot::from_right(low - 6.0 - away, level, width).costing(4.0 + away));
-            spots.push(
-                Spot::centred([middle, level + aside + away]).costing(tight + 5.0 + far + away),
-            );
+            spots.push(Spot::centred([middle, level + aside + away]).costing(tight + 5.0 + far + away));
         }
         spots
     }
@@ -146,31 +132,16 @@ impl Dimension<'_> {
     fn spots_upright(&self) -> Vec<Spot> {
         let (low, high) = self.low_high();
         let level = self.level;
-        let (width, height) = (
-            Lettering::Size.width_px(self.text),
-            Lettering::Size.height_px(),
-        );
+        let (width, height) = (Lettering::Size.width_px(self.text), Lettering::Size.height_px());
         let middle = (low + high) / 2.0;
-        let aside = 3.0 + height / 2.0;
-        let right = if self.lie == Lie::UprightRight {
-            0.0
-        } else {
-            16.0
-        };
+        let aside = self.gap_px() + height / 2.0;
+        let right = if self.lie == Lie::UprightRight { 0.0 } else { 16.0 };
         let mut spots = Vec::new();
         if high - low >= 0.7 * width {
             // A number a little longer than its line still reads as its own.
             let tight = if high - low < width + 4.0 { 6.0 } else { 0.0 };
-            spots.push(
-                Spot::centred([level - aside, middle])
-                    .upwards()
-                    .costing(tight),
-            );
-            spots.push(
-                Spot::centred([level + aside, middle])
-                    .upwards()
-                    .costing(tight + 2.0 + right),
-            );
+            spots.push(Spot::centred([level - aside, middle]).upwards().costing(tight));
+            spots.push(Spot::centred([level + aside, middle]).upwards().costing(tight + 2.0 + right));
         }
         for step in 0..=6 {
             let away = f64::from(step) * 8.0;
@@ -178,10 +149,7 @@ impl Dimension<'_> {
                 spots.push(Spot::from_left(level + 5.0, y, width).costing(8.0 + away + right));
                 spots.push(Spot::from_right(level - 5.0, y, width).costing(24.0 + away - right));
             }
-            for y in [
-                low - 5.0 - height / 2.0 - away,
-                high + 5.0 + height / 2.0 + away,
-            ] {
+            for y in [low - 5.0 - height / 2.0 - away, high + 5.0 + height / 2.0 + away] {
                 spots.push(Spot::centred([level, y]).costing(14.0 + away));
             }
         }

@@ -5,6 +5,7 @@ use super::arrow::PUSH;
 use super::board::{Board, Label};
 use super::centre::{CENTRE_PX, draw_centre};
 use super::dimension::{Course, Dimension, Lie};
+use super::elevation_view::ElevationView;
 use super::floor::{ARROW_PX, GROUND_PX, draw_ground, draw_pivot, draw_reactions, draw_soles};
 use super::force::write_forces;
 use super::lettering::Lettering;
@@ -13,13 +14,14 @@ use super::name::*;
 use super::note::{push_text, tell, write_notes};
 use super::number_text::*;
 use super::of::Of;
-use super::patch::{Extent, Patch, Spot};
-use super::scale::{ELEVATION_LEFT_PX, ELEVATION_RIGHT_PX, Scale};
-use super::scene::{Contents, Ending, Scene};
+use super::patch::{Extent, Patch};
+use super::scale::Scale;
+use super::scene::{Ending, Scene};
+use super::spot::Spot;
 use super::tray::{Trays, draw_trays};
-use crate::calc::number::{cos, round, sin};
+use crate::calc::number::round;
 use crate::calc::{StepId, System};
-use crate::geometry::{Point, Rectangle};
+use crate::geometry::Point;
 
 /// The elevation: everything projected onto the vertical plane of the push, which points to the right.
 ///
@@ -43,12 +45,7 @@ pub fn elevation(scene: &Scene, width_px: f64, system: System) -> Drawing {
     if !draw_push(&mut board, scene, &view, &trays, system) {
         notes.push(push_text(scene, system));
     }
-    let masses = Trays {
-        scene,
-        patches: &trays,
-        wall: outline.right,
-        system,
-    };
+    let masses = Trays { scene, patches: &trays, wall: outline.right, system };
     let masses_left_out_kg = masses.write_masses(&mut board);
     board.release(all);
     let all = board.confine(view.ground + GROUND_PX, height);
@@ -58,10 +55,7 @@ pub fn elevation(scene: &Scene, width_px: f64, system: System) -> Drawing {
     let forces_left_out = write_forces(&mut board, &forces, system);
     board.release(all);
     if masses_left_out_kg > 0.0 {
-        notes.push(filled(
-            MASSES_LEFT_OUT,
-            &[&mass_text(masses_left_out_kg, system)],
-        ));
+        notes.push(filled(MASSES_LEFT_OUT, &[&mass_text(masses_left_out_kg, system)]));
     }
     if forces_left_out > 0 {
         notes.push(filled(FORCES_LEFT_OUT, &[&count_text(forces_left_out)]));
@@ -77,125 +71,27 @@ pub fn elevation(scene: &Scene, width_px: f64, system: System) -> Drawing {
     }
 }
 
-/// Room above for the caption, px.
-const TOP_PX: f64 = 24.0;
-/// A low cabinet still has this much room above the floor, for the numbers beside it, px.
-const ABOVE_LEAST_PX: f64 = 96.0;
 /// Room below the floor for arrows and their numbers, px.
 const BELOW_PX: f64 = ARROW_PX + 34.0;
-
-/// How places become px in the elevation.
-#[derive(Clone, Copy, Debug)]
-pub struct ElevationView {
-    /// Level of the floor.
-    pub ground: f64,
-    middle: f64,
-    middle_mm: f64,
-    way: [f64; 2],
-    px_per_mm: f64,
-}
-
-impl ElevationView {
-    fn new(scene: &Scene, scale: &Scale) -> ElevationView {
-        let way = [cos(scene.push.direction_rad), sin(scene.push.direction_rad)];
-        ElevationView {
-            ground: TOP_PX + (scale.top_mm * scale.px_per_mm).max(ABOVE_LEAST_PX),
-            middle: (ELEVATION_LEFT_PX + scale.width_px - ELEVATION_RIGHT_PX) / 2.0,
-            middle_mm: scale.middle.x_mm * way[0] + scale.middle.y_mm * way[1],
-            way,
-            px_per_mm: scale.px_per_mm,
-        }
-    }
-
-    /// px across of a place in the plan.
-    pub fn along(&self, point: Point) -> f64 {
-        let along_mm = point.x_mm * self.way[0] + point.y_mm * self.way[1];
-        self.middle + (along_mm - self.middle_mm) * self.px_per_mm
-    }
-
-    /// px down of a height above the floor.
-    pub fn height(&self, height_mm: f64) -> f64 {
-        self.ground - height_mm * self.px_per_mm
-    }
-
-    /// From where to where these places of the plan reach, px across.
-    pub fn span(&self, corners: &[Point]) -> (f64, f64) {
-        let (mut left, mut right) = (f64::INFINITY, f64::NEG_INFINITY);
-        for &corner in corners {
-            let x = self.along(corner);
-            (left, right) = (left.min(x), right.max(x));
-        }
-        (left, right)
-    }
-
-    /// The patch of a thing in the cabinet.
-    pub fn box_patch(&self, one: &Contents) -> Patch {
-        let (left, right) = self.span(&one.footprint().corners());
-        Patch {
-            left,
-            top: self.height(one.top_mm()),
-            right,
-            bottom: self.height(one.bottom_mm),
-        }
-    }
-
-    /// How far the middle of a rectangle lies behind the plane of the push.
-    pub fn depth(&self, rectangle: Rectangle) -> f64 {
-        let (x, y) = (
-            rectangle.left_mm + rectangle.right_mm,
-            rectangle.front_mm + rectangle.rear_mm,
-        );
-        y * self.way[0] - x * self.way[1]
-    }
-
-    fn cabinet_patch(&self, scene: &Scene) -> Patch {
-        let (left, right) = self.span(&scene.cabinet.outline().corners());
-        Patch {
-            left,
-            top: self.height(scene.cabinet.height_mm),
-            right,
-            bottom: self.ground,
-        }
-    }
-}
 
 /// From where to where the cabinet with all drawers reaches, px across.
 fn reach(scene: &Scene, view: &ElevationView, trays: &[Patch]) -> (f64, f64) {
     let outline = view.cabinet_patch(scene);
-    trays
-        .iter()
-        .fold((outline.left, outline.right), |(left, right), tray| {
-            (left.min(tray.left), right.max(tray.right))
-        })
+    trays.iter().fold((outline.left, outline.right), |(left, right), tray| (left.min(tray.left), right.max(tray.right)))
 }
 
 /// The caption, and which sides of the cabinet lie left and right.
 fn write_view(board: &mut Board, scene: &Scene) {
     let width = board.width();
     let direction = scene.push.direction_rad;
-    let caption = filled(
-        SEEN_ALONG,
-        &[&direction_text(direction + core::f64::consts::FRAC_PI_2)],
-    );
+    let caption = filled(SEEN_ALONG, &[&direction_text(direction + core::f64::consts::FRAC_PI_2)]);
     let right = word(side_name(direction));
     let left = word(side_name(direction + core::f64::consts::PI));
     let level = 10.0;
     for (text, of, spot) in [
-        (
-            caption.as_str(),
-            Of::View,
-            Spot::centred([width / 2.0, level]),
-        ),
-        (
-            left,
-            Of::Nothing,
-            Spot::from_left(6.0, level, Lettering::Word.width_px(left)),
-        ),
-        (
-            right,
-            Of::Nothing,
-            Spot::from_right(width - 6.0, level, Lettering::Word.width_px(right)),
-        ),
+        (caption.as_str(), Of::View, Spot::centred([width / 2.0, level])),
+        (left, Of::Nothing, Spot::from_left(6.0, level, Lettering::Word.width_px(left))),
+        (right, Of::Nothing, Spot::from_right(width - 6.0, level, Lettering::Word.width_px(right))),
     ] {
         board.set(&Label::new(Lettering::Word, text, of), &spot);
     }
@@ -217,68 +113,29 @@ fn side_name(direction_rad: f64) -> StepId {
     }
 }
 
-fn draw_heights(
-    board: &mut Board,
-    scene: &Scene,
-    view: &ElevationView,
-    trays: &[Patch],
-    system: System,
-) {
+fn draw_heights(board: &mut Board, scene: &Scene, view: &ElevationView, trays: &[Patch], system: System) {
     let (left, _) = reach(scene, view, trays);
     let wall = view.cabinet_patch(scene).left;
-    let heights = [
-        (scene.centre_mm[2], left - 12.0, Of::CentreHeight),
-        (scene.cabinet.height_mm, left - 32.0, Of::Height),
-    ];
+    let heights =
+        [(scene.centre_mm[2], left - 12.0, Of::CentreHeight), (scene.cabinet.height_mm, left - 32.0, Of::Height)];
     for (height_mm, level, of) in heights {
         let text = length_text(height_mm, system);
         let (ends, roots) = ([view.height(height_mm), view.ground], [wall, level]);
-        Dimension {
-            lie: Lie::UprightLeft,
-            ends,
-            level,
-            roots,
-            text: &text,
-            of,
-            course: Course::Whole,
-        }
-        .draw(board);
+        Dimension { lie: Lie::UprightLeft, ends, level, roots, text: &text, of, course: Course::Whole }.draw(board);
     }
 }
 
 /// The push from the centre of gravity out to the right, and the weight down; false where a number found no room.
-fn draw_push(
-    board: &mut Board,
-    scene: &Scene,
-    view: &ElevationView,
-    trays: &[Patch],
-    system: System,
-) -> bool {
+fn draw_push(board: &mut Board, scene: &Scene, view: &ElevationView, trays: &[Patch], system: System) -> bool {
     let mut is_written = true;
-    let at = [
-        view.along(Point::new(scene.centre_mm[0], scene.centre_mm[1])),
-        view.height(scene.centre_mm[2]),
-    ];
+    let at = [view.along(Point::new(scene.centre_mm[0], scene.centre_mm[1])), view.height(scene.centre_mm[2])];
     let (_, right) = reach(scene, view, trays);
     let width = board.width();
     let push = &scene.push;
-    board.block(Patch::around(
-        at,
-        Extent {
-            width: 2.0 * CENTRE_PX,
-            height: 2.0 * CENTRE_PX,
-        },
-    ));
+    board.block(Patch::around(at, Extent { width: 2.0 * CENTRE_PX, height: 2.0 * CENTRE_PX }));
     if push.force_n > 0.0 {
-        PUSH.draw(
-            board,
-            [at, [(right.max(at[0]) + 46.0).min(width - 8.0), at[1]]],
-            Of::Push,
-        );
-        let texts = [
-            force_text(push.force_n, system),
-            acceleration_text(push.acceleration_g),
-        ];
+        PUSH.draw(board, [at, [(right.max(at[0]) + 46.0).min(width - 8.0), at[1]]], Of::Push);
+        let texts = [force_text(push.force_n, system), acceleration_text(push.acceleration_g)];
         for (text, side) in texts.iter().zip([-1.0, 1.0]) {
             let wide = Lettering::Push.width_px(text);
             let low = (right + 5.0).min(width - 2.0 - wide);
@@ -286,13 +143,9 @@ fn draw_push(
             for step in 0..8 {
                 let away = f64::from(step) * 7.0;
                 spots.push(Spot::from_left(low, at[1] + side * (11.0 + away), wide).costing(away));
-                spots.push(
-                    Spot::from_left(low, at[1] - side * (11.0 + away), wide).costing(away + 10.0),
-                );
+                spots.push(Spot::from_left(low, at[1] - side * (11.0 + away), wide).costing(away + 10.0));
             }
-            is_written &= board
-                .write(&Label::new(Lettering::Push, text, Of::Push), &spots)
-                .is_some();
+            is_written &= board.write(&Label::new(Lettering::Push, text, Of::Push), &spots).is_some();
         }
     }
     if push.down_n != 0.0 {
@@ -301,18 +154,8 @@ fn draw_push(
         let tip = [at[0], at[1] + down * length];
         PUSH.draw(board, [at, tip], Of::Weight);
         let text = force_text(push.down_n.abs(), system);
-        let thing = Patch::around(
-            [tip[0], tip[1] - down * 4.0],
-            Extent {
-                width: 8.0,
-                height: 8.0,
-            },
-        );
-        is_written &= board.write_around(
-            &Label::new(Lettering::Push, &text, Of::Weight),
-            &thing,
-            [0.8, down * 0.6],
-        );
+        let thing = Patch::around([tip[0], tip[1] - down * 4.0], Extent { width: 8.0, height: 8.0 });
+        is_written &= board.write_around(&Label::new(Lettering::Push, &text, Of::Weight), &thing, [0.8, down * 0.6]);
     }
     draw_centre(board, at);
     is_written
@@ -327,11 +170,7 @@ fn write_pivot(board: &mut Board, scene: &Scene, pivot: Option<Patch>, outline: 
         (Ending::OnThePoint, _) => (word(ON_THE_POINT), Lettering::Outcome),
     };
     let label = Label::new(lettering, text, Of::Pivot);
-    let thing = pivot.unwrap_or(Patch {
-        top: outline.bottom,
-        bottom: outline.bottom + 2.0,
-        ..*outline
-    });
+    let thing = pivot.unwrap_or(Patch { top: outline.bottom, bottom: outline.bottom + 2.0, ..*outline });
     board.write_around(&label, &thing, [0.0, 1.0]);
 }
 
@@ -340,9 +179,6 @@ fn title(scene: &Scene, system: System) -> String {
     let seen = direction_text(scene.push.direction_rad + core::f64::consts::FRAC_PI_2);
     tell(&mut title, &filled(SEEN_ALONG, &[&seen]));
     tell(&mut title, &push_text(scene, system));
-    tell(
-        &mut title,
-        &filled(CENTRE_HEIGHT, &[&length_text(scene.centre_mm[2], system)]),
-    );
+    tell(&mut title, &filled(CENTRE_HEIGHT, &[&length_text(scene.centre_mm[2], system)]));
     title
 }

@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::arrow::{PRESS, PULL};
 use super::board::Board;
-use super::elevation::ElevationView;
+use super::elevation_view::ElevationView;
 use super::force::ForceLabel;
 use super::lettering::Lettering;
 use super::mark::Shape;
@@ -50,12 +50,7 @@ pub fn draw_soles(board: &mut Board, scene: &Scene, view: &ElevationView) {
     for (place, foot) in scene.feet.iter().enumerate() {
         let (left, right) = view.span(&foot.outline.corners());
         let spread = if right - left < 2.0 { 1.5 } else { 0.0 };
-        let sole = Patch {
-            left: left - spread,
-            top: view.ground - 4.0,
-            right: right + spread,
-            bottom: view.ground,
-        };
+        let sole = Patch { left: left - spread, top: view.ground - 4.0, right: right + spread, bottom: view.ground };
         let mark = board.polygon("sole", &sole.corners());
         mark.of = Of::Foot(place);
         mark.at = foot.at;
@@ -80,31 +75,15 @@ pub fn draw_reactions(board: &mut Board, scene: &Scene, view: &ElevationView) ->
     }
     let mut pulls = Vec::new();
     for (place, anchor) in scene.anchors.iter().enumerate() {
-        push_station(
-            &mut pulls,
-            view.along(anchor.place),
-            anchor.tension_n,
-            Of::Anchor(place),
-            anchor.at,
-        );
+        push_station(&mut pulls, view.along(anchor.place), anchor.tension_n, Of::Anchor(place), anchor.at);
     }
     let (mut presses, mut pulls) = (few(presses), few(pulls));
     part(&mut presses, &mut pulls);
-    let most_n = presses
-        .iter()
-        .chain(&pulls)
-        .map(|one| one.force_n)
-        .fold(0.0, f64::max);
+    let most_n = presses.iter().chain(&pulls).map(|one| one.force_n).fold(0.0, f64::max);
     let mut labels = Vec::new();
     for (stations, lettering) in [(&presses, Lettering::Press), (&pulls, Lettering::Pull)] {
         for station in stations {
-            labels.push(draw_station(
-                board,
-                view,
-                station,
-                lettering,
-                station.force_n / most_n,
-            ));
+            labels.push(draw_station(board, view, station, lettering, station.force_n / most_n));
         }
     }
     labels
@@ -119,18 +98,8 @@ pub fn draw_pivot(board: &mut Board, scene: &Scene, view: &ElevationView) -> Opt
     if (from - to).abs() > 1.0 {
         board.line("pivot-span", [from, y], [to, y]).of = Of::Pivot;
     }
-    board
-        .polygon(
-            "pivot-mark",
-            &[[x, y], [x + half, y + PIVOT_PX], [x - half, y + PIVOT_PX]],
-        )
-        .of = Of::Pivot;
-    let patch = Patch {
-        left: x - half,
-        top: y,
-        right: x + half,
-        bottom: y + PIVOT_PX,
-    };
+    board.polygon("pivot-mark", &[[x, y], [x + half, y + PIVOT_PX], [x - half, y + PIVOT_PX]]).of = Of::Pivot;
+    let patch = Patch { left: x - half, top: y, right: x + half, bottom: y + PIVOT_PX };
     board.avoid(patch, 2.0);
     Some(patch)
 }
@@ -145,22 +114,10 @@ struct Station {
     at: Option<u16>,
 }
 
-fn push_station(
-    stations: &mut Vec<Station>,
-    x: f64,
-    force_n: Option<f64>,
-    of: Of,
-    at: Option<u16>,
-) {
+fn push_station(stations: &mut Vec<Station>, x: f64, force_n: Option<f64>, of: Of, at: Option<u16>) {
     let force_n = force_n.unwrap_or(0.0);
     if force_n > 0.0 && force_n.is_finite() {
-        stations.push(Station {
-            x,
-            force_n,
-            count: 1,
-            of,
-            at,
-        });
+        stations.push(Station { x, force_n, count: 1, of, at });
     }
 }
 
@@ -172,10 +129,7 @@ fn draw_station(
     share: f64,
 ) -> ForceLabel {
     let length = ARROW_LEAST_PX + (ARROW_PX - ARROW_LEAST_PX) * share;
-    let (upper, lower) = (
-        [station.x, view.ground + 3.0],
-        [station.x, view.ground + 3.0 + length],
-    );
+    let (upper, lower) = ([station.x, view.ground + 3.0], [station.x, view.ground + 3.0 + length]);
     board.line("halo", [upper[0], upper[1] + 1.0], lower);
     match lettering {
         Lettering::Pull => PULL.draw(board, [upper, lower], station.of),
@@ -185,13 +139,7 @@ fn draw_station(
         force_n: station.force_n,
         count: station.count,
         lettering,
-        thing: Patch::around(
-            lower,
-            Extent {
-                width: 4.0,
-                height: 2.0,
-            },
-        ),
+        thing: Patch::around(lower, Extent { width: 4.0, height: 2.0 }),
         towards: [0.0, 1.0],
         of: station.of,
         at: station.at,
@@ -201,10 +149,7 @@ fn draw_station(
 /// Moves a pull and a pressing force that would cover each other a little apart; the arrows stand for them all the same.
 fn part(presses: &mut [Station], pulls: &mut [Station]) {
     for press in presses {
-        let Some(pull) = pulls
-            .iter_mut()
-            .find(|pull| (pull.x - press.x).abs() < APART_PX)
-        else {
+        let Some(pull) = pulls.iter_mut().find(|pull| (pull.x - press.x).abs() < APART_PX) else {
             continue;
         };
         let away = (APART_PX - (pull.x - press.x).abs()) / 2.0;
@@ -216,10 +161,8 @@ fn part(presses: &mut [Station], pulls: &mut [Station]) {
 
 /// Forces in the order of their place, those close together added up until there are few.
 fn few(all: Vec<Station>) -> Vec<Station> {
-    let mut stations: Vec<Station> = ordered(all.len(), &|place| all[place].x)
-        .iter()
-        .map(|&place| all[place])
-        .collect();
+    let mut stations: Vec<Station> =
+        ordered(all.len(), &|place| all[place].x).iter().map(|&place| all[place]).collect();
     let mut together_px = TOGETHER_PX;
     loop {
         let mut kept: Vec<Station> = Vec::new();
@@ -228,13 +171,7 @@ fn few(all: Vec<Station>) -> Vec<Station> {
                 Some(last) if one.x - last.x < together_px => {
                     let sum_n = last.force_n + one.force_n;
                     let x = (last.x * last.force_n + one.x * one.force_n) / sum_n;
-                    *last = Station {
-                        x,
-                        force_n: sum_n,
-                        count: last.count + one.count,
-                        of: Of::Nothing,
-                        at: None,
-                    };
+                    *last = Station { x, force_n: sum_n, count: last.count + one.count, of: Of::Nothing, at: None };
                 }
                 _ => kept.push(*one),
             }
@@ -251,13 +188,7 @@ fn few(all: Vec<Station>) -> Vec<Station> {
 fn pressed_middle(scene: &Scene, place: usize) -> Point {
     let foot = &scene.feet[place];
     let outline = &foot.outline;
-    let pressed = foot
-        .pressed
-        .iter()
-        .fold(Moments::default(), |sum, part| sum.with(&part.moments()));
-    let middle = Point::new(
-        (outline.left_mm + outline.right_mm) / 2.0,
-        (outline.front_mm + outline.rear_mm) / 2.0,
-    );
+    let pressed = foot.pressed.iter().fold(Moments::default(), |sum, part| sum.with(&part.moments()));
+    let middle = Point::new((outline.left_mm + outline.right_mm) / 2.0, (outline.front_mm + outline.rear_mm) / 2.0);
     pressed.centroid().unwrap_or(middle)
 }

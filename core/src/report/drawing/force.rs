@@ -2,7 +2,7 @@ use alloc::string::String;
 
 use super::board::{Board, Label, Need};
 use super::lettering::Lettering;
-use super::number_text::force_text;
+use super::number_text::small_force_text;
 use super::of::Of;
 use super::order::ordered;
 use super::patch::Patch;
@@ -32,11 +32,8 @@ const CROWD: usize = 14;
 
 /// Writes the numbers, the largest force first; returns how many found no room.
 pub fn write_forces(board: &mut Board, labels: &[ForceLabel], system: System) -> usize {
-    let need = if labels.len() > CROWD {
-        Need::May
-    } else {
-        Need::Must
-    };
+    let need = if labels.len() > CROWD { Need::May } else { Need::Must };
+    let largest_n = labels.iter().map(|one| one.force_n).fold(0.0, f64::max);
     let mut left_out = 0;
     for place in ordered(labels.len(), &|place| -labels[place].force_n) {
         let one = &labels[place];
@@ -44,14 +41,8 @@ pub fn write_forces(board: &mut Board, labels: &[ForceLabel], system: System) ->
         if one.count > 1 {
             text.push_str("Σ\u{a0}");
         }
-        text.push_str(&force_text(one.force_n, system));
-        let label = Label {
-            text: &text,
-            lettering: one.lettering,
-            of: one.of,
-            at: one.at,
-            need,
-        };
+        text.push_str(&small_force_text(one.force_n, largest_n, system));
+        let label = Label { text: &text, lettering: one.lettering, of: one.of, at: one.at, need };
         if !board.write_around(&label, &one.thing, one.towards) && one.force_n > 0.0 {
             left_out += 1;
         }

@@ -29,11 +29,7 @@ pub fn hatch(corners: &[[f64; 2]], spacing: f64, lines: &mut Vec<[f64; 2]>) {
 fn cross(corners: &[[f64; 2]], level: f64, lines: &mut Vec<[f64; 2]>) {
     let begin = lines.len();
     for (place, a) in corners.iter().enumerate() {
-        let b = corners[if place + 1 < corners.len() {
-            place + 1
-        } else {
-            0
-        }];
+        let b = corners[if place + 1 < corners.len() { place + 1 } else { 0 }];
         let (from, to) = (a[0] + a[1] - level, b[0] + b[1] - level);
         // Half open, so that a corner on the line counts once.
         if (from <= 0.0) != (to <= 0.0) {

@@ -99,10 +99,7 @@ impl Mark {
         Mark {
             class,
             shape,
-            points: points
-                .iter()
-                .map(|&[x, y]| [hundredth(x), hundredth(y)])
-                .collect(),
+            points: points.iter().map(|&[x, y]| [hundredth(x), hundredth(y)]).collect(),
             radius: None,
             text: String::new(),
             anchor: None,

@@ -11,12 +11,13 @@ use super::name::*;
 use super::note::{push_text, tell, write_notes};
 use super::number_text::*;
 use super::of::Of;
-use super::patch::{Extent, Patch, Spot};
+use super::patch::{Extent, Patch};
+use super::plan_layout::Layout;
 use super::ring::rings_px;
-use super::scale::{FAR_PX, PlanView, Scale};
+use super::scale::{PlanView, Scale};
 use super::scene::{Ending, Scene};
-use super::side::{EdgeAt, Side};
 use super::slab::{dimension_edges, draw_edges};
+use super::spot::Spot;
 use crate::calc::System;
 use crate::calc::number::{cos, sin};
 
@@ -26,6 +27,27 @@ use crate::calc::number::{cos, sin};
 /// Units: the width in px, at least 240; one px of the result is one px of it. Rear on top. Numbers are in the
 /// system's plain units, forces rounded up. The hatched part of a foot is the part that is pressed; the area of a ring
 /// is proportional to the pull in its anchor.
+///
+/// ```
+/// use steadfoot::calc::System;
+/// use steadfoot::geometry::{Point, Rectangle, Size};
+/// use steadfoot::report::drawing::{Anchor, Cabinet, Ending, Push, Scene, plan};
+/// let anchor = Anchor { place: Point::new(450.0, 450.0), tension_n: Some(12_341.0), shear_n: [0.0, 0.0], at: None };
+/// let scene = Scene {
+///     cabinet: Cabinet { width_mm: 1000.0, depth_mm: 1000.0, height_mm: 2000.0 },
+///     feet: vec![],
+///     anchors: vec![anchor],
+///     slab: Rectangle::EVERYWHERE,
+///     breakouts: vec![],
+///     contents: vec![],
+///     centre_mm: [0.0, 0.0, 900.0],
+///     push: Push { direction_rad: 0.0, force_n: 5000.0, acceleration_g: 0.5, down_n: 10_000.0 },
+///     pivot: None,
+///     ending: Ending::Settles,
+/// };
+/// let drawing = plan(&scene, 320.0, System::Si);
+/// assert!(drawing.marks.iter().any(|mark| mark.text == "12.4\u{a0}kN" && mark.of.text() == "anchor 1"));
+/// ```
 pub fn plan(scene: &Scene, width_px: f64, system: System) -> Drawing {
     let scale = Scale::shared(scene, width_px);
     let layout = Layout::new(scene, &scale);
@@ -55,110 +77,20 @@ pub fn plan(scene: &Scene, width_px: f64, system: System) -> Drawing {
     }
 }
 
-/// Where things lie on the sheet, in px.
-#[derive(Clone, Copy, Debug)]
-pub struct Layout {
-    /// How places of the plan become px.
-    pub view: PlanView,
-    /// What is shown, with the lines of far edges.
-    pub rim: Patch,
-    /// Level of the dimensions to the left and right edges.
-    pub edge_level: f64,
-    /// Level of the overall width.
-    pub width_level: f64,
-    /// Level, across, of the dimensions to the front and rear edges.
-    pub edge_upright: f64,
-    /// Level, across, of the overall depth.
-    pub depth_upright: f64,
-    /// Height of the drawing without notes.
-    pub height: f64,
-}
-
-/// Room left of the plan; the rest of what [`Scale`] keeps free is on the right.
-const LEFT_PX: f64 = 58.0;
-/// Room on the right.
-const RIGHT_PX: f64 = 50.0;
-/// Rows above and below the plan, for words and for pulls.
-const ROW_PX: f64 = 26.0;
-/// From one dimension line to the next.
-const TIER_PX: f64 = 22.0;
-
-impl Layout {
-    fn new(scene: &Scene, scale: &Scale) -> Layout {
-        let far = |side: Side| match side.edge(&scene.slab, &scale.frame) {
-            EdgeAt::Far(_) => FAR_PX,
-            _ => 0.0,
-        };
-        let (left, right) = (LEFT_PX + far(Side::Left), RIGHT_PX + far(Side::Right));
-        let extent = Extent {
-            width: (scale.shown.right_mm - scale.shown.left_mm) * scale.px_per_mm,
-            height: (scale.shown.rear_mm - scale.shown.front_mm) * scale.px_per_mm,
-        };
-        let shown_left = left + (scale.width_px - left - right - extent.width) / 2.0;
-        let shown_top = ROW_PX + far(Side::Rear);
-        let view = PlanView {
-            origin: [
-                shown_left - scale.shown.left_mm * scale.px_per_mm,
-                shown_top + scale.shown.rear_mm * scale.px_per_mm,
-            ],
-            px_per_mm: scale.px_per_mm,
-        };
-        let shown = view.patch(&scale.shown);
-        let rim = Patch {
-            left: shown.left - far(Side::Left),
-            top: shown.top - far(Side::Rear),
-            right: shown.right + far(Side::Right),
-            bottom: shown.bottom + far(Side::Front),
-        };
-        let has_edge = |side: Side| side.edge(&scene.slab, &scale.frame) != EdgeAt::Nowhere;
-        let edge_level = rim.bottom + ROW_PX + 14.0;
-        let tier = if has_edge(Side::Left) || has_edge(Side::Right) {
-            TIER_PX
-        } else {
-            0.0
-        };
-        Layout {
-            view,
-            rim,
-            edge_level,
-            width_level: edge_level + tier,
-            edge_upright: rim.right + 20.0,
-            depth_upright: rim.left - 18.0,
-            height: edge_level + tier + 8.0,
-        }
-    }
-}
-
 fn write_sides(board: &mut Board, layout: &Layout) {
     let middle = layout.view.origin[0];
-    for (id, level) in [
-        (REAR, layout.rim.top - 11.0),
-        (FRONT, layout.rim.bottom + 12.0),
-    ] {
+    for (id, level) in [(REAR, layout.rim.top - 11.0), (FRONT, layout.rim.bottom + 12.0)] {
         let spots = [0.0, 24.0, -24.0, 48.0, -48.0]
             .map(|aside: f64| Spot::centred([middle + aside, level]).costing(aside.abs()));
         board.write(&Label::new(Lettering::Word, word(id), Of::Nothing), &spots);
     }
 }
 
-fn draw_dimensions(
-    board: &mut Board,
-    scene: &Scene,
-    scale: &Scale,
-    layout: &Layout,
-    system: System,
-) {
+fn draw_dimensions(board: &mut Board, scene: &Scene, scale: &Scale, layout: &Layout, system: System) {
     dimension_edges(board, scene, scale, layout, system);
     let patch = layout.view.patch(&scene.cabinet.outline());
     let overall = [
-        (
-            Lie::Across,
-            [patch.left, patch.right],
-            layout.width_level,
-            patch.bottom,
-            scene.cabinet.width_mm,
-            Of::Width,
-        ),
+        (Lie::Across, [patch.left, patch.right], layout.width_level, patch.bottom, scene.cabinet.width_mm, Of::Width),
         (
             Lie::UprightLeft,
             [patch.top, patch.bottom],
@@ -170,16 +102,7 @@ fn draw_dimensions(
     ];
     for (lie, ends, level, root, length_mm, of) in overall {
         let text = length_text(length_mm, system);
-        Dimension {
-            lie,
-            ends,
-            level,
-            roots: [root, root],
-            text: &text,
-            of,
-            course: Course::Whole,
-        }
-        .draw(board);
+        Dimension { lie, ends, level, roots: [root, root], text: &text, of, course: Course::Whole }.draw(board);
     }
 }
 
@@ -189,22 +112,9 @@ fn write_push(board: &mut Board, scene: &Scene, tip: [f64; 2], system: System) -
         return true;
     }
     let text = force_text(scene.push.force_n, system);
-    let thing = Patch::around(
-        tip,
-        Extent {
-            width: 6.0,
-            height: 6.0,
-        },
-    );
-    let towards = [
-        cos(scene.push.direction_rad),
-        -sin(scene.push.direction_rad),
-    ];
-    board.write_around(
-        &Label::new(Lettering::Push, &text, Of::Push),
-        &thing,
-        towards,
-    )
+    let thing = Patch::around(tip, Extent { width: 6.0, height: 6.0 });
+    let towards = [cos(scene.push.direction_rad), -sin(scene.push.direction_rad)];
+    board.write_around(&Label::new(Lettering::Push, &text, Of::Push), &thing, towards)
 }
 
 /// Pulls stand outside of the base, forces under feet inside, each on its own side.
@@ -212,10 +122,7 @@ fn force_labels(scene: &Scene, view: &PlanView) -> Vec<ForceLabel> {
     let outline = scene.cabinet.outline();
     let aside = |[x, y]: [f64; 2]| {
         let (x, y) = (x - view.origin[0], y - view.origin[1]);
-        [
-            x / (outline.right_mm * view.px_per_mm),
-            y / (outline.rear_mm * view.px_per_mm),
-        ]
+        [x / (outline.right_mm * view.px_per_mm), y / (outline.rear_mm * view.px_per_mm)]
     };
     let rings = rings_px(&scene.anchors, view.px_per_mm);
     let mut labels = Vec::new();
@@ -223,24 +130,10 @@ fn force_labels(scene: &Scene, view: &PlanView) -> Vec<ForceLabel> {
         let force_n = anchor.tension_n.unwrap_or(0.0);
         if force_n > 0.0 {
             let across = 2.0 * rings[place].max(3.0);
-            let thing = Patch::around(
-                view.place(anchor.place),
-                Extent {
-                    width: across,
-                    height: across,
-                },
-            );
+            let thing = Patch::around(view.place(anchor.place), Extent { width: across, height: across });
             let [x, y] = aside(thing.middle());
             let (lettering, of) = (Lettering::Pull, Of::Anchor(place));
-            labels.push(ForceLabel {
-                force_n,
-                count: 1,
-                lettering,
-                thing,
-                towards: [0.6 * x, y],
-                of,
-                at: anchor.at,
-            });
+            labels.push(ForceLabel { force_n, count: 1, lettering, thing, towards: [0.6 * x, y], of, at: anchor.at });
         }
     }
     for (place, foot) in scene.feet.iter().enumerate() {
@@ -250,15 +143,7 @@ fn force_labels(scene: &Scene, view: &PlanView) -> Vec<ForceLabel> {
         let thing = foot_patch(scene, place, view);
         let [x, y] = aside(thing.middle());
         let (lettering, of) = (Lettering::Press, Of::Foot(place));
-        labels.push(ForceLabel {
-            force_n,
-            count: 1,
-            lettering,
-            thing,
-            towards: [-x, -0.3 * y],
-            of,
-            at: foot.at,
-        });
+        labels.push(ForceLabel { force_n, count: 1, lettering, thing, towards: [-x, -0.3 * y], of, at: foot.at });
     }
     labels
 }
@@ -273,27 +158,14 @@ fn write_ending(board: &mut Board, scene: &Scene, view: &PlanView) {
     let thing = match scene.pivot {
         Some(edge) => Patch::around(
             Patch::between(view.place(edge.from), view.place(edge.to)).middle(),
-            Extent {
-                width: 2.0,
-                height: 2.0,
-            },
+            Extent { width: 2.0, height: 2.0 },
         ),
-        None => Patch::around(
-            outline.middle(),
-            Extent {
-                width: 2.0,
-                height: 2.0,
-            },
-        ),
+        None => Patch::around(outline.middle(), Extent { width: 2.0, height: 2.0 }),
     };
     // Inwards: where no answer exists there are no forces under the feet, and the middle is free.
     let middle = thing.middle();
     let towards = [view.origin[0] - middle[0], view.origin[1] - middle[1]];
-    board.write_around(
-        &Label::new(Lettering::Outcome, text, Of::Pivot),
-        &thing,
-        towards,
-    );
+    board.write_around(&Label::new(Lettering::Outcome, text, Of::Pivot), &thing, towards);
 }
 
 fn notes(scene: &Scene, system: System) -> Vec<String> {
@@ -305,12 +177,8 @@ fn notes(scene: &Scene, system: System) -> Vec<String> {
         let row = if is_even { SHEAR_EACH } else { SHEAR_UP_TO };
         notes.push(filled(row, &[&force_text(most_n, system)]));
     }
-    let peak_mpa = scene
-        .feet
-        .iter()
-        .filter_map(|foot| foot.peak_mpa)
-        .filter(|peak| peak.is_finite())
-        .fold(0.0, f64::max);
+    let peak_mpa =
+        scene.feet.iter().filter_map(|foot| foot.peak_mpa).filter(|peak| peak.is_finite()).fold(0.0, f64::max);
     if peak_mpa > 0.0 {
         notes.push(filled(PEAK_PRESSURE, &[&pressure_text(peak_mpa, system)]));
     }
@@ -322,15 +190,9 @@ fn title(scene: &Scene, system: System) -> String {
     tell(&mut title, &push_text(scene, system));
     let pulls = scene.anchors.iter().map(|anchor| anchor.tension_n);
     let presses = scene.feet.iter().map(|foot| foot.force_n);
-    for (row, largest) in [
-        (LARGEST_PULL, largest(pulls)),
-        (LARGEST_PRESS, largest(presses)),
-    ] {
+    for (row, largest) in [(LARGEST_PULL, largest(pulls)), (LARGEST_PRESS, largest(presses))] {
         if let Some((place, force_n)) = largest {
-            tell(
-                &mut title,
-                &filled(row, &[&force_text(force_n, system), &count_text(place + 1)]),
-            );
+            tell(&mut title, &filled(row, &[&force_text(force_n, system), &count_text(place + 1)]));
         }
     }
     match scene.ending {

@@ -12,10 +12,7 @@ const LEAST_LARGEST_PX: f64 = 7.0;
 /// The area is proportional to the pull. The largest pull gets as much as the distance between anchors allows, so that
 /// rings of a tight pattern do not become one blot.
 pub fn rings_px(anchors: &[Anchor], px_per_mm: f64) -> Vec<f64> {
-    let most_n = anchors
-        .iter()
-        .filter_map(|anchor| anchor.tension_n)
-        .fold(0.0, f64::max);
+    let most_n = anchors.iter().filter_map(|anchor| anchor.tension_n).fold(0.0, f64::max);
     if most_n <= 0.0 || !most_n.is_finite() {
         return anchors.iter().map(|_| 0.0).collect();
     }
@@ -30,14 +27,7 @@ pub fn rings_px(anchors: &[Anchor], px_per_mm: f64) -> Vec<f64> {
     }
     let largest_px = (0.45 * spacing_mm * px_per_mm).clamp(LEAST_LARGEST_PX, LARGEST_PX);
     let radius_px = |tension_n: f64| {
-        if tension_n > 0.0 {
-            largest_px * sqrt(tension_n / most_n)
-        } else {
-            0.0
-        }
+        if tension_n > 0.0 { largest_px * sqrt(tension_n / most_n) } else { 0.0 }
     };
-    anchors
-        .iter()
-        .map(|anchor| radius_px(anchor.tension_n.unwrap_or(0.0)))
-        .collect()
+    anchors.iter().map(|anchor| radius_px(anchor.tension_n.unwrap_or(0.0))).collect()
 }

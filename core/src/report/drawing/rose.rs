@@ -1,7 +1,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::board::{Board, Label, Need};
+use super::board::{Board, Label};
 use super::lettering::Lettering;
 use super::mark::{Drawing, Shape};
 use super::name::*;
@@ -9,10 +9,12 @@ use super::note::{tell, write_notes};
 use super::number_text::*;
 use super::of::Of;
 use super::order::ordered;
-use super::patch::{Extent, Patch, Spot};
+use super::patch::{Extent, Patch};
 use super::rose_edge::{CUT, RoseView, Run, drawn, runs};
+use super::rose_name::{edge_class, ranks, write_legend, write_names};
 use super::scale::WIDTH_MIN_PX;
 use super::scene::{RosePoint, RoseScene};
+use super::spot::Spot;
 use crate::calc::CheckId;
 use crate::calc::number::{cos, hypot, sin};
 
@@ -20,17 +22,20 @@ use crate::calc::number::{cos, hypot, sin};
 ///
 /// Scope: any list of directions; cut with a mark where the utilisation goes beyond 1.5. Units: width in px. The rear
 /// is on top, as in the plan. Every direction is a mark of the class `direction` that opens its own working.
+///
+/// ```
+/// use steadfoot::calc::CheckId;
+/// use steadfoot::report::drawing::{RosePoint, RoseScene, rose};
+/// let point = |direction_rad: f64| RosePoint { direction_rad, utilisation: 0.7, check: CheckId::FootBearing, at: None };
+/// let scene = RoseScene { points: vec![point(0.0), point(2.0), point(4.0)], governing: Some(0) };
+/// let drawing = rose(&scene, 320.0);
+/// assert!(drawing.marks.iter().any(|mark| mark.text == "0.70 at 0°"));
+/// assert!(drawing.marks.iter().any(|mark| mark.text == "bearing"));
+/// ```
 pub fn rose(scene: &RoseScene, width_px: f64) -> Drawing {
-    let width = if width_px.is_finite() {
-        width_px.max(WIDTH_MIN_PX)
-    } else {
-        WIDTH_MIN_PX
-    };
+    let width = if width_px.is_finite() { width_px.max(WIDTH_MIN_PX) } else { WIDTH_MIN_PX };
     let rim = (width / 2.0 - SIDE_PX).min(RIM_MOST_PX);
-    let view = RoseView {
-        middle: [width / 2.0, SIDE_PX + rim],
-        one: rim / CUT,
-    };
+    let view = RoseView { middle: [width / 2.0, SIDE_PX + rim], one: rim / CUT };
     let height = 2.0 * (SIDE_PX + rim);
     let mut board = Board::new(width, height);
     let order = ordered(scene.points.len(), &|place| turned(&scene.points[place]));
@@ -52,76 +57,28 @@ pub fn rose(scene: &RoseScene, width_px: f64) -> Drawing {
     let unnamed = write_names(&mut board, &points, &runs, &ranks, &view);
     draw_directions(&mut board, &points, &view);
     let height = write_legend(&mut board, &unnamed, height);
-    let height = if notes.is_empty() {
-        height
-    } else {
-        write_notes(&mut board, height, &notes)
-    };
+    let height = if notes.is_empty() { height } else { write_notes(&mut board, height, &notes) };
     if points.is_empty() {
         let label = Label::new(Lettering::Name, word(NOTHING_GOVERNS), Of::Nothing);
         let spots = [0.0, 20.0].map(|down| Spot::centred([view.middle[0], view.middle[1] + down]));
         board.write(&label, &spots);
     }
-    Drawing {
-        view: "rose",
-        width,
-        height,
-        mm_per_px: 0.0,
-        title: title(governing),
-        marks: board.into_marks(),
-    }
+    Drawing { view: "rose", width, height, mm_per_px: 0.0, title: title(governing), marks: board.into_marks() }
 }
 
 /// Room around the rim for the words of the four sides, px.
 const SIDE_PX: f64 = 19.0;
 /// The rim of a wide rose, px: larger says nothing more.
 const RIM_MOST_PX: f64 = 230.0;
-/// Height of a line of the legend, px.
-const LINE_PX: f64 = 17.0;
-/// Classes of the edge by rank: each has its own dashes.
-static EDGE_CLASSES: [&str; 6] = [
-    "rose by-1",
-    "rose by-2",
-    "rose by-3",
-    "rose by-4",
-    "rose by-5",
-    "rose by-6",
-];
-
 fn turned(point: &RosePoint) -> f64 {
     let turn = 2.0 * core::f64::consts::PI;
     point.direction_rad - turn * crate::calc::number::floor(point.direction_rad / turn)
 }
 
-/// The checks that govern anywhere, the most used first: their rank decides their dashes.
-fn ranks(points: &[RosePoint], runs: &[Run]) -> Vec<CheckId> {
-    let mut peaks: Vec<(CheckId, f64)> = Vec::new();
-    for run in runs {
-        let peak = peak(run, points);
-        match peaks.iter_mut().find(|(check, _)| *check == run.check) {
-            Some(known) => known.1 = known.1.max(peak),
-            None => peaks.push((run.check, peak)),
-        }
-    }
-    ordered(peaks.len(), &|place| -peaks[place].1)
-        .iter()
-        .map(|&place| peaks[place].0)
-        .collect()
-}
-
-fn edge_class(ranks: &[CheckId], check: CheckId) -> &'static str {
-    let rank = ranks.iter().position(|&one| one == check).unwrap_or(0);
-    EDGE_CLASSES[rank.min(EDGE_CLASSES.len() - 1)]
-}
-
 fn draw_rings(board: &mut Board, view: &RoseView) {
     let rim = CUT * view.one;
     let [x, y] = view.middle;
-    board.draw(
-        "ray",
-        Shape::Lines,
-        &[[x - rim, y], [x + rim, y], [x, y - rim], [x, y + rim]],
-    );
+    board.draw("ray", Shape::Lines, &[[x - rim, y], [x + rim, y], [x, y - rim], [x, y + rim]]);
     board.circle("ring-limit", view.middle, rim);
     board.circle("ring-half", view.middle, 0.5 * view.one);
     board.circle("ring-one", view.middle, view.one);
@@ -134,13 +91,7 @@ fn draw_area(board: &mut Board, points: &[RosePoint], view: &RoseView) {
     }
 }
 
-fn draw_edge(
-    board: &mut Board,
-    points: &[RosePoint],
-    runs: &[Run],
-    ranks: &[CheckId],
-    view: &RoseView,
-) {
+fn draw_edge(board: &mut Board, points: &[RosePoint], runs: &[Run], ranks: &[CheckId], view: &RoseView) {
     for run in runs {
         for piece in &run.pieces {
             board.draw(edge_class(ranks, run.check), Shape::Polyline, piece);
@@ -156,36 +107,15 @@ fn draw_edge(
         }
     }
     for point in points {
-        board.avoid(
-            Patch::around(
-                view.kept(point),
-                Extent {
-                    width: 6.0,
-                    height: 6.0,
-                },
-            ),
-            1.5,
-        );
+        board.avoid(Patch::around(view.kept(point), Extent { width: 6.0, height: 6.0 }), 1.5);
     }
     // Texts stand outside of the area: its inside is costly all over.
     for point in points {
         let steps = 5;
         for step in 1..steps {
             let part = f64::from(step) / f64::from(steps);
-            let at = view.place(
-                point.direction_rad,
-                part * drawn(point.utilisation).min(CUT),
-            );
-            board.avoid(
-                Patch::around(
-                    at,
-                    Extent {
-                        width: 9.0,
-                        height: 9.0,
-                    },
-                ),
-                0.25,
-            );
+            let at = view.place(point.direction_rad, part * drawn(point.utilisation).min(CUT));
+            board.avoid(Patch::around(at, Extent { width: 9.0, height: 9.0 }), 0.25);
         }
     }
 }
@@ -196,12 +126,7 @@ fn cut_strokes(at: [f64; 2], view: &RoseView) -> [[f64; 2]; 4] {
     let length = hypot(x, y).max(1e-9);
     let (x, y) = (x / length, y / length);
     let stroke = |out: f64, side: f64| [at[0] + out * x - side * y, at[1] + out * y + side * x];
-    [
-        stroke(-1.5, -4.5),
-        stroke(-1.5, 4.5),
-        stroke(2.5, -4.5),
-        stroke(2.5, 4.5),
-    ]
+    [stroke(-1.5, -4.5), stroke(-1.5, 4.5), stroke(2.5, -4.5), stroke(2.5, 4.5)]
 }
 
 fn write_sides(board: &mut Board, view: &RoseView) {
@@ -228,30 +153,13 @@ fn draw_governing(board: &mut Board, point: &RosePoint, view: &RoseView) -> bool
     dot.utilisation = point.utilisation.is_finite().then_some(point.utilisation);
     let text = governing_text(point);
     let towards = [cos(point.direction_rad), -sin(point.direction_rad)];
-    let label = Label {
-        at: point.at,
-        ..Label::new(Lettering::Governing, &text, Of::Governing)
-    };
-    board.write_around(
-        &label,
-        &Patch::around(
-            at,
-            Extent {
-                width: 10.0,
-                height: 10.0,
-            },
-        ),
-        towards,
-    )
+    let label = Label { at: point.at, ..Label::new(Lettering::Governing, &text, Of::Governing) };
+    board.write_around(&label, &Patch::around(at, Extent { width: 10.0, height: 10.0 }), towards)
 }
 
 fn governing_text(point: &RosePoint) -> String {
     let is_finite = point.utilisation.is_finite();
-    let value = if is_finite {
-        utilisation_text(point.utilisation)
-    } else {
-        String::from(word(TIPS))
-    };
+    let value = if is_finite { utilisation_text(point.utilisation) } else { String::from(word(TIPS)) };
     filled(VALUE_AT, &[&value, &direction_text(point.direction_rad)])
 }
 
@@ -280,75 +188,14 @@ fn write_rings(board: &mut Board, points: &[RosePoint], view: &RoseView) {
     }
 }
 
-/// Names every check once, at its highest run that has room beside it; returns those that found none.
-fn write_names(
-    board: &mut Board,
-    points: &[RosePoint],
-    runs: &[Run],
-    ranks: &[CheckId],
-    view: &RoseView,
-) -> Vec<(CheckId, &'static str)> {
-    let mut unnamed = Vec::new();
-    for &check in ranks {
-        let text = word(short_name(check));
-        let label = Label {
-            need: Need::May,
-            ..Label::new(Lettering::Name, text, Of::Nothing)
-        };
-        let is_named = ordered(runs.len(), &|place| -peak(&runs[place], points))
-            .iter()
-            .any(|&place| {
-                let run = &runs[place];
-                let point = &points[run.points[run.points.len() / 2]];
-                let thing = Patch::around(
-                    view.kept(point),
-                    Extent {
-                        width: 3.0,
-                        height: 3.0,
-                    },
-                );
-                let outwards = [cos(point.direction_rad), -sin(point.direction_rad)];
-                run.check == check && board.write_around(&label, &thing, outwards)
-            });
-        if !is_named {
-            unnamed.push((check, edge_class(ranks, check)));
-        }
-    }
-    unnamed
-}
-
-/// The largest utilisation of a run, as it is drawn.
-fn peak(run: &Run, points: &[RosePoint]) -> f64 {
-    run.points
-        .iter()
-        .map(|&place| drawn(points[place].utilisation))
-        .fold(0.0, f64::max)
-}
-
 fn draw_directions(board: &mut Board, points: &[RosePoint], view: &RoseView) {
     for point in points {
-        let class = if drawn(point.utilisation) > CUT {
-            "direction beyond"
-        } else {
-            "direction"
-        };
+        let class = if drawn(point.utilisation) > CUT { "direction beyond" } else { "direction" };
         let mark = board.circle(class, view.kept(point), 2.0);
         mark.at = point.at;
         mark.direction_deg = Some(turned(point).to_degrees());
         mark.utilisation = point.utilisation.is_finite().then_some(point.utilisation);
     }
-}
-
-/// Checks that could not be named at the edge, each with a piece of its line; returns the full height.
-fn write_legend(board: &mut Board, unnamed: &[(CheckId, &'static str)], height: f64) -> f64 {
-    for (line, (check, class)) in unnamed.iter().enumerate() {
-        let level = height + LINE_PX * (line as f64 + 0.5);
-        board.line(class, [20.0, level], [56.0, level]);
-        let text = word(short_name(*check));
-        let spot = Spot::from_left(64.0, level, Lettering::Name.width_px(text));
-        board.set(&Label::new(Lettering::Name, text, Of::Nothing), &spot);
-    }
-    height + LINE_PX * unnamed.len() as f64
 }
 
 fn title(governing: Option<&RosePoint>) -> String {

@@ -37,10 +37,7 @@ impl RoseView {
     /// The place of a utilisation in a direction.
     pub fn place(&self, direction_rad: f64, utilisation: f64) -> [f64; 2] {
         let radius = self.one * utilisation;
-        [
-            self.middle[0] + radius * cos(direction_rad),
-            self.middle[1] - radius * sin(direction_rad),
-        ]
+        [self.middle[0] + radius * cos(direction_rad), self.middle[1] - radius * sin(direction_rad)]
     }
 
     /// The place of a point, at the rim where it is cut.
@@ -53,8 +50,7 @@ impl RoseView {
     }
 
     fn is_inside(&self, place: [f64; 2]) -> bool {
-        hypot(place[0] - self.middle[0], place[1] - self.middle[1])
-            <= CUT * self.one * (1.0 + 1e-12)
+        hypot(place[0] - self.middle[0], place[1] - self.middle[1]) <= CUT * self.one * (1.0 + 1e-12)
     }
 
     /// Where the line from a place inside to one outside meets the rim.
@@ -62,16 +58,8 @@ impl RoseView {
         let (x, y) = (inside[0] - self.middle[0], inside[1] - self.middle[1]);
         let (dx, dy) = (outside[0] - inside[0], outside[1] - inside[1]);
         let radius = CUT * self.one;
-        let (a, b, c) = (
-            dx * dx + dy * dy,
-            x * dx + y * dy,
-            x * x + y * y - radius * radius,
-        );
-        let way = if a > 0.0 {
-            (sqrt((b * b - a * c).max(0.0)) - b) / a
-        } else {
-            0.0
-        };
+        let (a, b, c) = (dx * dx + dy * dy, x * dx + y * dy, x * x + y * y - radius * radius);
+        let way = if a > 0.0 { (sqrt((b * b - a * c).max(0.0)) - b) / a } else { 0.0 };
         let way = way.clamp(0.0, 1.0);
         [inside[0] + way * dx, inside[1] + way * dy]
     }
@@ -79,11 +67,7 @@ impl RoseView {
 
 /// What is drawn for a utilisation: nothing below zero, and something finite.
 pub fn drawn(utilisation: f64) -> f64 {
-    if utilisation.is_nan() {
-        FAR_OUT
-    } else {
-        utilisation.clamp(0.0, FAR_OUT)
-    }
+    if utilisation.is_nan() { FAR_OUT } else { utilisation.clamp(0.0, FAR_OUT) }
 }
 
 /// The runs of the closed edge; points in the order of their directions.
@@ -93,9 +77,7 @@ pub fn runs(points: &[RosePoint], view: &RoseView) -> Vec<Run> {
         return Vec::new();
     }
     // Begin where a run begins, so that no run is torn in two.
-    let begin = (0..count)
-        .find(|&place| points[place].check != points[(place + count - 1) % count].check)
-        .unwrap_or(0);
+    let begin = (0..count).find(|&place| points[place].check != points[(place + count - 1) % count].check).unwrap_or(0);
     let mut runs: Vec<Run> = Vec::new();
     let mut lines: Vec<Vec<[f64; 2]>> = Vec::new();
     for step in 0..count {
@@ -108,17 +90,8 @@ pub fn runs(points: &[RosePoint], view: &RoseView) -> Vec<Run> {
                 line.push(half);
             }
             let is_split = before.check != point.check;
-            lines.push(if is_split {
-                alloc::vec![half]
-            } else {
-                Vec::new()
-            });
-            runs.push(Run {
-                check: point.check,
-                pieces: Vec::new(),
-                cuts: Vec::new(),
-                points: Vec::new(),
-            });
+            lines.push(if is_split { alloc::vec![half] } else { Vec::new() });
+            runs.push(Run { check: point.check, pieces: Vec::new(), cuts: Vec::new(), points: Vec::new() });
         }
         let last = runs.len() - 1;
         lines[last].push(view.full(point));
@@ -126,11 +99,7 @@ pub fn runs(points: &[RosePoint], view: &RoseView) -> Vec<Run> {
     }
     // The last run ends where the first begins.
     let (first, before) = (&points[begin], &points[(begin + count - 1) % count]);
-    let end = if first.check == before.check {
-        view.full(first)
-    } else {
-        middle(view.full(before), view.full(first))
-    };
+    let end = if first.check == before.check { view.full(first) } else { middle(view.full(before), view.full(first)) };
     let last = lines.len() - 1;
     lines[last].push(end);
     for (run, line) in runs.iter_mut().zip(&lines) {

@@ -40,19 +40,29 @@ pub const ELEVATION_RIGHT_PX: f64 = 64.0;
 const TALL: f64 = 1.25;
 /// The height that even a wide drawing does not exceed, so that it stays on one screen, px.
 const TALL_MOST_PX: f64 = 540.0;
-/// An edge is near when it is no farther from the base than this part of the base's larger side.
+/// An edge is near when it is no farther from the base than this part of the base's larger side,
 const NEAR: f64 = 0.35;
+/// and where there is room to spare, than this part.
+const NEAR_MOST: f64 = 0.8;
 
 impl Scale {
     /// The scale at which both drawings of the scene fit the width.
     pub fn shared(scene: &Scene, width_px: f64) -> Scale {
-        let width_px = if width_px.is_finite() {
-            width_px.max(WIDTH_MIN_PX)
-        } else {
-            WIDTH_MIN_PX
-        };
+        let width_px = if width_px.is_finite() { width_px.max(WIDTH_MIN_PX) } else { WIDTH_MIN_PX };
         let base = base(scene);
-        let near_mm = NEAR * (base.right_mm - base.left_mm).max(base.rear_mm - base.front_mm);
+        let (base_width_mm, base_depth_mm) = (base.right_mm - base.left_mm, base.rear_mm - base.front_mm);
+        let middle = Point::new((base.left_mm + base.right_mm) / 2.0, (base.front_mm + base.rear_mm) / 2.0);
+        let reach_mm = reach_mm(scene, &base, middle);
+        let top_mm = scene
+            .contents
+            .iter()
+            .fold(scene.cabinet.height_mm.max(scene.centre_mm[2]), |top, one| top.max(one.top_mm()));
+        let tall_px = (TALL * width_px).min(TALL_MOST_PX);
+        let seen = ((width_px - ELEVATION_LEFT_PX - ELEVATION_RIGHT_PX) / (2.0 * reach_mm)).min(tall_px / top_mm);
+        // Where the elevation decides the scale, the plan has room to spare for edges; they are worth a little more.
+        let spare_mm = ((width_px - PLAN_SIDES_PX) / seen - base_width_mm) / 2.0;
+        let side_mm = base_width_mm.max(base_depth_mm);
+        let near_mm = (1.3 * spare_mm).max(NEAR * side_mm).min(NEAR_MOST * side_mm);
         let frame = Rectangle {
             left_mm: base.left_mm - near_mm,
             right_mm: base.right_mm + near_mm,
@@ -60,48 +70,19 @@ impl Scale {
             rear_mm: base.rear_mm + near_mm,
         };
         let shown = shown(scene, base, &frame);
-        let middle = Point::new(
-            (base.left_mm + base.right_mm) / 2.0,
-            (base.front_mm + base.rear_mm) / 2.0,
-        );
-        let reach_mm = reach_mm(scene, &base, middle);
-        let top_mm = scene.contents.iter().fold(
-            scene.cabinet.height_mm.max(scene.centre_mm[2]),
-            |top, one| top.max(one.top_mm()),
-        );
         let far = |side: Side| {
-            if matches!(side.edge(&scene.slab, &frame), EdgeAt::Far(_)) {
-                FAR_PX
-            } else {
-                0.0
-            }
+            if matches!(side.edge(&scene.slab, &frame), EdgeAt::Far(_)) { FAR_PX } else { 0.0 }
         };
         let sides_px = PLAN_SIDES_PX + far(Side::Left) + far(Side::Right);
-        let tall_px = (TALL * width_px).min(TALL_MOST_PX);
         let limits = [
+            seen,
             (width_px - sides_px) / (shown.right_mm - shown.left_mm),
-            (width_px - ELEVATION_LEFT_PX - ELEVATION_RIGHT_PX) / (2.0 * reach_mm),
-            tall_px / top_mm,
             tall_px / (shown.rear_mm - shown.front_mm),
         ];
-        let px_per_mm = limits
-            .into_iter()
-            .filter(|limit| limit.is_finite() && *limit > 0.0)
-            .fold(f64::INFINITY, f64::min);
-        let px_per_mm = if px_per_mm.is_finite() {
-            px_per_mm
-        } else {
-            1.0
-        };
-        Scale {
-            width_px,
-            px_per_mm,
-            shown,
-            frame,
-            middle,
-            reach_mm,
-            top_mm,
-        }
+        let px_per_mm =
+            limits.into_iter().filter(|limit| limit.is_finite() && *limit > 0.0).fold(f64::INFINITY, f64::min);
+        let px_per_mm = if px_per_mm.is_finite() { px_per_mm } else { 1.0 };
+        Scale { width_px, px_per_mm, shown, frame, middle, reach_mm, top_mm }
     }
 
     /// The scale the other way round.
@@ -122,10 +103,7 @@ pub struct PlanView {
 impl PlanView {
     /// The place in px; the rear is on top.
     pub fn place(&self, point: Point) -> [f64; 2] {
-        [
-            self.origin[0] + point.x_mm * self.px_per_mm,
-            self.origin[1] - point.y_mm * self.px_per_mm,
-        ]
+        [self.origin[0] + point.x_mm * self.px_per_mm, self.origin[1] - point.y_mm * self.px_per_mm]
     }
 
     /// The patch of a rectangle.
@@ -155,22 +133,10 @@ fn shown(scene: &Scene, base: Rectangle, frame: &Rectangle) -> Rectangle {
     for side in Side::ALL {
         if let EdgeAt::Near(edge_mm) = side.edge(&scene.slab, frame) {
             shown = match side {
-                Side::Left => Rectangle {
-                    left_mm: shown.left_mm.min(edge_mm),
-                    ..shown
-                },
-                Side::Right => Rectangle {
-                    right_mm: shown.right_mm.max(edge_mm),
-                    ..shown
-                },
-                Side::Front => Rectangle {
-                    front_mm: shown.front_mm.min(edge_mm),
-                    ..shown
-                },
-                Side::Rear => Rectangle {
-                    rear_mm: shown.rear_mm.max(edge_mm),
-                    ..shown
-                },
+                Side::Left => Rectangle { left_mm: shown.left_mm.min(edge_mm), ..shown },
+                Side::Right => Rectangle { right_mm: shown.right_mm.max(edge_mm), ..shown },
+                Side::Front => Rectangle { front_mm: shown.front_mm.min(edge_mm), ..shown },
+                Side::Rear => Rectangle { rear_mm: shown.rear_mm.max(edge_mm), ..shown },
             };
         }
     }
@@ -193,9 +159,7 @@ fn reach_mm(scene: &Scene, base: &Rectangle, middle: Point) -> f64 {
     footprints
         .chain([*base, centre])
         .flat_map(|one| one.corners())
-        .fold(0.0, |reach: f64, corner| {
-            reach.max(hypot(corner.x_mm - middle.x_mm, corner.y_mm - middle.y_mm))
-        })
+        .fold(0.0, |reach: f64, corner| reach.max(hypot(corner.x_mm - middle.x_mm, corner.y_mm - middle.y_mm)))
 }
 
 fn around_both(a: &Rectangle, b: &Rectangle) -> Rectangle {
@@ -208,10 +172,5 @@ fn around_both(a: &Rectangle, b: &Rectangle) -> Rectangle {
 }
 
 fn dot(point: Point) -> Rectangle {
-    Rectangle {
-        left_mm: point.x_mm,
-        right_mm: point.x_mm,
-        front_mm: point.y_mm,
-        rear_mm: point.y_mm,
-    }
+    Rectangle { left_mm: point.x_mm, right_mm: point.x_mm, front_mm: point.y_mm, rear_mm: point.y_mm }
 }

@@ -8,7 +8,7 @@ use super::mark::Shape;
 use super::number_text::length_text;
 use super::of::Of;
 use super::patch::Patch;
-use super::plan::Layout;
+use super::plan_layout::Layout;
 use super::scale::{FAR_PX, PlanView, Scale};
 use super::scene::Scene;
 use super::side::{EdgeAt, Side};
@@ -45,11 +45,7 @@ pub fn draw_edges(board: &mut Board, scene: &Scene, scale: &Scale, view: &PlanVi
             Side::Right | Side::Front => -1.0,
         };
         let mut ticks = Vec::new();
-        let (from, to) = if side.is_upright() {
-            (room.top, room.bottom)
-        } else {
-            (room.left, room.right)
-        };
+        let (from, to) = if side.is_upright() { (room.top, room.bottom) } else { (room.left, room.right) };
         let mut along = from + TICK_EVERY_PX;
         while along < to {
             let (root, tip) = match side.is_upright() {
@@ -66,13 +62,7 @@ pub fn draw_edges(board: &mut Board, scene: &Scene, scale: &Scale, view: &PlanVi
 }
 
 /// Dimensions from the outermost anchors to the edges; without anchors, from the cabinet's own outline.
-pub fn dimension_edges(
-    board: &mut Board,
-    scene: &Scene,
-    scale: &Scale,
-    layout: &Layout,
-    system: System,
-) {
+pub fn dimension_edges(board: &mut Board, scene: &Scene, scale: &Scale, layout: &Layout, system: System) {
     for side in Side::ALL {
         let edge = side.edge(&scene.slab, &scale.frame);
         let Some(level) = level_px(side, edge, scale, &layout.view) else {
@@ -83,40 +73,15 @@ pub fn dimension_edges(
         };
         let root = outermost(scene, side);
         let root_px = layout.view.place(root);
-        let course = if matches!(edge, EdgeAt::Near(_)) {
-            Course::Whole
-        } else {
-            Course::Broken
-        };
+        let course = if matches!(edge, EdgeAt::Near(_)) { Course::Whole } else { Course::Broken };
         // Along the dimension and across it.
         let (root_mm, from, across, lie, at) = match side.is_upright() {
-            true => (
-                root.x_mm,
-                root_px[0],
-                root_px[1],
-                Lie::Across,
-                layout.edge_level,
-            ),
-            false => (
-                root.y_mm,
-                root_px[1],
-                root_px[0],
-                Lie::UprightRight,
-                layout.edge_upright,
-            ),
+            true => (root.x_mm, root_px[0], root_px[1], Lie::Across, layout.edge_level),
+            false => (root.y_mm, root_px[1], root_px[0], Lie::UprightRight, layout.edge_upright),
         };
         let text = length_text((edge_mm - root_mm).abs(), system);
         let (ends, roots) = ([from, level], [across, at]);
-        Dimension {
-            lie,
-            ends,
-            level: at,
-            roots,
-            text: &text,
-            of: Of::Edge(side),
-            course,
-        }
-        .draw(board);
+        Dimension { lie, ends, level: at, roots, text: &text, of: Of::Edge(side), course }.draw(board);
     }
 }
 
@@ -137,9 +102,8 @@ fn level_px(side: Side, edge: EdgeAt, scale: &Scale, view: &PlanView) -> Option<
 /// How far the edge lines run: to the next edge around the corner, or a little beyond what is shown.
 fn room(scene: &Scene, scale: &Scale, view: &PlanView) -> Patch {
     let shown = view.patch(&scale.shown).grown(BEYOND_PX);
-    let limit = |side: Side, free: f64| {
-        level_px(side, side.edge(&scene.slab, &scale.frame), scale, view).unwrap_or(free)
-    };
+    let limit =
+        |side: Side, free: f64| level_px(side, side.edge(&scene.slab, &scale.frame), scale, view).unwrap_or(free);
     Patch {
         left: limit(Side::Left, shown.left),
         right: limit(Side::Right, shown.right),
@@ -157,18 +121,12 @@ fn outermost(scene: &Scene, side: Side) -> Point {
         Side::Rear => point.y_mm,
     };
     let along = |point: Point| {
-        if side.is_upright() {
-            -point.y_mm
-        } else {
-            point.x_mm
-        }
+        if side.is_upright() { -point.y_mm } else { point.x_mm }
     };
     let mut nearest: Option<Point> = None;
     for anchor in &scene.anchors {
         let (place, out) = (anchor.place, outward(anchor.place));
-        let is_nearer = |known: Point| {
-            out > outward(known) || (out == outward(known) && along(place) > along(known))
-        };
+        let is_nearer = |known: Point| out > outward(known) || (out == outward(known) && along(place) > along(known));
         if nearest.is_none_or(is_nearer) {
             nearest = Some(place);
         }
