@@ -8,8 +8,8 @@ use super::coverage as c;
 use super::facts::Facts;
 use super::interaction::{self, Ratios};
 use super::pulled::PulledSet;
-use super::row::EdgeRow;
 use super::set::{Known, Set, connected, members, only};
+use super::sheared::KnownEdges;
 use super::steel::Shear;
 use super::{pulled, sheared, spacing, stiffness};
 use crate::calc::{CheckId, Kind, Outcome, Sheet, StepId, Subject};
@@ -30,8 +30,8 @@ pub struct KnownGroups {
     pub pulled: Known<PulledSet>,
     /// By the set of sheared anchors.
     pub sheared: Known<Vec<Group>>,
-    /// For each edge, by the set of anchors sheared towards or along it.
-    pub rows: [Known<Vec<EdgeRow>>; 4],
+    /// By edge and the set of anchors sheared towards or along it.
+    pub edges: KnownEdges,
 }
 
 /// Anchors whose breakout bodies would overlap if all acted: tension and shear are paired within such a zone.
@@ -55,8 +55,7 @@ impl Anchorage {
     /// An anchorage with nothing known yet about its groups.
     pub fn new(facts: Facts) -> Anchorage {
         let zones = Zones::new(&facts);
-        let rows = [Known::new(), Known::new(), Known::new(), Known::new()];
-        let known = KnownGroups { pulled: Known::new(), sheared: Known::new(), rows };
+        let known = KnownGroups { pulled: Known::new(), sheared: Known::new(), edges: KnownEdges::new() };
         Anchorage { facts, known, zones, forces: Forces::default() }
     }
 

@@ -1,17 +1,19 @@
 //! Concrete breakout towards an edge in shear (17.7.2).
 
+use alloc::vec::Vec;
+
+use super::breakout::{corners, sum};
 use super::concrete;
 use super::edition::ACI_318_19;
 use super::facts::{Facts, sides_across};
 use super::reduction::{self, Action};
 use super::row::{Case, EdgeRow};
+use super::steel::Shear;
 use crate::calc::clause::{INPUT, PRACTICE, STATICS};
 use crate::calc::limit::{at_least, less, more};
 use crate::calc::number::{pow, pow_1_5, sqrt};
 use crate::calc::{CheckId, Part, Sheet, StepId, Subject, steps};
 use crate::rules::anchor::Cracking;
-
-use super::breakout::{corners, sum};
 
 steps! { 58 "ACI 318-19, breakout in shear";
     D_A "d_a" Length (INPUT "" Derived) "Diameter of the anchors": Given;
@@ -167,59 +169,75 @@ fn is_stiffly_welded(facts: &Facts, row: &EdgeRow) -> bool {
 pub enum Way {
     /// Towards the edge.
     Towards,
-    /// Along it.
+    /// Along it, one way.
     Along,
+    /// Along it, the other way.
+    Back,
+}
+
+impl Way {
+    /// The component of a shear in this way at an edge (0 left, 1 right, 2 front, 3 rear).
+    pub fn of(self, on: &Shear, side: usize) -> f64 {
+        let (towards, along) = match side {
+            0 => (-on.x, on.y),
+            1 => (on.x, on.y),
+            2 => (-on.y, on.x),
+            _ => (on.y, on.x),
+        };
+        match self {
+            Way::Towards => towards,
+            Way::Along => along,
+            Way::Back => -along,
+        }
+    }
 }
 
 impl EdgeRow {
-    /// The row's demand over strength, told as group `number`; the shear of each anchor in units of the edition, positive.
-    pub fn ratio(&self, facts: &Facts, way: Way, (number, shear): (u16, &[f64]), sheet: &mut Sheet) -> f64 {
+    /// The row's demand over strength in one way, told as group `number`.
+    pub fn ratio(&self, facts: &Facts, way: Way, (number, shear): (u16, &[Shear]), sheet: &mut Sheet) -> f64 {
         let subject = Subject::Group(number);
+        let shear = |place: usize| way.of(&shear[place], self.side);
         sheet.open(Part::Anchors, subject, Some(CheckId::AnchorShearBreakout), facts.edition.system);
         if sheet.is_told() {
             Basic::new(facts, self, sheet);
-            let shears: alloc::vec::Vec<f64> = self.carried.iter().map(|&place| shear[place]).collect();
+            let shears: Vec<f64> = self.carried.iter().map(|&place| shear(place)).collect();
             sheet.carry_each(V_I, &shears);
         }
         let Basic { a_vc, a_vco, psi_ed, psi_c, psi_h, v_b, .. } = self.basic;
-        let strength = match way {
-            Way::Along => {
-                let v_cb = sheet.step(V_CB_ALONG, 2.0 * a_vc / a_vco * psi_c * psi_h * v_b);
-                let phi = reduction::concrete(Action::Shear, facts, sheet);
-                sheet.step(V_D, phi * v_cb)
-            }
-            Way::Towards if self.carried.len() == 1 => {
-                let v_cb = sheet.step(V_CB, a_vc / a_vco * psi_ed * psi_c * psi_h * v_b);
-                let phi = reduction::concrete(Action::Shear, facts, sheet);
-                sheet.step(V_D, phi * v_cb)
-            }
-            Way::Towards => {
-                let psi_ec = self.eccentricity(facts, shear, sheet);
-                let v_cbg = sheet.step(V_CBG, a_vc / a_vco * psi_ec * psi_ed * psi_c * psi_h * v_b);
-                let phi = reduction::concrete(Action::Shear, facts, sheet);
-                sheet.step(V_D_GROUP, phi * v_cbg)
-            }
+        let strength = if way != Way::Towards {
+            let v_cb = sheet.step(V_CB_ALONG, 2.0 * a_vc / a_vco * psi_c * psi_h * v_b);
+            let phi = reduction::concrete(Action::Shear, facts, sheet);
+            sheet.step(V_D, phi * v_cb)
+        } else if self.carried.len() == 1 {
+            let v_cb = sheet.step(V_CB, a_vc / a_vco * psi_ed * psi_c * psi_h * v_b);
+            let phi = reduction::concrete(Action::Shear, facts, sheet);
+            sheet.step(V_D, phi * v_cb)
+        } else {
+            let psi_ec = self.eccentricity(facts, shear, sheet);
+            let v_cbg = sheet.step(V_CBG, a_vc / a_vco * psi_ec * psi_ed * psi_c * psi_h * v_b);
+            let phi = reduction::concrete(Action::Shear, facts, sheet);
+            sheet.step(V_D_GROUP, phi * v_cbg)
         };
         let id = match self.case {
             Case::Own => V_UA_OWN,
             Case::All => V_UA_ALL,
             Case::Front => V_UA_FRONT,
         };
-        let v_ua = sheet.step(id, sum(&self.carried, |place| shear[place]));
+        let v_ua = sheet.step(id, sum(&self.carried, shear));
         sheet.step(if way == Way::Towards { R_TOWARDS } else { R_ALONG }, v_ua / strength)
     }
 
     /// psi_ec,V (17.7.2.3.1), from the centroid of the row to the resultant of what it carries.
-    fn eccentricity(&self, facts: &Facts, shear: &[f64], sheet: &mut Sheet) -> f64 {
+    fn eccentricity(&self, facts: &Facts, shear: impl Fn(usize) -> f64, sheet: &mut Sheet) -> f64 {
         let along = |place: usize| facts.anchors[place].along(self.side);
         if sheet.is_told() {
-            let places = |of: &[usize]| -> alloc::vec::Vec<f64> { of.iter().map(|&place| along(place)).collect() };
+            let places = |of: &[usize]| -> Vec<f64> { of.iter().map(|&place| along(place)).collect() };
             sheet.each(T_I, &places(&self.carried));
             sheet.each(U_I, &places(&self.members));
         }
         let n = sheet.step(N, self.members.len() as f64);
-        let total = sum(&self.carried, |place| shear[place]);
-        let resultant = sum(&self.carried, |place| shear[place] * along(place)) / total;
+        let total = sum(&self.carried, &shear);
+        let resultant = sum(&self.carried, |place| shear(place) * along(place)) / total;
         let e_v = sheet.step(E_V, (resultant - sum(&self.members, along) / n).abs());
         sheet.step(PSI_EC, 1.0 / (1.0 + e_v / (1.5 * self.basic.c_a1)))
     }

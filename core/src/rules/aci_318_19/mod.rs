@@ -16,6 +16,7 @@ mod fields;
 mod interaction;
 mod pryout;
 mod pulled;
+mod pulled_group;
 mod pullout;
 mod reduction;
 mod row;

@@ -4,9 +4,10 @@ use alloc::vec::Vec;
 
 use super::anchorage::{KnownGroups, Round, breakout_groups, floor, larger, set_where, worst};
 use super::blowout::SideFace;
-use super::breakout::{Group, Pulled};
+use super::breakout::Group;
 use super::coverage as c;
 use super::facts::Facts;
+use super::pulled_group::Pulled;
 use super::set::{Set, members};
 use super::{pullout, steel};
 use crate::calc::{CheckId, Outcome, Subject};
@@ -51,9 +52,9 @@ pub fn check(round: &mut Round, known: &mut KnownGroups) {
         let (subject, members) = (Subject::Group(group.number), &group.group.body.members);
         let outcome = group.check(facts, round.sheet);
         round.find(CheckId::AnchorTensionBreakout, subject, members, outcome);
-        if let Some(outcome) = group.check_share(facts, round.sheet) {
+        if let Some((anchor, outcome)) = group.check_share(facts, round.sheet) {
             shared = true;
-            round.find(CheckId::AnchorTensionTributary, subject, members, outcome);
+            round.find(CheckId::AnchorTensionTributary, Subject::Anchor(anchor as u16), members, outcome);
         }
     }
     if !shared {

@@ -31,6 +31,8 @@ pub struct EdgeRow {
     pub side: usize,
     /// The anchors of the row.
     pub members: Vec<usize>,
+    /// The same as a set.
+    pub set: Set,
     /// The anchors whose shear it carries.
     pub carried: Vec<usize>,
     /// How it comes to its load.
@@ -183,6 +185,7 @@ impl EdgeRow {
         let (bodies, face) = faces(facts, side, &members, depth_mm);
         let mut row = EdgeRow {
             side,
+            set: body,
             carried,
             case,
             alike,

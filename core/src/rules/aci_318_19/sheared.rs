@@ -1,16 +1,17 @@
 //! The shear modes of the sheared anchors, one after the other.
 
+use alloc::vec::Vec;
+
 use super::anchorage::{KnownGroups, Round, breakout_groups, floor, larger, set_where, worst};
 use super::breakout::Group;
 use super::coverage as c;
 use super::edge::{Way, together};
+use super::facts::ALL_SIDES;
 use super::pryout::Sheared;
 use super::row::{ROW_MM, EdgeRow, rows};
-use super::set::{Known, Set, members, only};
-use super::steel::{self, Shear};
+use super::set::{Known, Set, members};
+use super::steel;
 use crate::calc::{CheckId, Outcome, Subject};
-
-use alloc::vec::Vec;
 
 /// Steel, edges and pryout.
 pub fn check(round: &mut Round, known: &mut KnownGroups) {
@@ -24,7 +25,7 @@ pub fn check(round: &mut Round, known: &mut KnownGroups) {
         return;
     }
     most_loaded(round, sheared);
-    edges(round, &mut known.rows, floor);
+    edges(round, &mut known.edges, floor);
     let groups = known.sheared.of(sheared, || {
         breakout_groups(facts, sheared).into_iter().map(|group| Group::new(facts, group)).collect()
     });
@@ -55,13 +56,13 @@ fn most_loaded(round: &mut Round, sheared: Set) {
 }
 
 /// Breakout towards and along each edge of the slab.
-fn edges(round: &mut Round, known: &mut [Known<Vec<EdgeRow>>; 4], floor: f64) {
+fn edges(round: &mut Round, known: &mut KnownEdges, floor: f64) {
     let outline = &round.facts.outline;
     let edges_mm = [outline.left_mm, outline.right_mm, outline.front_mm, outline.rear_mm];
     let mut told = 0;
-    for side in 0..4 {
+    for side in ALL_SIDES {
         if edges_mm[side].is_finite() {
-            told += edge(round, &mut known[side], Edge { side, floor, told });
+            edge(round, known, Edge { side, floor, told: &mut told });
         }
     }
     if told == 0 {
@@ -71,11 +72,24 @@ fn edges(round: &mut Round, known: &mut [Known<Vec<EdgeRow>>; 4], floor: f64) {
     }
 }
 
-/// One edge, the force that counts as none, and how many rows were told for the edges before.
-struct Edge {
+/// Rows along the edges that were worked out for sets of sheared anchors.
+pub struct KnownEdges {
+    rows: [Known<Vec<EdgeRow>>; 4],
+    along: Vec<Along>,
+}
+
+impl KnownEdges {
+    /// Nothing known yet.
+    pub fn new() -> KnownEdges {
+        KnownEdges { rows: [Known::new(), Known::new(), Known::new(), Known::new()], along: Vec::new() }
+    }
+}
+
+/// One edge, the force that counts as none, and how many rows were told so far.
+struct Edge<'a> {
     side: usize,
     floor: f64,
-    told: u16,
+    told: &'a mut u16,
 }
 
 /// A row's ratio along the edge.
@@ -87,65 +101,49 @@ struct Along {
     paired: bool,
 }
 
-/// All rows along an edge; how many there were.
-fn edge(round: &mut Round, known: &mut Known<Vec<EdgeRow>>, edge: Edge) -> u16 {
-    let Edge { side, floor, mut told } = edge;
-    let (before, facts) = (told, round.facts);
-    // Outward components: towards left, right, front and rear.
-    let outward: Vec<f64> = components(&round.forces.shear, |on| [-on.x, on.x, -on.y, on.y][side]);
-    let sideways: Vec<f64> = components(&round.forces.shear, |on| if side < 2 { on.y } else { on.x });
-    let acts = |force: &f64| *force > floor || force.is_nan();
-    let mut alongs: Vec<Along> = Vec::new();
-    for sign in [1.0, -1.0] {
-        let along: Vec<f64> = sideways.iter().map(|force| sign * force).collect();
-        let acting = set_where(&along, acts);
+/// All rows along an edge: first along it both ways, then towards it, each together with what it carries along.
+fn edge(round: &mut Round, known: &mut KnownEdges, edge: Edge) {
+    let Edge { side, floor, told } = edge;
+    let KnownEdges { rows: known, along: beside } = known;
+    let (facts, shear) = (round.facts, &round.forces.shear);
+    beside.clear();
+    for way in [Way::Along, Way::Back, Way::Towards] {
+        let acting = set_where(shear, |on| {
+            let force = way.of(on, side);
+            force > floor || force.is_nan()
+        });
         if acting == 0 {
             continue;
         }
-        for row in known.of(acting, || rows(facts, side, acting)).iter() {
-            told += 1;
-            if !row.alike {
-                round.find(CheckId::AnchorShearBreakout, Subject::Group(told), &[], Outcome::NotCovered(c::MIXED_ROW));
-                continue;
-            }
-            let ratio = row.ratio(facts, Way::Along, (told, &along), round.sheet);
-            let members = row.members.iter().fold(0, |set, &place| set | only(place));
-            for &place in &row.members {
-                round.raise(CheckId::AnchorShearBreakout, place, ratio);
-            }
-            alongs.push(Along { number: told, ratio, edge_mm: row.edge_mm, members, paired: false });
-        }
-    }
-    let acting = set_where(&outward, acts);
-    if acting != 0 {
-        for row in known.of(acting, || rows(facts, side, acting)).iter() {
-            told += 1;
-            let subject = Subject::Group(told);
+        for row in known[side].of(acting, || rows(facts, side, acting)).iter() {
+            *told += 1;
+            let (number, subject) = (*told, Subject::Group(*told));
             if !row.alike {
                 round.find(CheckId::AnchorShearBreakout, subject, &[], Outcome::NotCovered(c::MIXED_ROW));
                 continue;
             }
-            let towards = row.ratio(facts, Way::Towards, (told, &outward), round.sheet);
+            let ratio = row.ratio(facts, way, (number, shear), round.sheet);
+            if way != Way::Towards {
+                for &place in &row.members {
+                    round.raise(CheckId::AnchorShearBreakout, place, ratio);
+                }
+                beside.push(Along { number, ratio, edge_mm: row.edge_mm, members: row.set, paired: false });
+                continue;
+            }
             let mut along = 0.0;
-            for beside in alongs.iter_mut() {
-                let shares = row.members.iter().any(|&place| beside.members & only(place) != 0);
-                if shares && (beside.edge_mm - row.edge_mm).abs() <= ROW_MM {
-                    along = larger(along, beside.ratio);
-                    beside.paired = true;
+            for one in beside.iter_mut() {
+                if one.members & row.set != 0 && (one.edge_mm - row.edge_mm).abs() <= ROW_MM {
+                    along = larger(along, one.ratio);
+                    one.paired = true;
                 }
             }
-            let outcome = ratio_outcome(together(towards, along, round.sheet));
+            let outcome = ratio_outcome(together(ratio, along, round.sheet));
             round.find(CheckId::AnchorShearBreakout, subject, &row.members, outcome);
         }
     }
-    for beside in alongs.iter().filter(|beside| !beside.paired) {
-        round.find(CheckId::AnchorShearBreakout, Subject::Group(beside.number), &[], ratio_outcome(beside.ratio));
+    for one in beside.iter().filter(|one| !one.paired) {
+        round.find(CheckId::AnchorShearBreakout, Subject::Group(one.number), &[], ratio_outcome(one.ratio));
     }
-    told - before
-}
-
-fn components(shear: &[Shear], of: impl Fn(&Shear) -> f64) -> Vec<f64> {
-    shear.iter().map(of).collect()
 }
 
 fn ratio_outcome(ratio: f64) -> Outcome {
