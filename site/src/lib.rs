@@ -4,6 +4,7 @@
 pub mod arguments;
 pub mod build;
 pub mod chapter;
+pub mod check_value;
 pub mod dist;
 pub mod document;
 pub mod embed;

@@ -6,6 +6,6 @@ pub mod random;
 pub mod random_project;
 pub mod random_scene;
 pub mod random_values;
-pub mod run_anchors;
-pub mod run_demand;
-pub mod values;
+
+pub use steadfoot_site::check_value as values;
+pub use steadfoot_site::check_value::{run_anchors, run_demand, statics};

@@ -4,19 +4,7 @@ use std::process::Command;
 
 use serde_json::Value as Json;
 use steadfoot::calc::Kind;
-use steadfoot_tests::run_anchors;
-use steadfoot_tests::run_demand;
-use steadfoot_tests::values::{Answers, Block, Found, blocks, folder, quantity};
-
-/// The answers of a block's input, by the word in `runs`.
-fn run(runs: &str, input: &Json) -> Result<Answers, String> {
-    match runs {
-        "anchors" => run_anchors::run(input),
-        "bolts" => run_anchors::run_bolts(input),
-        "demand" => run_demand::run(input),
-        other => Err(format!("nothing runs \"{other}\"")),
-    }
-}
+use steadfoot_tests::values::{Answers, Block, Found, blocks, folder, quantity, run};
 
 #[test]
 fn every_check_value_is_met() {

@@ -15,7 +15,7 @@ use steadfoot::rules::anchor::{
     ANCHOR_RULE_TEXTS, AnchorForce, AnchorPlace, AnchorRule, AnchorSite, AnchorSlab, Cracking, Finding, anchor_rule,
 };
 
-use crate::values::{Answers, Found, field_values, quantity};
+use super::{Answers, Found, Ran, field_values, quantity};
 
 /// What is put to a rule.
 pub struct Case {
@@ -28,11 +28,17 @@ pub struct Case {
 
 /// The answers for an input.
 pub fn run(input: &Json) -> Result<Answers, String> {
+    told(input).map(|ran| ran.answers)
+}
+
+/// The answers with their working.
+pub fn told(input: &Json) -> Result<Ran, String> {
     let mut case = read(input)?;
     if let Some(ratios) = input.get("ratios") {
         case.scale_to([ratios[0].as_f64().unwrap(), ratios[1].as_f64().unwrap()]);
     }
-    Ok(case.answers())
+    let (sheet, findings) = case.told();
+    Ok(Ran { answers: case.answers_of(&sheet, &findings), sections: sheet.sections })
 }
 
 /// The case that an input speaks of.
@@ -130,6 +136,10 @@ impl Case {
     /// Steps and utilisations by their addresses.
     pub fn answers(&self) -> Answers {
         let (sheet, findings) = self.told();
+        self.answers_of(&sheet, &findings)
+    }
+
+    fn answers_of(&self, sheet: &Sheet, findings: &[Finding]) -> Answers {
         let mut answers = Answers::new();
         for section in &sheet.sections {
             let Some(check) = section.check else { continue };
@@ -146,7 +156,7 @@ impl Case {
                 answers.entry(at).or_insert(found);
             }
         }
-        for finding in &findings {
+        for finding in findings {
             let Outcome::Compared { utilisation, .. } = finding.outcome else { continue };
             let at = format!("{}/utilisation", finding.check.section());
             let known = answers.get(&at).map_or(f64::NEG_INFINITY, |found| found.value);

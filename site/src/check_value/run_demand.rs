@@ -7,10 +7,15 @@ use serde_json::Value as Json;
 use steadfoot::calc::{Kind, Sheet};
 use steadfoot::rules::demand::{DEMAND_RULE_TEXTS, demand_rule};
 
-use crate::values::{Answers, Found, field_values, quantity};
+use super::{Answers, Found, Ran, field_values, quantity};
 
 /// The answers for `{ "rule": id, "weight": force, fields ... }`.
 pub fn run(input: &Json) -> Result<Answers, String> {
+    told(input).map(|ran| ran.answers)
+}
+
+/// The answers with their working.
+pub fn told(input: &Json) -> Result<Ran, String> {
     let id = input["rule"].as_str().ok_or("no rule")?;
     let rule = demand_rule(id).ok_or_else(|| format!("no rule {id}"))?;
     let text = DEMAND_RULE_TEXTS.iter().find(|text| text.id == id).ok_or("a rule without texts")?;
@@ -49,5 +54,5 @@ pub fn run(input: &Json) -> Result<Answers, String> {
         put(format!("{name}/down"), (case.gravity + case.vertical) * weight_n, Kind::Force);
         put(format!("{name}/push"), case.horizontal * weight_n, Kind::Force);
     }
-    Ok(answers)
+    Ok(Ran { answers, sections: sheet.sections })
 }
