@@ -73,7 +73,8 @@ fn concrete_above_70_mpa_counts_as_70() {
     let n_b = |strength: &str| at(json!({ "slab": { "strength": strength } }), "tension-breakout/N_b");
     assert!(n_b("69.9 MPa") < n_b("70 MPa"));
     assert_eq!(n_b("70 MPa"), n_b("70.1 MPa"));
-    let us = |strength: &str| at(json!({ "rule": "aci-318-19", "slab": { "strength": strength } }), "tension-breakout/N_b");
+    let us =
+        |strength: &str| at(json!({ "rule": "aci-318-19", "slab": { "strength": strength } }), "tension-breakout/N_b");
     assert!(us("9990 psi") < us("10000 psi"));
     assert!(same(us("10000 psi"), us("10010 psi")));
 }
@@ -89,7 +90,10 @@ fn tensile_strength_is_capped_by_yield_and_by_860_mpa() {
     assert_eq!(f_uta(700.0, 860.0), 860.0);
     assert_eq!(f_uta(700.0, 861.0), 860.0);
     let us = |f_u: &str| {
-        at(json!({ "rule": "aci-318-19", "steel": "given", "yield_mpa": "100 ksi", "tensile_mpa": f_u }), "tension-steel/f_uta")
+        at(
+            json!({ "rule": "aci-318-19", "steel": "given", "yield_mpa": "100 ksi", "tensile_mpa": f_u }),
+            "tension-steel/f_uta",
+        )
     };
     assert!(same(us("125 ksi"), us("126 ksi")) && us("124 ksi") < us("125 ksi"));
 }
@@ -124,7 +128,10 @@ fn the_equation_for_deep_anchors_reaches_from_280_to_635_mm() {
 
 #[test]
 fn an_embedment_to_the_underside_is_not_covered() {
-    assert_eq!(status(json!({ "slab": { "thickness": "120 mm" } }), CheckId::AnchorTensionBreakout), Status::NotCovered);
+    assert_eq!(
+        status(json!({ "slab": { "thickness": "120 mm" } }), CheckId::AnchorTensionBreakout),
+        Status::NotCovered
+    );
     assert_eq!(status(json!({ "slab": { "thickness": "120.1 mm" } }), CheckId::AnchorTensionBreakout), Status::Holds);
 }
 
@@ -142,7 +149,9 @@ fn an_edge_at_1_5_h_ef_is_far() {
     assert!(far("-180 mm") && !far("-179.9 mm"));
     // 1.5 times 4 in. in a file of millimetres.
     let changes = |left: &str| json!({ "rule": "aci-318-19", "embedment_mm": 101.6, "slab": { "left": left } });
-    assert!(!has(changes("-6 in"), "tension-breakout/c_a_min") && has(changes("-5.999 in"), "tension-breakout/c_a_min"));
+    assert!(
+        !has(changes("-6 in"), "tension-breakout/c_a_min") && has(changes("-5.999 in"), "tension-breakout/c_a_min")
+    );
 }
 
 #[test]
@@ -151,7 +160,10 @@ fn the_third_edge_reduces_the_embedment_only_below_1_5_h_ef() {
         has(json!({ "slab": { "left": "-100 mm", "right": "100 mm", "front": front } }), "tension-breakout/h_ef_full")
     };
     assert!(!reduced("-180 mm") && reduced("-179.9 mm"));
-    assert!(!has(json!({ "slab": { "left": "-100 mm", "right": "100 mm" } }), "tension-breakout/h_ef_full"), "two edges");
+    assert!(
+        !has(json!({ "slab": { "left": "-100 mm", "right": "100 mm" } }), "tension-breakout/h_ef_full"),
+        "two edges"
+    );
     // Never above the real embedment: a single anchor whose third edge is at 1.5 h_ef all but a hair keeps all but a hair.
     let slab = json!({ "left": "-100 mm", "right": "100 mm", "front": "-179.9 mm" });
     assert!(at(json!({ "slab": slab }), "tension-breakout/h_ef") <= 120.0);
@@ -161,7 +173,8 @@ fn the_third_edge_reduces_the_embedment_only_below_1_5_h_ef() {
 fn two_anchors_3_h_ef_apart_break_out_alone() {
     let is_group = |apart: f64| has(json!({ "anchors": [bolt(0.0, 0.0), bolt(apart, 0.0)] }), "tension-breakout/N_cbg");
     assert!(is_group(359.9) && !is_group(360.0));
-    let diagonal = |across: f64| has(json!({ "anchors": [bolt(0.0, 0.0), bolt(300.0, across)] }), "tension-breakout/N_cbg");
+    let diagonal =
+        |across: f64| has(json!({ "anchors": [bolt(0.0, 0.0), bolt(300.0, across)] }), "tension-breakout/N_cbg");
     assert!(diagonal(359.9) && !diagonal(360.0), "squares overlap only where both distances are below 3 h_ef");
 }
 
@@ -183,7 +196,10 @@ fn a_corner_counts_below_3_c_a1_and_never_as_less_than_one_half() {
 #[test]
 fn anchors_6_c_a1_apart_blow_out_alone() {
     let row = |apart: f64| {
-        has(json!({ "anchors": [bolt(0.0, 0.0), bolt(0.0, apart)], "slab": { "left": "-40 mm" } }), "tension-blowout/N_sbg")
+        has(
+            json!({ "anchors": [bolt(0.0, 0.0), bolt(0.0, apart)], "slab": { "left": "-40 mm" } }),
+            "tension-blowout/N_sbg",
+        )
     };
     assert!(row(239.9) && !row(240.0));
 }
@@ -191,14 +207,18 @@ fn anchors_6_c_a1_apart_blow_out_alone() {
 #[test]
 fn anchors_3_c_a1_apart_along_an_edge_are_two_bodies() {
     let row = |apart: f64| {
-        has(json!({ "anchors": [bolt(0.0, 0.0), bolt(0.0, apart)], "slab": { "right": "100 mm" } }), "shear-breakout/V_cbg")
+        has(
+            json!({ "anchors": [bolt(0.0, 0.0), bolt(0.0, apart)], "slab": { "right": "100 mm" } }),
+            "shear-breakout/V_cbg",
+        )
     };
     assert!(row(299.9) && !row(300.0));
 }
 
 #[test]
 fn the_bearing_length_is_at_most_8_diameters() {
-    let l_e = |embedment: f64| at(json!({ "embedment_mm": embedment, "slab": { "right": "100 mm" } }), "shear-breakout/l_e");
+    let l_e =
+        |embedment: f64| at(json!({ "embedment_mm": embedment, "slab": { "right": "100 mm" } }), "shear-breakout/l_e");
     assert_eq!(l_e(127.0), 127.0);
     assert_eq!(l_e(128.0), 128.0);
     assert_eq!(l_e(129.0), 128.0);
@@ -207,7 +227,8 @@ fn the_bearing_length_is_at_most_8_diameters() {
 #[test]
 fn the_coefficient_of_welded_anchors_asks_for_plate_spacing_and_corner() {
     let k_v = |changes: Json| {
-        let mut all = json!({ "bolt": "stud 22 mm", "steel": "stud-sd1", "plate_mm": 15.0, "slab": { "right": "150 mm" } });
+        let mut all =
+            json!({ "bolt": "stud 22 mm", "steel": "stud-sd1", "plate_mm": 15.0, "slab": { "right": "150 mm" } });
         for (key, value) in changes.as_object().unwrap() {
             all[key] = value.clone();
         }
@@ -276,13 +297,15 @@ fn thickness_and_corner_count_below_1_5_c_a1() {
     };
     assert_eq!(thin("225 mm"), 1.0);
     assert!(thin("224.9 mm") > 1.0);
-    let corner = |front: &str| has(json!({ "slab": { "right": "150 mm", "front": front } }), "group-1/shear-breakout/c_a2");
+    let corner =
+        |front: &str| has(json!({ "slab": { "right": "150 mm", "front": front } }), "group-1/shear-breakout/c_a2");
     assert!(!corner("-225 mm") && corner("-224.9 mm"));
 }
 
 #[test]
 fn pryout_doubles_from_65_mm_on() {
-    let k_cp = |rule: &str, embedment: Json| at(json!({ "rule": rule, "embedment_mm": embedment }), "shear-pryout/k_cp");
+    let k_cp =
+        |rule: &str, embedment: Json| at(json!({ "rule": rule, "embedment_mm": embedment }), "shear-pryout/k_cp");
     assert_eq!(k_cp("aci-318-19-si", json!(64.9)), 1.0);
     assert_eq!(k_cp("aci-318-19-si", json!(65.0)), 2.0);
     assert_eq!(k_cp("aci-318-19", json!("2.49 in")), 1.0);
@@ -343,7 +366,8 @@ fn categories_c_to_f_need_an_amplified_demand_and_reduce_concrete() {
         (case.rule.prepare)(&site).check(&case.forces, level, &mut Sheet::quiet(), &mut findings);
         findings
     };
-    let uncovered = |findings: &[Finding]| findings.iter().filter(|f| matches!(f.outcome, Outcome::NotCovered(_))).count();
+    let uncovered =
+        |findings: &[Finding]| findings.iter().filter(|f| matches!(f.outcome, Outcome::NotCovered(_))).count();
     assert_eq!(uncovered(&found("C-F", Amplification::Plain)), 9, "all strengths of anchors");
     assert_eq!(uncovered(&found("C-F", Amplification::Amplified)), 0);
     assert_eq!(uncovered(&found("A-B", Amplification::Plain)), 0);
@@ -364,7 +388,9 @@ fn categories_c_to_f_need_an_amplified_demand_and_reduce_concrete() {
 
 #[test]
 fn an_anchor_in_a_gap_has_no_steel_strength() {
-    for check in [CheckId::Anchorage, CheckId::AnchorTensionSteel, CheckId::AnchorShearSteel, CheckId::AnchorInteraction] {
+    for check in
+        [CheckId::Anchorage, CheckId::AnchorTensionSteel, CheckId::AnchorShearSteel, CheckId::AnchorInteraction]
+    {
         assert_eq!(status(json!({ "seat": "stand-off" }), check), Status::NotCovered, "{check:?}");
     }
     assert_eq!(status(json!({ "seat": "stand-off" }), CheckId::AnchorTensionBreakout), Status::Holds);

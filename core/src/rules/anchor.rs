@@ -164,8 +164,7 @@ pub struct AnchorRuleText {
 pub static ANCHOR_RULES: &[&AnchorRule] = &[&aci_318_19::ACI_318_19_SI, &aci_318_19::ACI_318_19_US];
 
 /// Their texts, in the same order.
-pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] =
-    &[&aci_318_19::ACI_318_19_SI_TEXT, &aci_318_19::ACI_318_19_US_TEXT];
+pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] = &[&aci_318_19::ACI_318_19_SI_TEXT, &aci_318_19::ACI_318_19_US_TEXT];
 
 /// The rule with an id.
 ///

@@ -124,7 +124,10 @@ impl PreparedAnchors for Anchorage {
             return Vec::new();
         }
         let set = pulled.iter().fold(0, |set, &place| set | only(place));
-        breakout_groups(&self.facts, set).into_iter().flat_map(|group| Body::new(&self.facts, group).outline(&self.facts)).collect()
+        breakout_groups(&self.facts, set)
+            .into_iter()
+            .flat_map(|group| Body::new(&self.facts, group).outline(&self.facts))
+            .collect()
     }
 }
 

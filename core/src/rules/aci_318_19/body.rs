@@ -21,20 +21,16 @@ pub fn widest_gap(points: &[Point]) -> [Point; 2] {
     let mut nearest = alloc::vec![points[0]; points.len()];
     let mut joined = alloc::vec![false; points.len()];
     let mut widest = [points[0], points[0]];
-    for _ in 0..points.len() {
+    for _ in points {
         let gap_mm = |place: usize| points[place].distance_mm(nearest[place]);
-        let mut next = usize::MAX;
-        for place in 0..points.len() {
-            if !joined[place] && (next == usize::MAX || gap_mm(place) < gap_mm(next)) {
-                next = place;
-            }
-        }
+        let open = (0..points.len()).filter(|&place| !joined[place]);
+        let Some(next) = open.min_by(|&a, &b| gap_mm(a).total_cmp(&gap_mm(b))) else { break };
         joined[next] = true;
         if gap_mm(next) > widest[0].distance_mm(widest[1]) {
             widest = [nearest[next], points[next]];
         }
-        for place in 0..points.len() {
-            if points[place].distance_mm(points[next]) < points[place].distance_mm(nearest[place]) {
+        for (place, point) in points.iter().enumerate() {
+            if point.distance_mm(points[next]) < point.distance_mm(nearest[place]) {
                 nearest[place] = points[next];
             }
         }
@@ -83,8 +79,8 @@ impl Body {
         let alike = members.iter().all(|&place| facts.anchors[place].h_ef_mm == full_depth_mm);
         let mut edges_mm = [f64::INFINITY; 4];
         for &place in &members {
-            for side in 0..4 {
-                edges_mm[side] = edges_mm[side].min(facts.anchors[place].edges_mm[side]);
+            for (edge_mm, own_mm) in edges_mm.iter_mut().zip(facts.anchors[place].edges_mm) {
+                *edge_mm = edge_mm.min(own_mm);
             }
         }
         let mut near = 0;

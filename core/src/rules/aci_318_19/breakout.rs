@@ -138,9 +138,11 @@ impl Basic {
             sheet.step(PSI_ED_FAR, 1.0)
         } else {
             sheet.detailed(C_A_MIN, c_a_min, || match piece {
-            Piece::Whole => facts.shortest_line_to_edge(&body.members, &ALL_SIDES),
-            Piece::Share(place) | Piece::Cut(place) => facts.shortest_line_to_edge(&body.members[place..=place], &ALL_SIDES),
-        });
+                Piece::Whole => facts.shortest_line_to_edge(&body.members, &ALL_SIDES),
+                Piece::Share(place) | Piece::Cut(place) => {
+                    facts.shortest_line_to_edge(&body.members[place..=place], &ALL_SIDES)
+                }
+            });
             sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / (1.5 * h_ef))
         };
         let psi_c = concrete::breakout_cracking(facts, sheet);

@@ -48,7 +48,9 @@ pub fn uncovered(facts: &Facts) -> Option<StepId> {
     if any(&|anchor| at_most(anchor.nearest_edge_mm(), 0.0) || anchor.nearest_edge_mm().is_nan()) {
         return Some(OUTSIDE);
     }
-    if any(&|anchor| !(anchor.a_brg > 0.0 && anchor.f_u > 0.0)) {
+    // Not positive includes what is no number.
+    let is_missing = |measure: f64| measure.is_nan() || measure <= 0.0;
+    if any(&|anchor| is_missing(anchor.a_brg) || is_missing(anchor.f_u)) {
         return Some(NO_HEAD);
     }
     None

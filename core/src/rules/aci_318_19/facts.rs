@@ -9,7 +9,7 @@ use super::steel;
 use crate::calc::{Detail, Kind, Outcome, Sheet, StepId};
 use crate::geometry::{Point, Rectangle};
 use crate::rules::anchor::{AnchorPlace, AnchorSite, Cracking};
-use crate::rules::bolts::{Bolt, Head, Shank, SIZES, Toughness};
+use crate::rules::bolts::{Bolt, Head, SIZES, Shank, Toughness};
 
 /// The anchorage. Lengths are in units of the edition unless the name says millimetres.
 pub struct Facts {

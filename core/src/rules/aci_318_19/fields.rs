@@ -132,9 +132,17 @@ pub fn faults(values: &Values, found: &mut Vec<(usize, Problem, &'static str)>) 
         found.push((YIELD, Problem::AboveLimit, "at most the tensile strength"));
     }
     if is_given(values, BOLT) && values.choice(HEAD) != Some(HEAD_GIVEN) {
-        found.push((HEAD, Problem::NotInRule, "a bolt whose size is given needs the head \"given\" with its bearing area"));
+        found.push((
+            HEAD,
+            Problem::NotInRule,
+            "a bolt whose size is given needs the head \"given\" with its bearing area",
+        ));
     } else if values.choice(HEAD) == Some(HEAD_HEAVY) && !has_heavy_head(values) {
-        found.push((HEAD, Problem::NotInRule, "inch bolts from 1/2 in. on have a heavy head; give the bearing area for others"));
+        found.push((
+            HEAD,
+            Problem::NotInRule,
+            "inch bolts from 1/2 in. on have a heavy head; give the bearing area for others",
+        ));
     }
 }
 

@@ -178,7 +178,8 @@ impl EdgeRow {
         let wide_mm = 1.5 * edge_mm;
         let narrow = less(corners_mm[0], wide_mm) && less(corners_mm[1], wide_mm) && less(h_a_mm, wide_mm);
         let depth_mm = if narrow {
-            edge_mm.min((corners_mm[0].max(corners_mm[1]) / 1.5).max(h_a_mm / 1.5).max(gap[0].distance_mm(gap[1]) / 3.0))
+            edge_mm
+                .min((corners_mm[0].max(corners_mm[1]) / 1.5).max(h_a_mm / 1.5).max(gap[0].distance_mm(gap[1]) / 3.0))
         } else {
             edge_mm
         };

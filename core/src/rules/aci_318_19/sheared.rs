@@ -8,7 +8,7 @@ use super::coverage as c;
 use super::edge::{Way, together};
 use super::facts::ALL_SIDES;
 use super::pryout::Sheared;
-use super::row::{ROW_MM, EdgeRow, rows};
+use super::row::{EdgeRow, ROW_MM, rows};
 use super::set::{Known, Set, members};
 use super::steel;
 use crate::calc::{CheckId, Outcome, Subject};
@@ -26,9 +26,9 @@ pub fn check(round: &mut Round, known: &mut KnownGroups) {
     }
     most_loaded(round, sheared);
     edges(round, &mut known.edges, floor);
-    let groups = known.sheared.of(sheared, || {
-        breakout_groups(facts, sheared).into_iter().map(|group| Group::new(facts, group)).collect()
-    });
+    let groups = known
+        .sheared
+        .of(sheared, || breakout_groups(facts, sheared).into_iter().map(|group| Group::new(facts, group)).collect());
     for (place, group) in groups.iter().enumerate() {
         let group = Sheared { number: place as u16 + 1, group, shear };
         let check = CheckId::AnchorShearPryout;

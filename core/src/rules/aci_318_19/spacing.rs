@@ -82,9 +82,8 @@ fn edge_of(facts: &Facts, place: usize, sheet: &mut Sheet) -> (f64, f64) {
     } else {
         sheet.step(C_MIN, cover + d_head / 2.0)
     };
-    let c_a = sheet.detailed(C_A, facts.length(anchor.nearest_edge_mm()), || {
-        facts.shortest_line_to_edge(&[place], &ALL_SIDES)
-    });
+    let c_a = sheet
+        .detailed(C_A, facts.length(anchor.nearest_edge_mm()), || facts.shortest_line_to_edge(&[place], &ALL_SIDES));
     (c_a, c_min)
 }
 

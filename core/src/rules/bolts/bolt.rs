@@ -9,17 +9,19 @@ use crate::calc::{Detail, Document, Kind, Sheet, StepId, System, number, steps};
 use super::size::{Size, Stud, Thread};
 
 /// ASME B1.1, by way of the commentary of ACI 318-19.
-static ASME_B1_1: Document =
-    Document { short: "ASME B1.1", title: "ASME B1.1, Unified Inch Screw Threads" };
+static ASME_B1_1: Document = Document { short: "ASME B1.1", title: "ASME B1.1, Unified Inch Screw Threads" };
 static ASME_B18_2_1: Document = Document {
     short: "ASME B18.2.1",
     title: "ASME B18.2.1, Square, Hex, Heavy Hex, and Askew Head Bolts and Hex, Heavy Hex, Hex Flange, Lobed Head, and Lag Screws (Inch Series)",
 };
-static ISO_898_1: Document =
-    Document { short: "ISO 898-1", title: "ISO 898-1, Mechanical properties of fasteners made of carbon steel and alloy steel: bolts, screws and studs" };
+static ISO_898_1: Document = Document {
+    short: "ISO 898-1",
+    title: "ISO 898-1, Mechanical properties of fasteners made of carbon steel and alloy steel: bolts, screws and studs",
+};
 static ISO_4014: Document = Document { short: "ISO 4014", title: "ISO 4014, Hexagon head bolts" };
 static AWS_D1_1: Document = Document { short: "AWS D1.1", title: "AWS D1.1, Structural Welding Code, Steel" };
-static ISO_13918: Document = Document { short: "ISO 13918", title: "ISO 13918, Welding: studs and ceramic ferrules for arc stud welding" };
+static ISO_13918: Document =
+    Document { short: "ISO 13918", title: "ISO 13918, Welding: studs and ceramic ferrules for arc stud welding" };
 
 steps! { 64 "bolts";
     D_A "d_a" Length (INPUT "" Derived) "Diameter of the anchor": Given;
