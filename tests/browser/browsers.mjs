@@ -85,7 +85,6 @@ async function start(name, look, scripts) {
       ...common,
       pipe: true,
       args: CHROMIUM_ARGS,
-      downloadBehavior: { policy: 'allow', downloadPath: downloads },
     });
   return { browser, downloads };
 }

@@ -48,7 +48,9 @@ export async function visit(where, body) {
   const { browser = 'chromium', from = 'file', page: name = 'index.html', look = 'light', scripts = 'on', site = SITE } = where;
   const { browser: driver, downloads } = await browserOf(browser, { look, scripts });
   const stand = await settle(from, site);
-  const page = await driver.newPage();
+  // A context of its own: what one visit leaves in the browser's memory is no business of the next.
+  const context = await driver.createBrowserContext(browser === 'chromium' ? { downloadBehavior: { policy: 'allow', downloadPath: downloads } } : {});
+  const page = await context.newPage();
   const notes = { trouble: [], requests: [] };
   try {
     page.setDefaultTimeout(PATIENCE_MS);
@@ -64,7 +66,8 @@ export async function visit(where, body) {
     await body({ page, browser, from, address, ...notes, downloads, asked: stand.asked });
     if ((where.trouble ?? 'none') === 'none') assertNoTrouble(notes, stand.asked);
   } finally {
-    await page.close();
+    await context.close();
+    for (const name of await readdir(downloads)) await rm(join(downloads, name), { force: true });
     await stand.leave();
   }
 }
