@@ -88,6 +88,13 @@ struct Trial {
     governs: Option<&'static str>,
 }
 
+/// A rising scan on its way.
+struct Scan {
+    limit: Limit,
+    /// Whether something required was not covered before anything failed.
+    met_uncovered: bool,
+}
+
 /// The strongest demand and the largest load, bolted and free; the highest zone for a rule with zones.
 pub fn limits(project: &Project) -> Vec<Limit> {
     let mut found = Vec::new();
@@ -129,19 +136,20 @@ fn strength_limit(project: &Project, of: LimitOf) -> Option<Limit> {
         }
         Strength::Zones(field) => {
             let FieldShape::Choice(words) = site.rule.fields[field].shape else { return None };
-            let mut limit = blank(site.values.choice(field)? as f64);
-            (limit.of, limit.what, limit.kind) = (of, What::Zone, Kind::Number.code());
+            let mut scan = Scan::new(site.values.choice(field)? as f64);
             for (zone, word) in words.iter().enumerate() {
                 let mut other = project.clone();
                 if let Some(site) = other.site.as_mut() {
                     site.values.0[field] = Value::Choice(zone);
                 }
                 let trial = attempt(&other, of);
-                take(&mut limit, zone as f64, &trial);
-                if trial.verdict == Verdict::Holds && limit.high.is_none() {
-                    limit.zone = Some(word);
+                scan.take(zone as f64, &trial);
+                if trial.verdict == Verdict::Holds && scan.limit.high.is_none() {
+                    scan.limit.zone = Some(word);
                 }
             }
+            let mut limit = scan.limit;
+            (limit.of, limit.what, limit.kind) = (of, What::Zone, Kind::Number.code());
             Some(limit)
         }
     }
@@ -149,15 +157,16 @@ fn strength_limit(project: &Project, of: LimitOf) -> Option<Limit> {
 
 /// Scans upwards in even ratios, then halves the bracket in which the answer changes.
 fn search(now: f64, end: f64, trial: &dyn Fn(f64) -> Trial) -> Limit {
-    let mut limit = blank(now);
+    let mut scan = Scan::new(now);
     let begin = now / REACH;
     let ratio = crate::calc::number::pow(end / begin, 1.0 / (SCAN - 1) as f64);
     let mut value = begin;
     for step in 0..SCAN {
         let value_now = if step + 1 == SCAN { end } else { value };
-        take(&mut limit, value_now, &trial(value_now));
+        scan.take(value_now, &trial(value_now));
         value *= ratio;
     }
+    let mut limit = scan.limit;
     while let (Some(low), Some(high), true) = (limit.low, limit.high, limit.ending != Ending::CannotBeSaid) {
         if high - low <= NARROW * high {
             break;
@@ -173,32 +182,44 @@ fn search(now: f64, end: f64, trial: &dyn Fn(f64) -> Trial) -> Limit {
     limit
 }
 
-fn blank(now: f64) -> Limit {
-    Limit {
-        of: LimitOf::Bolted,
-        what: What::Load,
-        now,
-        low: None,
-        high: None,
-        kind: 0,
-        zone: None,
-        governs: None,
-        ending: Ending::CannotBeSaid,
+impl Scan {
+    fn new(now: f64) -> Scan {
+        let limit = Limit {
+            of: LimitOf::Bolted,
+            what: What::Load,
+            now,
+            low: None,
+            high: None,
+            kind: 0,
+            zone: None,
+            governs: None,
+            ending: Ending::CannotBeSaid,
+        };
+        Scan { limit, met_uncovered: false }
     }
-}
 
-/// Takes one trial of a rising scan into the limit.
-fn take(limit: &mut Limit, value: f64, trial: &Trial) {
-    match trial.verdict {
-        Verdict::Holds if limit.high.is_none() => {
-            (limit.low, limit.governs, limit.ending) = (Some(value), trial.governs, Ending::HoldsToTheEnd);
+    /// Takes one trial of a rising scan.
+    fn take(&mut self, value: f64, trial: &Trial) {
+        let limit = &mut self.limit;
+        match trial.verdict {
+            Verdict::Holds if limit.high.is_none() => {
+                (limit.low, limit.governs, limit.ending) = (Some(value), trial.governs, Ending::HoldsToTheEnd);
+            }
+            Verdict::Holds => limit.ending = Ending::NotMonotone,
+            Verdict::DoesNotHold if limit.high.is_none() => {
+                (limit.high, limit.governs) = (Some(value), trial.governs);
+                limit.ending = match limit.low {
+                    _ if self.met_uncovered => Ending::CannotBeSaid,
+                    Some(_) => Ending::Bracketed,
+                    None => Ending::NeverHolds,
+                };
+            }
+            Verdict::CannotBeSaid if limit.high.is_none() => {
+                self.met_uncovered = true;
+                limit.ending = Ending::CannotBeSaid;
+            }
+            _ => {}
         }
-        Verdict::Holds => limit.ending = Ending::NotMonotone,
-        Verdict::DoesNotHold if limit.high.is_none() => {
-            (limit.high, limit.governs) = (Some(value), trial.governs);
-            limit.ending = if limit.low.is_some() { Ending::Bracketed } else { Ending::NeverHolds };
-        }
-        _ => {}
     }
 }
 

@@ -5,8 +5,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Project;
-use super::bench::{Bench, NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, Place, Purpose, Run, STIFFNESS_FACTORS};
-use super::sweep::{CHECKS, Peak, Track, sweep, sweep_run};
+use super::bench::{Bench, NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, Place, Purpose, STIFFNESS_FACTORS};
+use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
 use crate::load_case::{Directions, Level};
@@ -24,7 +24,7 @@ pub fn assess(project: &Project) -> Report {
 
 /// The same on a bench that is already laid out.
 pub fn assess_on(bench: &mut Bench) -> Report {
-    let tracks = sweep(bench);
+    let tracks = sweep(bench, 0);
     let spans = spans(bench, &tracks);
     let checks = all_checks(bench, &tracks, &spans);
     let verdict = verdict(&checks);
@@ -87,37 +87,24 @@ pub fn role(check: CheckId) -> Role {
 }
 
 /// Both ends of each check's utilisation over the stiffness factors, with the place of the upper end.
+///
+/// Every state and load is swept again, because a stiffer anchor may make another state govern.
 fn spans(bench: &mut Bench, tracks: &[Track; CHECKS]) -> [Option<([f64; 2], Peak)>; CHECKS] {
     let mut spans: [Option<([f64; 2], Peak)>; CHECKS] = [None; CHECKS];
     if bench.supports.len() < STIFFNESS_FACTORS.len() {
         return spans;
     }
     for check in 0..CHECKS {
-        if let Some(peak) = tracks[check].peak {
-            spans[check] = Some(([peak.utilisation; 2], peak));
-        }
-    }
-    let mut pairs: Vec<(usize, Run)> = Vec::new();
-    for track in tracks {
-        if let Some(peak) = track.peak {
-            let pair = (peak.place.state, peak.place.run);
-            if !pairs.contains(&pair) {
-                pairs.push(pair);
-            }
-        }
+        spans[check] = tracks[check].peak.map(|peak| ([peak.utilisation; 2], peak));
     }
     for stiffness in 1..STIFFNESS_FACTORS.len() {
-        for &(state, run) in &pairs {
-            let mut other = [Track::default(); CHECKS];
-            sweep_run(bench, state, run, stiffness, &mut other);
-            for check in 0..CHECKS {
-                let governs_here = tracks[check].peak.is_some_and(|p| (p.place.state, p.place.run) == (state, run));
-                if let (true, Some(peak), Some((ends, upper))) = (governs_here, other[check].peak, &mut spans[check]) {
-                    ends[0] = ends[0].min(peak.utilisation);
-                    if peak.utilisation > ends[1] {
-                        ends[1] = peak.utilisation;
-                        *upper = peak;
-                    }
+        let other = sweep(bench, stiffness);
+        for check in 0..CHECKS {
+            if let (Some(peak), Some((ends, upper))) = (other[check].peak, &mut spans[check]) {
+                ends[0] = ends[0].min(peak.utilisation);
+                if peak.utilisation > ends[1] {
+                    ends[1] = peak.utilisation;
+                    *upper = peak;
                 }
             }
         }
@@ -345,7 +332,7 @@ fn absent(project: &Project) -> Vec<u16> {
 /// Only the answer in one word and the check that governs it, for searches that ask often.
 pub fn quick(project: &Project) -> (Verdict, Option<&'static str>) {
     let mut bench = Bench::new(project);
-    let tracks = sweep(&mut bench);
+    let tracks = sweep(&mut bench, 0);
     let spans = spans(&mut bench, &tracks);
     let checks = all_checks(&mut bench, &tracks, &spans);
     (verdict(&checks), governing(&checks).map(|place| checks[place].id))

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::Project;
 use super::bench::Bench;
 use super::working::place;
-use crate::base_reactions::{BaseLoad, Reactions, Unbalanced};
+use crate::base_reactions::{self, BaseLoad, Reactions, Supports, Unbalanced};
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Sheet};
 use crate::geometry::{Edge, Point, Polygon, Rectangle};
@@ -35,10 +35,16 @@ pub fn scene(project: &Project, at: Option<&At>) -> Scene {
             };
             (BaseLoad::from(push), told)
         }
-        (None, known) => at_rest(&bench, &load, known),
+        (None, known) => unbolted(&bench, &load, known),
     };
     let stiffness = swept.map_or(0, |place| place.stiffness);
-    let settled = bench.supports[stiffness].settle(&base_load);
+    // What depends on no load case is told of the cabinet that stands by its weight alone.
+    let supports = if swept.is_some() || known.is_none() {
+        bench.supports[stiffness].clone()
+    } else {
+        bench.supports[stiffness].without_anchors()
+    };
+    let settled = supports.settle(&base_load);
     let mut forces = alloc::vec![AnchorForce::default(); project.cabinet.anchors.len()];
     if let (Some(place), Ok(reactions)) = (&swept, &settled) {
         bench.check(place, &mut Sheet::quiet(), &mut Vec::new());
@@ -66,7 +72,7 @@ pub fn scene(project: &Project, at: Option<&At>) -> Scene {
             depth_mm: project.cabinet.depth_mm,
             height_mm: project.cabinet.height_mm,
         },
-        feet: feet(&bench, stiffness, settled.as_ref().ok()),
+        feet: feet(&supports, settled.as_ref().ok()),
         anchors: anchors(project, &forces, settled.is_ok()),
         slab: project.slab.as_ref().map_or(Rectangle::EVERYWHERE, |slab| slab.outline),
         breakouts: bench.breakout_outlines(&pulled),
@@ -96,18 +102,26 @@ pub fn rose_scene(report: &Report) -> RoseScene {
     RoseScene { points, governing: highest }
 }
 
-/// Standing free: the weight alone, pushed as hard as it takes to tip it.
-fn at_rest(bench: &Bench, load: &Load, at: Option<&At>) -> (BaseLoad, Push) {
+/// Standing free: the weight, less the vertical motion, and the push of the demand rule; the weight alone where no
+/// place is asked for.
+fn unbolted(bench: &Bench, load: &Load, at: Option<&At>) -> (BaseLoad, Push) {
     let weight_n = load.mass_kg * G_N_PER_KG;
-    let state = at.map_or(0, |at| at.state);
-    let direction_rad = at.map_or(0.0, |at| at.direction_rad);
-    let acceleration_g = bench.standing(state).map_or(0.0, |standing| standing.push);
-    let vertical = BaseLoad {
-        down_n: weight_n,
-        moment_x_nmm: weight_n * load.centre_mm[0],
-        moment_y_nmm: weight_n * load.centre_mm[1],
+    let standing = at.and_then(|at| bench.standing(at.state));
+    let (acceleration_g, vertical) = standing.map_or((0.0, 0.0), |standing| (standing.push, standing.vertical));
+    let push = base_reactions::Push {
+        down_n: (1.0 - vertical) * weight_n,
+        at: Point::new(load.centre_mm[0], load.centre_mm[1]),
+        height_mm: load.centre_mm[2],
+        horizontal_n: acceleration_g * weight_n,
+        direction_rad: at.map_or(0.0, |at| at.direction_rad),
     };
-    (vertical, Push { direction_rad, force_n: acceleration_g * weight_n, acceleration_g, down_n: weight_n })
+    let told = Push {
+        direction_rad: push.direction_rad,
+        force_n: push.horizontal_n,
+        acceleration_g,
+        down_n: push.down_n,
+    };
+    (BaseLoad::from(push), told)
 }
 
 fn pivot(bench: &Bench, load: &Load, push: Push) -> Option<Edge> {
@@ -118,8 +132,7 @@ fn pivot(bench: &Bench, load: &Load, push: Push) -> Option<Edge> {
     bench.supports[0].feet_hull().ray_exit(centre, push.direction_rad).map(|side| side.edge)
 }
 
-fn feet(bench: &Bench, stiffness: usize, reactions: Option<&Reactions>) -> Vec<Foot> {
-    let supports = &bench.supports[stiffness];
+fn feet(supports: &Supports, reactions: Option<&Reactions>) -> Vec<Foot> {
     let feet = supports.feet().iter().enumerate();
     feet.map(|(index, foot)| {
         let reaction = reactions.map(|reactions| &reactions.feet[index]);
