@@ -506,6 +506,36 @@ fn a_group_that_is_pulled_evenly_is_never_held_against_its_shares() {
 }
 
 #[test]
+fn no_shear_towards_an_edge_is_left_out() {
+    let mut random = Random::new(71);
+    for rule in ANCHOR_RULES {
+        for _ in 0..1000 {
+            let mut case = random_case(&mut random, rule);
+            case.slab.outline = Rectangle { right_mm: case.slab.outline.right_mm, ..Rectangle::EVERYWHERE };
+            for force in &mut case.forces {
+                *force = AnchorForce { tension_n: 0.0, shear_x_n: random.between(100.0, 1000.0), shear_y_n: 0.0 };
+            }
+            let (sheet, findings) = case.told();
+            let is_covered = findings.iter().all(|finding| !matches!(finding.outcome, Outcome::NotCovered(_)));
+            if !is_covered || case.slab.outline.right_mm.is_infinite() {
+                continue;
+            }
+            let of_row = |section: &&steadfoot::calc::Section| section.check == Some(CheckId::AnchorShearBreakout);
+            let carried: f64 = sheet
+                .sections
+                .iter()
+                .filter(of_row)
+                .flat_map(|section| &section.steps)
+                .filter(|step| step.carried && step.index > 0)
+                .map(|step| rule.system.to_si(step.value, steadfoot::calc::Kind::Force))
+                .sum();
+            let pushed: f64 = case.forces.iter().map(|force| force.shear_x_n).sum();
+            assert!(carried >= pushed * (1.0 - 1e-9), "{carried} N of {pushed} N");
+        }
+    }
+}
+
+#[test]
 fn every_word_of_a_choice_has_its_label() {
     for (rule, text) in ANCHOR_RULES.iter().zip(ANCHOR_RULE_TEXTS) {
         assert_eq!(rule.fields.len(), text.fields.len());

@@ -75,7 +75,9 @@ pub fn rows(facts: &Facts, side: usize, acting: Set) -> Vec<EdgeRow> {
     }
     let mut found = Vec::new();
     for (place, &body) in bodies.iter().enumerate() {
-        if body & !(behind | spared) == 0 {
+        // A front row of studs is held by the rear row of their plate, unless it has to carry others besides.
+        let is_held_behind = body & !spared == 0 && carried[place] == body;
+        if body & !behind == 0 || is_held_behind {
             continue;
         }
         let before = bodies[..place].iter().fold(0, |set, nearer| set | nearer);
