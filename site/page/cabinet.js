@@ -73,12 +73,13 @@ const readersCabinet = {
     const { data = null, place } = this;
     const address = addressOf({ data, units: unitSystem.now, place });
     if (address !== location.hash) history.replaceState(history.state, "", address || location.pathname + location.search);
-    for (const link of document.querySelectorAll("a[href]")) carryOn(link, data);
+    const roots = [...document.querySelectorAll("steadfoot-worksheet")].map((worksheet) => worksheet.shadowRoot).filter(Boolean);
+    for (const root of [document, ...roots]) for (const link of root.querySelectorAll("a[href]")) carryOn(link, data);
   },
 
-  // What the address or this window's memory brings along.
+  // What the address or this window's memory brings along. The address of another site's page is not ours to read.
   async arrive() {
-    const { data, units, place } = addressParts(location.hash);
+    const { data, units, place } = addressParts(this.follows ? location.hash : "");
     this.place = place;
     if (units !== null) unitSystem.choose(units);
     if (data !== null) {

@@ -83,8 +83,9 @@ class NumberControl extends Control {
 
   hint() {
     if (this.seat.placeholder) return this.seat.placeholder(this.field);
-    if (this.field.default !== undefined) return engineSays((engine) => engine.field_text(this.field.default, this.kind, unitSystem.now));
-    return "";
+    if (this.field.default === undefined) return "";
+    const text = engineSays((engine) => engine.field_text(this.field.default, this.kind, unitSystem.now));
+    return this.roomy ? "default " + text : text;
   }
 }
 

@@ -54,12 +54,14 @@ class Drawing {
   fit() {
     const width = Math.floor(this.frame.clientWidth);
     if (width === this.width || width === 0) return;
+    this.width = width;
     this.render();
   }
 
+  // The width is read only where it may have changed: reading it makes the browser lay out the whole page.
   render() {
     if (this.asked === null || this.asked.assessment.report === null) return;
-    this.width = Math.floor(this.frame.clientWidth);
+    if (this.width === 0) this.width = Math.floor(this.frame.clientWidth);
     if (this.width === 0) return;
     const { assessment, at } = this.asked;
     const drawing = assessment.drawing(this.view, at, Math.max(this.width, DRAWING_WIDTH_MIN));

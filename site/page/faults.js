@@ -22,7 +22,8 @@ function faultsWithin(faults, path) {
 
 // A fault in the words of the form: which field, what is wrong, what stands there, what would do.
 function faultSentence(fault, tree) {
-  const given = fault.given && fault.problem !== "missing" ? " (" + fault.given + ")" : "";
+  const [, text] = /^"(.+)"$/.exec(fault.given) || [null, /^[-\d]/.test(fault.given) ? fault.given : ""];
+  const given = text === "" || fault.problem === "missing" ? "" : " (here: " + text + ")";
   return [placeText(fault.path, tree), faultText(fault) + given].filter(Boolean).join(": ");
 }
 

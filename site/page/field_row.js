@@ -4,6 +4,7 @@ class FieldRow {
   constructor(seat, field, path, label = field.label) {
     this.field = field;
     this.control = controlFor(seat, field, path, label);
+    this.control.roomy = true;
     const helpId = freshId("help");
     const [first] = this.control.inputs;
     const many = this.control.inputs.length > 1;

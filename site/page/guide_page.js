@@ -11,10 +11,11 @@ function openPage() {
     addEventListener("hashchange", followAddress);
   }
   readersCabinet.follows = ownPage;
-  readersCabinet.ready = ownPage ? readersCabinet.arrive().then(() => {
+  readersCabinet.ready = readersCabinet.arrive().then(() => {
+    if (!ownPage) return;
     if (addressParts(location.hash).data !== null) showPlace(readersCabinet.place, readersCabinet.place !== "");
     readersCabinet.carry();
-  }) : Promise.resolve();
+  });
   if (!customElements.get("steadfoot-worksheet")) customElements.define("steadfoot-worksheet", SteadfootWorksheet);
 }
 

@@ -9,7 +9,7 @@ function choosePaper(size) {
 
 class CalculationSheet {
   constructor() {
-    this.element = make("section", { class: "paper", "aria-hidden": "true" });
+    this.element = make("section", { class: "paper" });
   }
 
   // `limits` was computed for this very project.

@@ -46,7 +46,7 @@ class PartBlock {
     this.rows = fields.map((field) => new FieldRow(this.seat, field, within(part.path, field.key)));
     const rule = part.rules === "none" ? null : chosenRule(part, tree);
     return fill(this.body, this.rows.map((row) => row.element),
-      rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), rule.stops),
+      rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), textWithSymbols(rule.stops)),
       part.presence === "optional" && make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(undefined) }, "Take the ", part.noun, " away")));
   }

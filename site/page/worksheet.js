@@ -50,6 +50,16 @@ class SteadfootWorksheet extends HTMLElement {
       readersCabinet.changed.add(() => this.update()),
       unitSystem.changed.add(() => this.update()),
     ];
+    if (this.kind === "check") this.listenToPrinter();
+  }
+
+  // The sheet is made when the page is printed, and weighs on nothing at other times.
+  listenToPrinter() {
+    const before = () => this.print();
+    const after = () => fill(this.paper.element);
+    addEventListener("beforeprint", before);
+    addEventListener("afterprint", after);
+    this.stops.push(() => removeEventListener("beforeprint", before), () => removeEventListener("afterprint", after));
   }
 
   // The example that stands here until the reader has a cabinet; one that is `apart` stays the reader's aside.
@@ -102,7 +112,6 @@ class SteadfootWorksheet extends HTMLElement {
     this.limits = new Limits();
     this.toolbar = new Toolbar({ project: () => this.project(), reset: () => this.reset(), say: (words) => this.say(words) });
     this.paper = new CalculationSheet();
-    addEventListener("beforeprint", () => this.print());
     this.results = make("div", { class: "results" },
       this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits),
       make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), this.with(new StatesTable()), this.with(new CasesTable()),
@@ -128,7 +137,7 @@ class SteadfootWorksheet extends HTMLElement {
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
       kind.link ? [this.answer.element, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, this.results],
-      kind.link && this.config.check && make("p", { class: "onward-check" }, make("a", { href: this.config.check }, "Open this cabinet in the whole check")),
+      kind.link && this.config.check && make("p", { class: "onward-check" }, make("a", { href: this.config.check, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check")),
     ];
   }
 
@@ -142,9 +151,11 @@ class SteadfootWorksheet extends HTMLElement {
     const project = this.project();
     this.assessment = assessed(project.text, unitSystem.now);
     const { report, faults, broken } = this.assessment;
+    // The place of the results is kept while somebody types, so that the field does not move under the hand.
+    const editing = this.told && this.shadowRoot.activeElement !== null && this.sheet.querySelector(".form")?.contains(this.shadowRoot.activeElement);
     this.told = this.told || report !== null;
     this.sheet.classList.toggle("waiting", report === null);
-    this.sheet.classList.toggle("untold", !this.told);
+    this.sheet.classList.toggle("untold", report === null && !editing);
     const list = report === null && faultsList(faults, { tree: project.tree, broken,
       show: (path) => this.showFault(path),
       remove: this.config.apart ? null : (path) => project.change([{ path, value: undefined }]) });
@@ -188,6 +199,16 @@ class SteadfootWorksheet extends HTMLElement {
   showFault(path) {
     if (this.form && this.form.show(path)) return;
     this.say("This field stands in the whole check.");
+  }
+
+  // An example that is taken along becomes the reader's, or the other page would show its own.
+  async takeAlong(event) {
+    if (readersCabinet.project !== null || !readersCabinet.follows) return;
+    event.preventDefault();
+    const link = event.currentTarget;
+    readersCabinet.adopt(this.own);
+    await readersCabinet.carry();
+    location.href = link.href;
   }
 
   toAnswer() {
