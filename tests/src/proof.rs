@@ -20,7 +20,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use steadfoot::calc::formula::{FormulaError, Quantity, Symbols, evaluate, numerals};
+use steadfoot::calc::formula::{FormulaError, Quantity, Symbols, evaluate, evaluate_at, numerals};
 use steadfoot::calc::{Detail, Section, Shape, Step, StepId, StepTable, StepText};
 
 /// Most wrong steps that are kept; one is enough to fail.
@@ -105,7 +105,11 @@ impl Proof {
         if step.carried {
             return;
         }
-        match evaluate(formula, known) {
+        let evaluate = |formula: &str| match step.index {
+            0 => evaluate(formula, known),
+            index => evaluate_at(formula, known, index as usize - 1),
+        };
+        match evaluate(formula) {
             Err(FormulaError(problem)) => self.say(step, text, &problem),
             Ok(found) if found.dimension != text.kind.dimension() => {
                 self.say(step, text, &format!("dimension {:?}, which is no {:?}", found.dimension, text.kind));
@@ -116,7 +120,7 @@ impl Proof {
             Ok(_) => {
                 for numeral in self.numerals.get_mut(&step.id).into_iter().flatten().filter(|numeral| !numeral.is_felt)
                 {
-                    numeral.is_felt = numeral.changed.iter().any(|changed| match evaluate(changed, known) {
+                    numeral.is_felt = numeral.changed.iter().any(|changed| match evaluate(changed) {
                         Ok(found) => found.dimension != text.kind.dimension() || !agrees(found.value, step.value),
                         Err(_) => true,
                     });

@@ -260,13 +260,25 @@ impl<'p> Bench<'p> {
         })
     }
 
-    /// The stiffness of every foot and anchor, told.
+    /// The stiffness of every foot and anchor, told once for those that are alike.
     pub fn tell_stiffness(&self, sheet: &mut Sheet) {
-        foot_stiffness(self.project, sheet);
+        let mut told: Vec<f64> = Vec::new();
+        for foot in foot_stiffnesses(self.project) {
+            let stiffness = foot.stiffness_n_per_mm(&mut Sheet::quiet());
+            if !told.contains(&stiffness) {
+                foot.stiffness_n_per_mm(sheet);
+                told.push(stiffness);
+            }
+        }
+        told.clear();
         for (place, anchor) in self.project.cabinet.anchors.iter().enumerate() {
             if let (None, Some(prepared)) = (anchor.stiffness_n_per_mm, &self.anchors) {
-                sheet.open(Part::BaseReactions, Subject::Anchor(place as u16), None, System::Si);
-                prepared.stiffness_n_per_mm(place, sheet);
+                let stiffness = prepared.stiffness_n_per_mm(place, &mut Sheet::quiet());
+                if !told.contains(&stiffness) {
+                    sheet.open(Part::BaseReactions, Subject::Anchor(place as u16), None, System::Si);
+                    prepared.stiffness_n_per_mm(place, sheet);
+                    told.push(stiffness);
+                }
             }
         }
     }
@@ -422,29 +434,31 @@ fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
         .collect()
 }
 
-fn foot_stiffness(project: &Project, sheet: &mut Sheet) -> Vec<f64> {
+fn foot_stiffnesses(project: &Project) -> Vec<FootStiffness> {
     let modulus = project.anchorage.as_ref().map(|anchorage| anchorage.rule.concrete_modulus_mpa);
     let concrete_mpa = match (modulus, &project.slab) {
         (Some(modulus), Some(slab)) => Some(modulus(slab.strength_mpa)),
         _ => None,
     };
-    let feet = project.cabinet.feet.iter().enumerate();
-    feet.map(|(number, foot)| {
-        FootStiffness {
+    let mut feet = Vec::new();
+    for (number, foot) in project.cabinet.feet.iter().enumerate() {
+        feet.push(FootStiffness {
             number: number as u16,
             given_n_per_mm: foot.stiffness_n_per_mm,
             size: foot.size,
             stem_mm: foot.stem.map(|stem| (stem.diameter_mm, stem.length_mm)),
             concrete_mpa,
-        }
-        .stiffness_n_per_mm(sheet)
-    })
-    .collect()
+        });
+    }
+    feet
 }
 
 /// The supports as given, and, where a default was needed, with anchors four times softer and four times stiffer.
 fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>) -> Vec<Supports> {
-    let stiffness = foot_stiffness(project, &mut Sheet::quiet());
+    let mut stiffness: Vec<f64> = Vec::new();
+    for foot in foot_stiffnesses(project) {
+        stiffness.push(foot.stiffness_n_per_mm(&mut Sheet::quiet()));
+    }
     let feet: Vec<base_reactions::Foot> = project
         .cabinet
         .feet

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::Project;
 use super::assess::subject_told;
 use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
-use crate::calc::{CheckId, Part, Section, Sheet};
+use crate::calc::{CheckId, Section, Sheet};
 use crate::load_out;
 use crate::report::outcome::{At, SubjectTold};
 
@@ -58,11 +58,7 @@ pub fn place(at: &At) -> Option<Place> {
 fn is_needed(section: &Section, check: Option<CheckId>, at: &At) -> bool {
     let subject: SubjectTold = subject_told(section.subject);
     match (section.check, check) {
-        (None, _) => match section.part {
-            // The stiffness of a support is told for those that the check is about; of a group it is told for all.
-            Part::BaseReactions => subject.kind == "whole" || subject.kind != at.subject.kind || subject == at.subject,
-            _ => true,
-        },
+        (None, _) => true,
         (Some(_), None) => true,
         (Some(of), Some(wanted)) => of == wanted && (subject == at.subject || at.subject.kind == "whole"),
     }
