@@ -148,7 +148,7 @@ fn numbers_between_two_floats_go_to_the_even_one() {
         for typed in [middle.clone(), format!("{middle}1"), format!("{middle}{}1", "0".repeat(60))] {
             assert_eq!(ours(&typed), library(&typed), "{typed}");
         }
-        let even = if number.to_bits() % 2 == 0 { number } else { next };
+        let even = if number.to_bits().is_multiple_of(2) { number } else { next };
         assert_eq!(ours(&middle), even.to_bits(), "{middle}");
     };
     for number in [0.0, f64::from_bits(1), f64::MIN_POSITIVE, f64::from_bits(0x000f_ffff_ffff_ffff), 1.0, 9_007_199_254_740_992.0] {
