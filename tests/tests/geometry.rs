@@ -32,7 +32,7 @@ fn union_area_equals_inclusion_and_exclusion() {
         let outline = random_outline(&mut random);
         let mut expected = 0.0;
         for set in 1u32..1 << count {
-            let chosen = (0..count).filter(|index| set >> index & 1 == 1);
+            let mut chosen = (0..count).filter(|index| set >> index & 1 == 1);
             let shared = chosen.try_fold(outline, |shared: Rectangle, index| shared.clipped(&rectangles[index]));
             let area = shared.map_or(0.0, |shared| shared.area_mm2());
             expected += if set.count_ones() % 2 == 1 { area } else { -area };
