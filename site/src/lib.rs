@@ -22,6 +22,7 @@ pub mod policy;
 pub mod product;
 pub mod script;
 pub mod server;
+pub mod shorten;
 pub mod size;
 pub mod squeeze;
 pub mod style_attribute;

@@ -14,8 +14,10 @@ pub const LIST: &str = "order.txt";
 pub struct Parts {
     /// All scripts.
     pub script: String,
-    /// The style of worksheets, needed wherever a worksheet stands.
+    /// The style of worksheets that have come to life, needed wherever one stands.
     pub worksheet_style: String,
+    /// The part of it that pages need as well, for what stands in a worksheet until it comes to life.
+    pub still_style: String,
     /// The style of whole documents, needed on the guide's own pages only.
     pub document_style: String,
     /// Files that the list forgets; they are left out, which is said, and a test refuses it.
@@ -71,6 +73,9 @@ impl Parts {
                 self.document_style.push_str(&style);
             } else {
                 self.worksheet_style.push_str(&style);
+                if !name.starts_with("live") {
+                    self.still_style.push_str(&style);
+                }
             }
         } else {
             bail!("is neither .js nor .css");
@@ -118,5 +123,14 @@ mod tests {
         parts.add("form.css", "input{margin:0}").unwrap();
         assert_eq!(parts.document_style, "body{margin:0}\n");
         assert_eq!(parts.worksheet_style, "input{margin:0}\n");
+        assert_eq!(parts.still_style, "input{margin:0}\n");
+    }
+
+    #[test]
+    fn the_style_of_live_worksheets_stays_out_of_the_pages_style() {
+        let mut parts = Parts::default();
+        parts.add("live_form.css", "input{margin:0}").unwrap();
+        assert_eq!(parts.worksheet_style, "input{margin:0}\n");
+        assert_eq!(parts.still_style, "");
     }
 }

@@ -24,7 +24,7 @@ impl Product {
         format!(
             "@font-face{{font-family:\"Steadfoot Math\";src:url({font_address}) format(\"woff2\")}}\n\
              math{{font-family:\"Steadfoot Math\",\"STIX Two Math\",\"Cambria Math\",\"Latin Modern Math\",math}}\n{}{}{}{}{}",
-            self.parts.worksheet_style,
+            self.parts.still_style,
             self.parts.document_style,
             classes.css(),
             notice::STYLE,

@@ -13,7 +13,7 @@ use serde_json::Value;
 use crate::{
     engine::{self, Engine},
     parts::Parts,
-    squeeze,
+    shorten, squeeze,
 };
 
 /// The script that puts the text tables where the page's code looks for them.
@@ -61,7 +61,7 @@ pub fn page_code(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
     let style = serde_json::to_string(&parts.worksheet_style)?;
     let global = engine::GLOBAL;
     let script = &parts.script;
-    Ok(format!(
+    shorten::shortened(&format!(
         "function page(texts,engineBytes){{\n\
          const worksheetStyle={style};\n\
          function engineGlue(){{\n{glue}return {global};\n}}\n\
