@@ -50,7 +50,12 @@ pub enum Role {
 impl Outcome {
     /// Demand over capacity by division; not finite where it cannot be one.
     pub fn demand_over_capacity(value: f64, limit: f64) -> Outcome {
-        let utilisation = if value == 0.0 && limit > 0.0 { 0.0 } else { value / limit };
+        // Without a capacity nothing is small enough; the quotient would be negative there, and look small.
+        let utilisation = match (value == 0.0, limit > 0.0) {
+            (true, true) => 0.0,
+            (false, true) => value / limit,
+            (_, false) => f64::INFINITY,
+        };
         Outcome::Compared { value, limit, utilisation }
     }
 
@@ -60,6 +65,7 @@ impl Outcome {
     /// use steadfoot::calc::{Outcome, Status};
     /// assert_eq!(Outcome::demand_over_capacity(3.0, 4.0).status(), Status::Holds);
     /// assert_eq!(Outcome::demand_over_capacity(3.0, 0.0).status(), Status::Fails);
+    /// assert_eq!(Outcome::demand_over_capacity(3.0, -4.0).status(), Status::Fails);
     /// assert_eq!(Outcome::demand_over_capacity(f64::NAN, 1.0).status(), Status::Fails);
     /// assert_eq!(Outcome::demand_over_capacity(1.0, f64::INFINITY).status(), Status::Fails);
     /// ```

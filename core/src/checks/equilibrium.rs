@@ -23,7 +23,7 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
     let vertical = BaseLoad::from(Push { horizontal_n: 0.0, ..*push });
     let mut worst: Option<(f64, f64, f64, Edge)> = None;
     for edge in supports.tipping_edges() {
-        let (hold, over) = moments_about(edge, supports, &vertical, push);
+        let (hold, over) = moments_about(edge, &vertical, push);
         let utilisation = if hold > 0.0 { (over / hold).max(0.0) } else { f64::INFINITY };
         if worst.is_none_or(|(known, ..)| utilisation > known) {
             worst = Some((utilisation, over, hold, edge));
@@ -48,22 +48,15 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
 }
 
 /// Holding moment of the vertical load and overturning moment of the push about an edge.
-fn moments_about(edge: Edge, supports: &Supports, vertical: &BaseLoad, push: &Push) -> (f64, f64) {
+fn moments_about(edge: Edge, vertical: &BaseLoad, push: &Push) -> (f64, f64) {
     let length_mm = edge.length_mm();
-    let (mut normal_x, mut normal_y) = if length_mm > 0.0 {
+    // An edge runs so that what it holds lies on its left: there the normal points.
+    let (normal_x, normal_y) = if length_mm > 0.0 {
         (-(edge.to.y_mm - edge.from.y_mm) / length_mm, (edge.to.x_mm - edge.from.x_mm) / length_mm)
     } else {
         // About a single point the weakest line is the one across the push.
         (-number::cos(push.direction_rad), -number::sin(push.direction_rad))
     };
-    // The normal points to where the feet press.
-    let inside = supports.feet().iter().any(|foot| {
-        let to_foot = (foot.at.x_mm - edge.from.x_mm) * normal_x + (foot.at.y_mm - edge.from.y_mm) * normal_y;
-        to_foot > 1e-9
-    });
-    if !inside && length_mm > 0.0 {
-        (normal_x, normal_y) = (-normal_x, -normal_y);
-    }
     let offset_mm = -(edge.from.x_mm * normal_x + edge.from.y_mm * normal_y);
     let hold = vertical.down_n * offset_mm + vertical.moment_x_nmm * normal_x + vertical.moment_y_nmm * normal_y;
     let tipping = push.horizontal_n * push.height_mm;

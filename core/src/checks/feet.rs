@@ -27,11 +27,14 @@ steps! { 14 "feet";
     Q_N "q_n" Pressure (ACI_318_19 "22.8.3.2" Derived) "Bearing strength as a pressure" = "phi * B_n / A_1";
     U_Q "u" Utilisation (STATICS "" Derived) "Peak pressure over the bearing strength as a pressure; a stiff foot spreads it" = "q_peak / q_n";
     NOT_STRENGTH "" Number (ACI_318_19 "5.3" Memory) "bearing strength by ACI 318-19 takes factored loads of strength design; the demand rule works in another format": Reason;
+    WEAK "" Number (ACI_318_19 "19.2.1.1" Memory) "the concrete is weaker than 17 MPa (2500 psi), the least for structural concrete": Reason;
     NO_SLAB "" Number (INPUT "" Derived) "no slab is given: its strength, thickness and edges are needed": Reason;
     LIFTED "" Number (STATICS "" Derived) "no foot is pressed in any load case": Reason;
     POINT "" Number (INPUT "" Derived) "a foot without size has no area to press with": Reason;
 }
 
+/// The least strength of structural concrete.
+pub const STRENGTH_MIN_MPA: f64 = 17.0;
 /// The strength reduction factor for bearing.
 const PHI_BEARING: f64 = 0.65;
 

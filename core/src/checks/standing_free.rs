@@ -87,7 +87,8 @@ impl Standing<'_> {
 
     fn compare(&self, id: crate::calc::StepId, limit: f64, sheet: &mut Sheet) -> Outcome {
         let outcome = Outcome::demand_over_capacity(self.push, limit);
-        if let Outcome::Compared { utilisation, .. } = outcome {
+        // Where nothing is left to hold it there is no ratio to tell.
+        if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
             sheet.step(id, utilisation);
         }
         outcome

@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 use serde::Serialize;
 
 use super::scaled::{scaled_load, scaled_strength};
-use crate::calc::{CheckId, Kind, Outcome, Sheet};
+use crate::calc::{CheckId, Kind, Outcome, Sheet, Status};
 use crate::input::field::{FieldShape, Value};
 use crate::project::{Project, bench::Bench, quick};
 use crate::report::outcome::Verdict;
@@ -173,10 +173,11 @@ fn search(now: f64, end: f64, trial: &dyn Fn(f64) -> Trial) -> Limit {
         }
         let middle = low + (high - low) / 2.0;
         let result = trial(middle);
-        if result.verdict == Verdict::Holds {
-            limit.low = Some(middle);
-        } else {
-            (limit.high, limit.governs) = (Some(middle), result.governs);
+        match result.verdict {
+            Verdict::Holds => limit.low = Some(middle),
+            Verdict::DoesNotHold => (limit.high, limit.governs) = (Some(middle), result.governs),
+            // Between holding and failing lies a stretch that nothing covers: no bracket can be told.
+            Verdict::CannotBeSaid => limit.ending = Ending::CannotBeSaid,
         }
     }
     limit
@@ -237,6 +238,7 @@ fn attempt(project: &Project, of: LimitOf) -> Trial {
 fn free(project: &Project) -> Trial {
     let bench = Bench::new(project);
     let mut worst: Option<(f64, CheckId)> = None;
+    let mut verdict = Verdict::Holds;
     for state in 0..bench.loads.len() {
         let Some(standing) = bench.standing(state) else {
             return Trial { verdict: Verdict::CannotBeSaid, governs: None };
@@ -246,6 +248,9 @@ fn free(project: &Project) -> Trial {
             (CheckId::FreeSliding, standing.check_sliding(&mut Sheet::quiet())),
         ];
         for (check, outcome) in outcomes {
+            if outcome.status() != Status::Holds {
+                verdict = Verdict::DoesNotHold;
+            }
             if let Outcome::Compared { utilisation, .. } = outcome
                 && worst.is_none_or(|(known, _)| !(utilisation <= known))
             {
@@ -254,10 +259,7 @@ fn free(project: &Project) -> Trial {
         }
     }
     match worst {
-        Some((utilisation, check)) => {
-            let verdict = if utilisation <= 1.0 { Verdict::Holds } else { Verdict::DoesNotHold };
-            Trial { verdict, governs: Some(check.id()) }
-        }
+        Some((_, check)) => Trial { verdict, governs: Some(check.id()) },
         None => Trial { verdict: Verdict::CannotBeSaid, governs: None },
     }
 }

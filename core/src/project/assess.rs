@@ -24,8 +24,8 @@ pub fn assess(project: &Project) -> Report {
 
 /// The same on a bench that is already laid out.
 pub fn assess_on(bench: &mut Bench) -> Report {
-    let tracks = sweep(bench, 0);
-    let spans = spans(bench, &tracks);
+    let mut tracks = sweep(bench, 0);
+    let spans = spans(bench, &mut tracks);
     let checks = all_checks(bench, &tracks, &spans);
     let verdict = verdict(&checks);
     let governs = governing(&checks);
@@ -53,8 +53,8 @@ pub fn verdict(checks: &[CheckTold]) -> Verdict {
     if required().any(|check| check.status == Status::Fails) {
         return Verdict::DoesNotHold;
     }
-    // Nothing required that was compared is no proof of anything.
-    let was_compared = required().any(|check| check.status == Status::Holds);
+    // Nothing required that was compared under a load is no proof of anything; distances are kept without any load.
+    let was_compared = required().any(|check| check.status == Status::Holds && !is_distance(check));
     if !was_compared || required().any(|check| check.status == Status::NotCovered) {
         return Verdict::CannotBeSaid;
     }
@@ -67,14 +67,17 @@ pub fn governing(checks: &[CheckTold]) -> Option<usize> {
     let mut best: Option<usize> = None;
     for (place, check) in checks.iter().enumerate() {
         // Minimum distances are kept or not; only where they are not do they govern.
-        let is_distance = [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id()].contains(&check.id);
         let counts = check.role == Role::Required
-            && (check.status == Status::Fails || check.status == Status::Holds && !is_distance);
+            && (check.status == Status::Fails || check.status == Status::Holds && !is_distance(check));
         if counts && best.is_none_or(|known| level(check) > level(&checks[known])) {
             best = Some(place);
         }
     }
     best
+}
+
+fn is_distance(check: &CheckTold) -> bool {
+    [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id()].contains(&check.id)
 }
 
 /// What a check counts for.
@@ -88,8 +91,9 @@ pub fn role(check: CheckId) -> Role {
 
 /// Both ends of each check's utilisation over the stiffness factors, with the place of the upper end.
 ///
-/// Every state and load is swept again, because a stiffer anchor may make another state govern.
-fn spans(bench: &mut Bench, tracks: &[Track; CHECKS]) -> [Option<([f64; 2], Peak)>; CHECKS] {
+/// Every state and load is swept again, because a stiffer anchor may make another state govern. What is not covered at
+/// one stiffness only is added to the tracks: a check that stops somewhere within the span does not hold.
+fn spans(bench: &mut Bench, tracks: &mut [Track; CHECKS]) -> [Option<([f64; 2], Peak)>; CHECKS] {
     let mut spans: [Option<([f64; 2], Peak)>; CHECKS] = [None; CHECKS];
     if bench.supports.len() < STIFFNESS_FACTORS.len() {
         return spans;
@@ -100,12 +104,13 @@ fn spans(bench: &mut Bench, tracks: &[Track; CHECKS]) -> [Option<([f64; 2], Peak
     for stiffness in 1..STIFFNESS_FACTORS.len() {
         let other = sweep(bench, stiffness);
         for check in 0..CHECKS {
-            if let (Some(peak), Some((ends, upper))) = (other[check].peak, &mut spans[check]) {
-                ends[0] = ends[0].min(peak.utilisation);
-                if peak.utilisation > ends[1] {
-                    ends[1] = peak.utilisation;
-                    *upper = peak;
-                }
+            tracks[check].not_covered = tracks[check].not_covered.or(other[check].not_covered);
+            let Some(peak) = other[check].peak else { continue };
+            let (ends, upper) = spans[check].get_or_insert(([peak.utilisation; 2], peak));
+            ends[0] = ends[0].min(peak.utilisation);
+            if peak.utilisation > ends[1] {
+                ends[1] = peak.utilisation;
+                *upper = peak;
             }
         }
     }
@@ -181,10 +186,10 @@ fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2
         });
         return Some(told);
     }
-    let at_first = track.first.map(|place| at(place, Subject::Whole, check));
+    let met = |place: Place| Some(at(place, Subject::Whole, check));
     match (track.not_covered, track.not_needed) {
-        (Some(id), _) => Some(check_told(bench, reason(Outcome::NotCovered(id)), at_first)),
-        (None, Some(id)) => Some(check_told(bench, reason(Outcome::NotNeeded(id)), at_first)),
+        (Some((id, place)), _) => Some(check_told(bench, reason(Outcome::NotCovered(id)), met(place))),
+        (None, Some((id, place))) => Some(check_told(bench, reason(Outcome::NotNeeded(id)), met(place))),
         (None, None) => None,
     }
 }
@@ -332,8 +337,8 @@ fn absent(project: &Project) -> Vec<u16> {
 /// Only the answer in one word and the check that governs it, for searches that ask often.
 pub fn quick(project: &Project) -> (Verdict, Option<&'static str>) {
     let mut bench = Bench::new(project);
-    let tracks = sweep(&mut bench, 0);
-    let spans = spans(&mut bench, &tracks);
+    let mut tracks = sweep(&mut bench, 0);
+    let spans = spans(&mut bench, &mut tracks);
     let checks = all_checks(&mut bench, &tracks, &spans);
     (verdict(&checks), governing(&checks).map(|place| checks[place].id))
 }

@@ -7,7 +7,7 @@ use super::Project;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
 use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, Unbalanced, pivots, shear_shares};
 use crate::calc::clause::INPUT;
-use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, number, steps};
+use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number, steps};
 use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, least_spread};
 use crate::checks::standing_free::Standing;
 use crate::checks::stiffness::FootStiffness;
@@ -112,9 +112,11 @@ impl<'p> Bench<'p> {
             Err(reason) => (None, Some(reason)),
         };
         let feet = project.slab.as_ref().map(|_| feet_on_slab(project));
+        let is_weak = project.slab.as_ref().is_some_and(|slab| limit::less(slab.strength_mpa, feet::STRENGTH_MIN_MPA));
         let feet_refused = match (&feet, format) {
             (None, _) => Some(feet::NO_SLAB),
             (_, Some(format)) if format != Format::Strength => Some(feet::NOT_STRENGTH),
+            _ if is_weak => Some(feet::WEAK),
             _ => None,
         };
         let (amplification, given) = amplification(project, demand.as_ref().and_then(|demand| demand.as_ref().ok()));

@@ -23,12 +23,10 @@ pub struct Peak {
 pub struct Track {
     /// Where it governs, if it was ever compared.
     pub peak: Option<Peak>,
-    /// Why it was not covered somewhere.
-    pub not_covered: Option<StepId>,
-    /// Why it was not needed somewhere.
-    pub not_needed: Option<StepId>,
-    /// The place where it was first found not covered or not needed.
-    pub first: Option<Place>,
+    /// Why it was not covered somewhere, and where that was met first.
+    pub not_covered: Option<(StepId, Place)>,
+    /// Why it was not needed somewhere, and where that was met first.
+    pub not_needed: Option<(StepId, Place)>,
 }
 
 /// Utilisations of one place, by check, with the reasons that were met; a NaN counts as infinite.
@@ -174,12 +172,9 @@ fn ask(bench: &mut Bench, place: &Place, tracks: &mut [Track; CHECKS]) -> Levels
     bench.check(place, &mut Sheet::quiet(), &mut levels);
     for check in 0..CHECKS {
         let track = &mut tracks[check];
-        let (not_covered, not_needed) = (levels.not_covered[check], levels.not_needed[check]);
-        if not_covered.is_some() || not_needed.is_some() {
-            track.not_covered = track.not_covered.or(not_covered);
-            track.not_needed = track.not_needed.or(not_needed);
-            track.first = track.first.or(Some(*place));
-        }
+        let here = |reason: StepId| (reason, *place);
+        track.not_covered = track.not_covered.or(levels.not_covered[check].map(here));
+        track.not_needed = track.not_needed.or(levels.not_needed[check].map(here));
     }
     levels
 }

@@ -4,7 +4,7 @@ use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::bench::Bench;
+use super::bench::{Bench, NO_SITE};
 use crate::calc::{CheckId, Kind, Role, Status, StepId};
 use crate::report::answer::{self, Sentence, Slot, Topic, sentence};
 use crate::report::outcome::{CheckTold, Verdict};
@@ -12,14 +12,27 @@ use crate::report::outcome::{CheckTold, Verdict};
 /// The answer: bolted, before bolting and what is not covered as one sentence, then what governs.
 pub fn tell_answer(bench: &Bench, checks: &[CheckTold], governs: Option<usize>, verdict: Verdict) -> Vec<Sentence> {
     let governing = governs.map(|place| &checks[place]);
-    let mut sentences = vec![bolted(bench, checks, governing, verdict), free(bench, checks), uncovered(checks)];
+    let mut sentences = vec![bolted(bench, checks, governing, verdict), free(bench, checks), uncovered(bench, checks)];
     sentences.extend(governing.and_then(|check| what_governs(bench, check)));
     sentences
 }
 
 fn bolted(bench: &Bench, checks: &[CheckTold], governing: Option<&CheckTold>, verdict: Verdict) -> Sentence {
-    let Some(Ok(demand)) = &bench.demand else { return sentence(answer::NO_DEMAND, Topic::Bolted, Vec::new()) };
-    let state = governing.and_then(|check| check.at).map_or(0, |at| at.state);
+    let demand = match &bench.demand {
+        Some(Ok(demand)) => demand,
+        Some(Err(_)) => return sentence(answer::NOT_REACHED, Topic::Bolted, Vec::new()),
+        None => return sentence(answer::NO_DEMAND, Topic::Bolted, Vec::new()),
+    };
+    let tipping = checks.iter().find(|check| check.id == CheckId::BaseEquilibrium.id() && check.status == Status::Fails);
+    let is_stopped = |check: &&CheckTold| check.role == Role::Required && check.status == Status::NotCovered;
+    // The state that is named is the one of what decides: where it tips, where it is not covered, or where it governs.
+    let deciding = match verdict {
+        _ if tipping.is_some() => tipping,
+        Verdict::CannotBeSaid => checks.iter().find(is_stopped),
+        _ => None,
+    };
+    let at = deciding.and_then(|check| check.at).or(governing.and_then(|check| check.at));
+    let state = at.map_or(0, |at| at.state);
     let load = &bench.loads[state];
     let mut slots = vec![
         // A frame without contents is as full as it is empty; the plain word is the second.
@@ -35,9 +48,8 @@ fn bolted(bench: &Bench, checks: &[CheckTold], governing: Option<&CheckTold>, ve
     });
     let is_empty = load.aboard_kg == 0.0;
     let pick = |full: StepId, empty: StepId| if is_empty { empty } else { full };
-    let tips = checks.iter().any(|check| check.id == CheckId::BaseEquilibrium.id() && check.status == Status::Fails);
     let id = match verdict {
-        _ if tips => pick(answer::TIPS, answer::TIPS_EMPTY),
+        _ if tipping.is_some() => pick(answer::TIPS, answer::TIPS_EMPTY),
         Verdict::DoesNotHold => match crossing {
             Some(ends) if !others_fail => {
                 slots.extend(ends.map(|end| Slot::demand(end, Kind::Utilisation)));
@@ -60,8 +72,9 @@ fn free(bench: &Bench, checks: &[CheckTold]) -> Sentence {
     let (Some(tipping), Some(sliding)) = (find(CheckId::FreeTipping), find(CheckId::FreeSliding)) else {
         return sentence(answer::FREE_UNKNOWN, Topic::Free, Vec::new());
     };
-    if bench.demand.is_none() {
-        return sentence(answer::FREE_UNKNOWN, Topic::Free, Vec::new());
+    let Some(Ok(demand)) = &bench.demand else { return sentence(answer::FREE_UNKNOWN, Topic::Free, Vec::new()) };
+    if demand.vertical >= 1.0 {
+        return sentence(answer::FREE_LIFTS, Topic::Free, Vec::new());
     }
     let limit = |check: &CheckTold| check.limit.unwrap_or(0.0);
     let fails = |check: &CheckTold| check.status == Status::Fails;
@@ -80,8 +93,11 @@ fn free(bench: &Bench, checks: &[CheckTold]) -> Sentence {
     sentence(id, Topic::Free, threshold)
 }
 
-fn uncovered(checks: &[CheckTold]) -> Sentence {
+fn uncovered(bench: &Bench, checks: &[CheckTold]) -> Sentence {
     let mut reasons: Vec<u16> = Vec::new();
+    if bench.demand.is_none() {
+        reasons.push(NO_SITE.code());
+    }
     for check in checks.iter().filter(|check| check.role == Role::Required && check.status == Status::NotCovered) {
         if let Some(reason) = check.reason
             && !reasons.contains(&reason)

@@ -40,6 +40,8 @@ pub struct Zones {
     of: Vec<usize>,
     /// Largest ratios of each zone under the forces at hand.
     ratios: Vec<Ratios>,
+    /// Why a mode of the zone is not covered under them; its ratios are then not all there.
+    uncovered: Vec<Option<StepId>>,
 }
 
 /// Forces on the anchors in units of the edition.
@@ -153,9 +155,11 @@ impl Round<'_> {
     /// Passes an outcome on, and raises the ratio of the zones that the anchors of its group stand in.
     pub fn find(&mut self, check: CheckId, subject: Subject, group: &[usize], outcome: Outcome) {
         self.findings.find(Finding { check, subject, outcome });
-        if let Outcome::Compared { utilisation, .. } = outcome {
-            for &place in group {
-                self.zones.raise(check, place, utilisation);
+        for &place in group {
+            match outcome {
+                Outcome::Compared { utilisation, .. } => self.zones.raise(check, place, utilisation),
+                Outcome::NotCovered(reason) => self.zones.stop(place, reason),
+                Outcome::NotNeeded(_) => {}
             }
         }
     }
@@ -179,11 +183,16 @@ impl Round<'_> {
         let mut any = false;
         for zone in 0..self.zones.ratios.len() {
             let ratios = self.zones.ratios[zone];
+            let number = zone as u16 + 1;
+            if let Some(reason) = self.zones.uncovered[zone] {
+                any = true;
+                self.find(CheckId::AnchorInteraction, Subject::Group(number), &[], Outcome::NotCovered(reason));
+                continue;
+            }
             if ratios == Ratios::default() {
                 continue;
             }
             any = true;
-            let number = zone as u16 + 1;
             let outcome = interaction::check(self.facts, number, ratios, self.sheet);
             self.find(CheckId::AnchorInteraction, Subject::Group(number), &[], outcome);
         }
@@ -197,18 +206,26 @@ impl Zones {
     fn new(facts: &Facts) -> Zones {
         let mut of = alloc::vec![0; facts.anchors.len()];
         if facts.uncovered.is_some() {
-            return Zones { of, ratios: Vec::new() };
+            return Zones { of, ratios: Vec::new(), uncovered: Vec::new() };
         }
         let all = (0..facts.anchors.len()).fold(0, |set, place| set | only(place));
         let zones = breakout_groups(facts, all);
         for (zone, &set) in zones.iter().enumerate() {
             members(set).for_each(|place| of[place] = zone);
         }
-        Zones { of, ratios: alloc::vec![Ratios::default(); zones.len()] }
+        let count = zones.len();
+        Zones { of, ratios: alloc::vec![Ratios::default(); count], uncovered: alloc::vec![None; count] }
     }
 
     fn clear(&mut self) {
         self.ratios.fill(Ratios::default());
+        self.uncovered.fill(None);
+    }
+
+    /// A mode of this anchor's zone is not covered.
+    fn stop(&mut self, place: usize, reason: StepId) {
+        let zone = &mut self.uncovered[self.of[place]];
+        *zone = zone.or(Some(reason));
     }
 
     fn raise(&mut self, check: CheckId, place: usize, ratio: f64) {

@@ -119,7 +119,7 @@ fn edge(round: &mut Round, known: &mut KnownEdges, edge: Edge) {
             *told += 1;
             let (number, subject) = (*told, Subject::Group(*told));
             if !row.alike {
-                round.find(CheckId::AnchorShearBreakout, subject, &[], Outcome::NotCovered(c::MIXED_ROW));
+                round.find(CheckId::AnchorShearBreakout, subject, &row.members, Outcome::NotCovered(c::MIXED_ROW));
                 continue;
             }
             let ratio = row.ratio(facts, way, (number, shear), round.sheet);

@@ -81,5 +81,5 @@ steps! { 31 "asce-7-16";
     LRFD_6_AMPLIFIED "LRFD 6m" Number (ASCE_7_16 "2.3.6, combination 6, with 12.4.3" Memory) "1.2 D + E_v + E_mh": Name;
     LRFD_7_AMPLIFIED "LRFD 7m" Number (ASCE_7_16 "2.3.6, combination 7, with 12.4.3" Memory) "0.9 D - E_v + E_mh": Name;
 
-    NOT_CLASS_F "site class F" Number (ASCE_7_16 "11.4.8" Memory) "Site class F has no site coefficient: it needs a site response analysis. Give S_DS from it.": Reason;
+    NOT_CLASS_F "site class F" Number (ASCE_7_16 "11.4.8" Memory) "site class F has no site coefficient: it needs a site response analysis, which gives S_DS": Reason;
 }
