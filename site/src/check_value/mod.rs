@@ -19,6 +19,7 @@ mod compare;
 mod fields;
 pub mod run_anchors;
 pub mod run_demand;
+pub mod run_feet;
 pub mod run_project;
 pub mod statics;
 mod unit;
@@ -31,6 +32,7 @@ use steadfoot::calc::{Kind, Section};
 pub use block::{Block, Expect, block, blocks, folder, load};
 pub use compare::Compared;
 pub use fields::field_values;
+pub use run_project::part_word;
 pub use unit::quantity;
 
 /// A number that the engine found, in SI base units of its kind.
@@ -59,6 +61,7 @@ pub fn told(runs: &str, input: &Json) -> Result<Ran, String> {
     match runs {
         "anchors" => run_anchors::told(input),
         "demand" => run_demand::told(input),
+        "feet" => run_feet::told(input),
         "project" => run_project::told(input),
         other => Err(format!("nothing runs \"{other}\"")),
     }
