@@ -11,7 +11,7 @@ class Answer {
     this.live = live;
     this.spoken = make("p", { class: "unseen", "aria-live": "polite", role: "status" });
     this.body = make("div", { class: "answer-body" });
-    this.element = make("section", { class: "answer", "aria-label": "The answer", tabindex: -1 }, this.body, this.spoken);
+    this.element = make("div", { class: "answer", role: "group", "aria-label": "The answer", tabindex: -1 }, this.body, this.spoken);
     this.speakLater = whenQuiet(SPEAK_DELAY_MS, () => this.speak());
     this.first = true;
   }

@@ -79,7 +79,7 @@ class Drawings {
     this.picked = null;
     this.panel = make("div", { class: "picked", hidden: true });
     this.drawings = views.map((view) => (view === "rose" ? new Rose((place) => this.pick(place)) : new Drawing(view, CAPTIONS[view])));
-    this.element = make("section", { class: "drawings count-" + views.length, "aria-label": "Drawings" },
+    this.element = make("div", { class: "drawings count-" + views.length, role: "group", "aria-label": "Drawings" },
       make("div", { class: "side-by-side" }, this.drawings.map((drawing) => drawing.element)), this.panel);
   }
 

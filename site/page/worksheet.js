@@ -93,7 +93,7 @@ class SteadfootWorksheet extends HTMLElement {
     this.message = make("div", { class: "message", hidden: true });
     this.parts = [];
     const sheet = this.kind === "check" ? this.wholeCheck(seat) : this.fewFields(seat, kind);
-    this.sheet = make("div", { class: "sheet " + this.kind }, this.message, sheet, this.spoken);
+    this.sheet = make("div", { class: "sheet " + this.kind + (readersCabinet.follows ? "" : " guest") }, this.message, sheet, this.spoken);
     this.sheet.addEventListener("keydown", (event) => this.key(event));
     // Only now does what was written here for readers without scripts give way.
     const root = this.attachShadow({ mode: "open" });
@@ -130,7 +130,7 @@ class SteadfootWorksheet extends HTMLElement {
     this.whose = make("span", { class: "whose" });
     const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => this.reset() }, "Reset");
     const views = drawing === "all" ? ["plan", "elevation", "rose"] : [].concat(drawing || []);
-    this.results = make("div", { class: "results" },
+    this.results = make("div", { class: kind.link ? "results" : "results few-results" },
       views.length > 0 && this.with(new Drawings(views)),
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)));
