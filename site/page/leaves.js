@@ -36,6 +36,7 @@ async function followAddress() {
 
 function showPlace(place, move) {
   showLeaf(place);
+  compareBits(document.querySelector("article.leaf:not([hidden])"));
   const target = place === "" ? null : document.getElementById(place);
   for (const open of document.querySelectorAll("details.chapters[open]")) open.open = false;
   if (!move) return;

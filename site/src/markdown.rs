@@ -63,6 +63,10 @@ impl Expander<'_> {
                         written.push(raw(format!("</h{}>\n", done.level)));
                     }
                 }
+                Event::Code(code) if code.starts_with(worksheet::MARK) => {
+                    let query = &code[worksheet::MARK.len()..];
+                    written.push(inline(worksheet::inline(query).with_context(place)?));
+                }
                 Event::InlineMath(latex) => {
                     written.push(inline(self.typesetter.in_line(&latex).with_context(place)?))
                 }

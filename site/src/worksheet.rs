@@ -1,6 +1,25 @@
-//! A worksheet of a chapter: the element that the page's code brings to life, and what stands in it until then.
+//! A worksheet of a chapter: the element that the page's code brings to life, and what stands in it until then; and whatever
+//! else the engine makes for the guide: drawings, examples, tables of rules and sources, numbers within the prose.
 
-use anyhow::{Context, ensure};
+mod answer;
+mod assessed;
+mod assessed_tables;
+mod check_list;
+mod drawings;
+mod example;
+mod examples;
+mod kind;
+mod math;
+mod number;
+mod rules;
+mod scale;
+mod still;
+mod trust;
+mod verification;
+mod words;
+mod working;
+
+use anyhow::{Context, bail, ensure};
 use pulldown_cmark_escape::escape_html;
 use serde_json::Value;
 
@@ -22,9 +41,27 @@ pub fn element(info: &str, body: &str) -> anyhow::Result<String> {
     ))
 }
 
-/// Content that the engine makes once, when the guide is built, with no live part: tables of rules, of sources.
+pub use number::MARK;
+
+/// Content that the engine makes once, when the guide is built, with no live part.
 pub fn made(info: &str, body: &str) -> anyhow::Result<String> {
-    static_content(info.trim(), &config(body)?)
+    let config = config(body)?;
+    Ok(match info.trim() {
+        "drawings" => drawings::of_chapter(&config)?,
+        "example" => example::example(&config)?,
+        "examples" => examples::examples()?,
+        "rules" => rules::rules(),
+        "stops" => rules::stops(&config)?,
+        "documents" => rules::documents(),
+        "lines" => rules::lines(),
+        "trust" => trust::legend(),
+        "values" => verification::by_topic()?,
+        "sources" => verification::by_source()?,
+        "same-bits" => verification::same_bits(),
+        other => bail!(
+            "\"{other}\" is nothing that is made; drawings, example, examples, rules, stops, documents, lines, trust, values, sources, same-bits are"
+        ),
+    })
 }
 
 fn config(body: &str) -> anyhow::Result<Value> {
@@ -41,14 +78,14 @@ fn config(body: &str) -> anyhow::Result<Value> {
     Ok(config)
 }
 
+/// A number in prose that the engine makes: what stands behind `made` within backticks.
+pub fn inline(query: &str) -> anyhow::Result<String> {
+    number::inline(query)
+}
+
 /// What a reader without scripts sees in place of the live worksheet.
 pub fn static_content(kind: &str, config: &Value) -> anyhow::Result<String> {
-    let title = config.get("title").and_then(Value::as_str).unwrap_or(kind);
-    let mut text = String::new();
-    escape_html(&mut text, title)?;
-    Ok(format!(
-        "<p class=\"still\">Worksheet: {text}. It computes in the browser, with scripts on.</p>"
-    ))
+    still::still(kind, config)
 }
 
 #[cfg(test)]

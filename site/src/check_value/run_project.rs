@@ -7,7 +7,7 @@
 //! an anchor or a group also with it, `feet/foot-1/bearing/B_n`; of an indexed quantity `base-reactions/T_i/3`.
 
 use serde_json::Value as Json;
-use steadfoot::calc::{Section, Subject, System};
+use steadfoot::calc::{Part, Section, Subject, System};
 use steadfoot::project;
 use steadfoot::report::outcome::{At, SubjectTold};
 use steadfoot::report::text_tables::{text, text_of_code};
@@ -56,7 +56,7 @@ fn case(project: &project::Project, name: &str) -> Result<usize, String> {
 fn answers(sections: &[Section]) -> Answers {
     let mut answers = Answers::new();
     for section in sections {
-        let part = part_word(section);
+        let part = part_word(section.part);
         let check = section.check.map(|check| format!("/{}", check.section())).unwrap_or_default();
         let subject = match section.subject {
             Subject::Whole => String::new(),
@@ -75,6 +75,7 @@ fn answers(sections: &[Section]) -> Answers {
     answers
 }
 
-fn part_word(section: &Section) -> String {
-    serde_json::to_value(section.part).ok().and_then(|word| word.as_str().map(String::from)).unwrap_or_default()
+/// The word of a part in an address: `load-out`.
+pub fn part_word(part: Part) -> String {
+    serde_json::to_value(part).ok().and_then(|word| word.as_str().map(String::from)).unwrap_or_default()
 }

@@ -1,0 +1,117 @@
+//! The kinds of worksheets: what each shows, the same as the page's.
+
+use anyhow::Context;
+use steadfoot::report::answer::Topic;
+
+use super::drawings::View;
+
+/// What a worksheet of one kind shows.
+pub struct Kind {
+    /// Its word on the fence.
+    pub word: &'static str,
+    /// Its heading, where the worksheet gives none.
+    pub title: &'static str,
+    pub views: &'static [View],
+    pub topics: &'static [Topic],
+    pub tables: &'static [Table],
+    /// How the ids of its checks begin; none for a worksheet without a list of checks.
+    pub checks: Option<&'static str>,
+}
+
+/// A table of what was assessed.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Table {
+    States,
+    Cases,
+}
+
+const ALL_VIEWS: &[View] = &[View::Plan, View::Elevation, View::Rose];
+const ALL_TOPICS: &[Topic] = &[Topic::Bolted, Topic::Free, Topic::Uncovered, Topic::Governs];
+const BOLTED: &[Topic] = &[Topic::Bolted, Topic::Governs];
+
+/// All kinds.
+pub static KINDS: &[Kind] = &[
+    Kind { word: "landing", title: "A live cabinet", views: ALL_VIEWS, topics: ALL_TOPICS, tables: &[], checks: None },
+    Kind {
+        word: "check",
+        title: "The whole check",
+        views: ALL_VIEWS,
+        topics: ALL_TOPICS,
+        tables: &[Table::States, Table::Cases],
+        checks: Some(""),
+    },
+    Kind {
+        word: "load-out",
+        title: "What stands there",
+        views: &[View::Elevation],
+        topics: BOLTED,
+        tables: &[Table::States],
+        checks: None,
+    },
+    Kind {
+        word: "demand",
+        title: "How hard it is shaken",
+        views: &[View::Rose],
+        topics: BOLTED,
+        tables: &[Table::Cases],
+        checks: None,
+    },
+    Kind {
+        word: "base-reactions",
+        title: "What feet and anchors feel",
+        views: &[View::Plan],
+        topics: BOLTED,
+        tables: &[],
+        checks: Some("base."),
+    },
+    Kind {
+        word: "standing-free",
+        title: "Whether it stays put by itself",
+        views: &[View::Elevation],
+        topics: &[Topic::Free],
+        tables: &[],
+        checks: Some("free."),
+    },
+    Kind {
+        word: "anchors",
+        title: "Whether the anchors hold",
+        views: &[View::Plan],
+        topics: BOLTED,
+        tables: &[],
+        checks: Some("anchor."),
+    },
+    Kind {
+        word: "feet",
+        title: "Whether the floor bears the feet",
+        views: &[View::Plan],
+        topics: BOLTED,
+        tables: &[],
+        checks: Some("foot."),
+    },
+];
+
+/// The kind of this word.
+pub fn kind(word: &str) -> anyhow::Result<&'static Kind> {
+    KINDS.iter().find(|kind| kind.word == word).with_context(|| {
+        let words: Vec<_> = KINDS.iter().map(|kind| kind.word).collect();
+        format!("there is no worksheet of kind \"{word}\"; there are {}", words.join(", "))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::KINDS;
+
+    #[test]
+    fn the_page_knows_the_same_kinds_by_the_same_titles() {
+        let page = include_str!("../../page/worksheet.js");
+        let table = page.split("const WORKSHEET_KINDS = {").nth(1).unwrap().split("\n};").next().unwrap();
+        let lines: Vec<&str> = table.lines().filter(|line| line.contains(": {")).collect();
+        assert_eq!(lines.len(), KINDS.len(), "{lines:#?}");
+        for (line, kind) in lines.iter().zip(KINDS) {
+            let word = line.trim().trim_start_matches('"');
+            assert!(word.starts_with(kind.word), "{line}");
+            assert!(!line.contains("title:") || line.contains(&format!("title: \"{}\"", kind.title)), "{line}");
+        }
+    }
+}
