@@ -154,6 +154,27 @@ fn anchors_behind_hold_a_cabinet_that_leans_over_its_feet() {
 }
 
 #[test]
+fn anchors_are_not_designed_as_in_a_category_that_the_demand_rules_out() {
+    let sites = |strength: f64| {
+        [
+            json!({ "rule": "asce-7-16", "s_ds": strength, "importance_factor": 1.0, "component": "sheet-metal-cabinet", "attachment_height_m": 0 }),
+            json!({ "rule": "asce-7-22", "s_ds": strength, "importance_factor": 1.0, "component": "sheet-metal-cabinet", "attachment_height_m": 0 }),
+            json!({ "rule": "ubc-1997", "zone": if strength < 0.33 { "1" } else { "2A" }, "importance_factor": 1.0, "component": "cabinet",
+                    "anchor_type": "shallow", "attachment_height_m": 0 }),
+        ]
+    };
+    let mut project = cabinet();
+    project["anchorage"]["seismic_category"] = json!("A-B");
+    for (strength, verdict) in [(0.329, Verdict::Holds), (0.33, Verdict::CannotBeSaid)] {
+        for site in sites(strength) {
+            project["site"] = site;
+            assert_eq!(assess(&project).verdict, verdict, "{} {strength}", project["site"]["rule"]);
+        }
+    }
+    assert_eq!(check(&assess(&project), "anchor.anchorage").status, Status::NotCovered);
+}
+
+#[test]
 fn the_state_that_is_named_is_the_one_that_tips() {
     // The empty frame is tall and tips to the rear, where no anchor helps. Full it is low and does not, but shears its
     // thin bolts by more than the frame is over its edge.

@@ -108,7 +108,7 @@ impl<'p> Bench<'p> {
             Ok(_) if format.is_some_and(|format| project.anchorage.as_ref().is_some_and(|a| a.rule.format != format)) => {
                 (anchors.ok(), project.anchorage.as_ref().map(|anchorage| anchorage.rule.other_format))
             }
-            Ok(anchors) => (Some(anchors), None),
+            Ok(anchors) => (Some(anchors), too_low_a_category(project, demand.as_ref())),
             Err(reason) => (None, Some(reason)),
         };
         let feet = project.slab.as_ref().map(|_| feet_on_slab(project));
@@ -389,6 +389,14 @@ fn amplification(project: &Project, demand: Option<&Demand>) -> (Amplification, 
         Some(factor) => (Amplification::Amplified, factor),
         None => (Amplification::Plain, 1.0),
     }
+}
+
+/// Why anchors may not be designed without amplification under this demand; none where they may, or are not.
+fn too_low_a_category(project: &Project, demand: Option<&Result<Demand, StepId>>) -> Option<StepId> {
+    let anchorage = project.anchorage.as_ref()?;
+    let demand = demand?.as_ref().ok()?;
+    let is_plain = (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain;
+    demand.category_c.filter(|_| is_plain)
 }
 
 fn prepared_anchors(project: &Project) -> Result<Box<dyn PreparedAnchors>, StepId> {

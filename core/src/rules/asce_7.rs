@@ -21,6 +21,9 @@ pub struct SnubberSteps {
     pub force: StepId,
 }
 
+/// From this S_DS on every risk category is in seismic design category C or higher (Table 11.6-1 of both editions).
+pub const S_DS_CATEGORY_C: f64 = 0.33;
+
 /// 0.25 in; the millimetres that the standard prints beside it are rounded.
 const GAP_MAX_MM: f64 = 0.25 * 25.4;
 

@@ -40,6 +40,9 @@ pub struct Demand {
     pub cases: Vec<LoadCase>,
     /// Why there is no case of [`Level::Amplified`](crate::load_case::Level::Amplified); none where there is one.
     pub not_amplified: Option<StepId>,
+    /// Why this demand alone puts the building in seismic design category C or higher, so that anchors may not be
+    /// designed as in A or B; none where the category may be lower, or cannot be known from it.
+    pub category_c: Option<StepId>,
 }
 
 /// How a rule's strength of shaking is scaled when one asks how far it can go.

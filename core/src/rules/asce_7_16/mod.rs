@@ -14,7 +14,7 @@ use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
 use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_16;
-use crate::calc::{Part, Sheet, StepId, Subject, System};
+use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
 use crate::load_case::Format;
 
@@ -89,7 +89,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 
     let forces = Forces { horizontal: c_p, amplified: c_m, vertical: c_v };
     let cases = COMBINATIONS.cases(forces, demand::directions(values, fields::DIRECTIONS), sheet);
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: None })
+    let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
+    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: None, category_c })
 }
 
 fn faults(values: &Values, faults: &mut Faults) {

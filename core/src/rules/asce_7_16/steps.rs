@@ -81,5 +81,6 @@ steps! { 31 "asce-7-16";
     LRFD_6_AMPLIFIED "LRFD 6m" Number (ASCE_7_16 "2.3.6, combination 6, with 12.4.3" Memory) "1.2 D + E_v + E_mh": Name;
     LRFD_7_AMPLIFIED "LRFD 7m" Number (ASCE_7_16 "2.3.6, combination 7, with 12.4.3" Memory) "0.9 D - E_v + E_mh": Name;
 
+    CATEGORY_C "seismic design category" Number (ASCE_7_16 "Table 11.6-1" Secondary) "S_DS of 0.33 or more puts the building in seismic design category C or higher; its anchors may not be designed as in A or B": Reason;
     NOT_CLASS_F "site class F" Number (ASCE_7_16 "11.4.8" Memory) "site class F has no site coefficient: it needs a site response analysis, which gives S_DS": Reason;
 }

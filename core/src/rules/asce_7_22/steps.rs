@@ -93,4 +93,6 @@ steps! { 32 "asce-7-22";
     LRFD_7 "LRFD 7" Number (ASCE_7_22 "2.3.6, combination 7" Memory) "0.9 D - E_v + E_h": Name;
     LRFD_6_AMPLIFIED "LRFD 6m" Number (ASCE_7_22 "2.3.6, combination 6, with 12.4.3" Memory) "1.2 D + E_v + E_mh": Name;
     LRFD_7_AMPLIFIED "LRFD 7m" Number (ASCE_7_22 "2.3.6, combination 7, with 12.4.3" Memory) "0.9 D - E_v + E_mh": Name;
+
+    CATEGORY_C "seismic design category" Number (ASCE_7_22 "Table 11.6-1" Secondary) "S_DS of 0.33 or more puts the building in seismic design category C or higher; its anchors may not be designed as in A or B": Reason;
 }

@@ -73,7 +73,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let horizontal_anchors = anchors(values, c_pa, w_p, sheet);
     sheet.step(steps::NOT_AMPLIFIED, 0.0);
     let cases = cases(Forces { component: c_p, anchors: horizontal_anchors, vertical: c_v }, sheet);
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: Some(steps::NOT_AMPLIFIED) })
+    let category_c = site::is_zone_2_or_higher(values, c_a).then_some(steps::CATEGORY_C);
+    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: Some(steps::NOT_AMPLIFIED), category_c })
 }
 
 /// Place of the word of the field `equation`.

@@ -3,7 +3,7 @@
 use alloc::vec;
 
 use super::{fields, steps};
-use crate::calc::{Detail, Sheet, StepId};
+use crate::calc::{Detail, Sheet, StepId, limit};
 use crate::input::Values;
 use crate::rules::table::Table;
 
@@ -32,6 +32,14 @@ pub fn c_a(values: &Values, sheet: &mut Sheet) -> Result<f64, StepId> {
     Ok(sheet.step(steps::C_A_ZONE_4, of_table * n_a))
 }
 
+/// Whether the site is in zone 2A or higher; where only C_a is given, whether no soil of zone 1 has as much.
+pub fn is_zone_2_or_higher(values: &Values, c_a: f64) -> bool {
+    match values.choice(fields::ZONE) {
+        Some(zone) => zone != ZONE_1,
+        None => C_A.iter().all(|row| limit::more(c_a, row[ZONE_1])),
+    }
+}
+
 /// N_a of Table 16-S.
 fn near_source(values: &Values, sheet: &mut Sheet) -> Result<f64, StepId> {
     let (name, table) = match values.choice(fields::SOURCE) {
@@ -47,6 +55,7 @@ fn near_source(values: &Values, sheet: &mut Sheet) -> Result<f64, StepId> {
 }
 
 // Places of the words of the fields `zone`, `soil_profile` and `seismic_source`.
+const ZONE_1: usize = 0;
 pub const ZONE_4: usize = 4;
 const SOIL_D: usize = 3;
 const SOURCE_A: usize = 0;
