@@ -148,6 +148,8 @@ class SteadfootWorksheet extends HTMLElement {
       return;
     }
     this.stale = false;
+    // Where the reader has no cabinet any more, the example stands here again as it was.
+    if (!this.config.apart && readersCabinet.project === null && this.own.tree !== this.example) this.takeExample();
     const project = this.project();
     this.assessment = assessed(project.text, unitSystem.now);
     const { report, faults, broken } = this.assessment;

@@ -4,25 +4,27 @@ import { join } from 'node:path';
 import vm from 'node:vm';
 import { SITE } from './visit.mjs';
 
-/** The engine's exports, from `page.js` of the built site. Each call gives a fresh one. */
+/**
+ * The engine's exports, from `page.js` of the built site; each call gives a fresh one.
+ *
+ * The script is run as it is. It shows its engine to other sites first; what comes then needs a page and fails here.
+ */
 export function engine() {
   const script = readFileSync(join(SITE, 'page.js'), 'utf8');
-  const bytes = Buffer.from(between(script, 'const engineBase64="', '"'), 'base64');
-  const glue = between(script, 'function engineGlue(){\n', '\nreturn steadfootWasm;\n}');
-  const opened = vm.runInThisContext(`(function(){"use strict";\n${glue}\nreturn steadfootWasm;\n})`, { filename: 'glue.js' })();
-  opened.initSync({ module: new WebAssembly.Module(bytes) });
-  return opened;
+  globalThis.steadfootTexts = texts();
+  delete globalThis.steadfoot;
+  let stopped = null;
+  try {
+    vm.runInThisContext(script, { filename: 'page.js' });
+  } catch (error) {
+    stopped = error;
+  }
+  if (!globalThis.steadfoot) throw new Error(`the page's script shows no engine: ${stopped}`);
+  return globalThis.steadfoot.openEngine();
 }
 
 /** The text tables that the page shows, from `texts.js` of the built site. */
 export function texts() {
   const script = readFileSync(join(SITE, 'texts.js'), 'utf8');
   return JSON.parse(script.slice('globalThis.steadfootTexts='.length).replace(/;\s*$/, ''));
-}
-
-function between(text, open, close) {
-  const start = text.indexOf(open);
-  const end = text.indexOf(close, start + open.length);
-  if (start < 0 || end < 0) throw new Error(`the page's script has no ${open}`);
-  return text.slice(start + open.length, end);
 }

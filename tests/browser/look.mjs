@@ -29,7 +29,7 @@ await mkdir(folder, { recursive: true });
 
 try {
   for (const name of pages) {
-    const stem = join(folder, name.replace(/#.*/, '').replace(/\.html$/, '').replace(/[^\w.-]+/g, '-'));
+    const stem = join(folder, name.replace(/#.*/, '').replace(/\.html$/, '').replace(/[^\w.-]+/g, '-') || 'steadfoot');
     for (const width of options.sizes.split(',').map(Number)) {
       for (const look of ['light', 'dark']) {
         await visited(name, { width, height: width > 600 ? 900 : 844 }, look, async (page) => {

@@ -19,7 +19,7 @@ export async function printed(page, paper) {
   try {
     const { stdout: information } = await run('pdfinfo', ['-f', '1', '-l', '9999', file], { maxBuffer: 1 << 26 });
     const sizes = [...information.matchAll(/^Page\s+\d+ size:\s+([\d.]+) x ([\d.]+) pts/gm)].map((m) => [Number(m[1]), Number(m[2])]);
-    const { stdout: text } = await run('pdftotext', ['-layout', file, '-'], { maxBuffer: 1 << 28 });
+    const { stdout: text } = await run('pdftotext', ['-raw', file, '-'], { maxBuffer: 1 << 28 });
     const sheets = text.split('\f').slice(0, sizes.length);
     return { bytes, sizes, sheets, text };
   } finally {

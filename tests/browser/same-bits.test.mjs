@@ -9,7 +9,7 @@ import { native, ROOT } from './native.mjs';
 const WIDTH_PX = 400;
 const RANDOM_PROJECTS = 200;
 
-const demos = () => readdirSync(join(ROOT, 'demo-configs')).filter((name) => name.endsWith('.json') && !/schema/.test(name)).sort()
+const demos = () => readdirSync(join(ROOT, 'demo-configs')).filter((name) => /^\d.*\.json$/.test(name)).sort()
   .map((name) => [name, readFileSync(join(ROOT, 'demo-configs', name), 'utf8')]);
 
 /** What the shipped engine tells of a project, in the same order as the native program. */
@@ -21,11 +21,11 @@ function told(wasm, text) {
     si,
     us,
     rest: {
-      checks: si.report.checks.map((check) => (check.at === null ? null : wasm.working(text, check.at))),
-      rose: si.report.rose.map((point) => wasm.working(text, point.at)),
-      plan: wasm.drawings(text, 'us', null, WIDTH_PX, 'plan'),
-      elevation: wasm.drawings(text, 'si', null, WIDTH_PX, 'elevation'),
-      rose_drawn: wasm.drawings(text, 'si', null, WIDTH_PX, 'rose'),
+      checks: si.report.checks.map((check) => (check.at === null ? null : wasm.working(text, JSON.stringify(check.at)))),
+      rose: si.report.rose.map((point) => wasm.working(text, JSON.stringify(point.at))),
+      plan: wasm.drawings(text, 'us', 'null', WIDTH_PX, 'plan'),
+      elevation: wasm.drawings(text, 'si', 'null', WIDTH_PX, 'elevation'),
+      rose_drawn: wasm.drawings(text, 'si', 'null', WIDTH_PX, 'rose'),
       limits: wasm.limits(text),
     },
   };
