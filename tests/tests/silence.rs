@@ -175,6 +175,27 @@ fn anchors_are_not_designed_as_in_a_category_that_the_demand_rules_out() {
 }
 
 #[test]
+fn anchors_given_as_deep_are_eight_diameters_deep() {
+    let mut project = cabinet();
+    project["site"] = json!({ "rule": "ubc-1997", "zone": "3", "importance_factor": 1.0, "component": "cabinet",
+                              "anchor_type": "deep", "attachment_height_m": 0 });
+    project["anchorage"]["overstrength"] = json!(1.0);
+    let anchorage = |project: &Value| assess(project).checks.iter().any(|check| check.id == "anchor.anchorage");
+    for (embedment_mm, verdict) in [(128.0, Verdict::Holds), (127.9, Verdict::CannotBeSaid)] {
+        project["anchorage"]["embedment_mm"] = json!(embedment_mm);
+        assert_eq!(assess(&project).verdict, verdict, "{embedment_mm} mm of M16");
+    }
+    assert!(anchorage(&project));
+    project["site"]["anchor_type"] = json!("shallow");
+    assert_eq!(assess(&project).verdict, Verdict::Holds);
+    project["site"]["anchor_type"] = json!("deep");
+    project["site"]["equation"] = json!("32-1");
+    assert_eq!(assess(&project).verdict, Verdict::Holds, "the simple equation does not ask how deep they are");
+    project["site"]["component"] = json!("isolated");
+    assert!(anchorage(&project), "the footnote on isolators does");
+}
+
+#[test]
 fn the_state_that_is_named_is_the_one_that_tips() {
     // The empty frame is tall and tips to the rear, where no anchor helps. Full it is low and does not, but shears its
     // thin bolts by more than the frame is over its edge.

@@ -6,8 +6,7 @@ use alloc::vec::Vec;
 use super::Project;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
 use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, Unbalanced, pivots, shear_shares};
-use crate::calc::clause::INPUT;
-use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number, steps};
+use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, least_spread};
 use crate::checks::standing_free::Standing;
 use crate::checks::stiffness::FootStiffness;
@@ -15,22 +14,11 @@ use crate::checks::check_equilibrium;
 use crate::geometry::{Point, Size};
 use crate::load_case::{Directions, Format, HUNDRED_THIRTY, Level, LoadCase};
 use crate::load_out::{self, Load};
+use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SHEAR_NOWHERE, SLAB_MISSING, TURNS_FAR};
 use crate::rules::anchor::{
     Amplification, AnchorForce, AnchorPlace, AnchorSite, AnchorSlab, Cracking, Finding, Findings, PreparedAnchors,
 };
 use crate::rules::demand::Demand;
-
-steps! { 15 "what is there";
-    NO_SITE "" Number (INPUT "site" Derived) "no seismic rule is chosen, so nothing is pushed": Name;
-    NO_SLAB "" Number (INPUT "slab" Derived) "no slab is given, so neither feet nor anchors are checked in concrete": Name;
-    NO_ANCHORAGE "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen, so the anchors are not checked": Name;
-    NO_LIFTING "" Number (INPUT "cabinet" Derived) "no lifting points are given; lifting is not checked here": Name;
-    NOTHING_HOLDS "" Number (INPUT "cabinet.anchors" Derived) "no anchors are given, and friction from gravity may not carry the seismic shear of a component (ASCE 7-16 13.4)": Reason;
-    SLAB_MISSING "" Number (INPUT "slab" Derived) "no slab is given: anchors need its strength, thickness and edges": Reason;
-    RULE_MISSING "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen": Reason;
-    TURNS_FAR "" Number (INPUT "stiffness" Derived) "the base would turn by more than 0.05 rad on its feet and anchors; the statics of small rotations do not reach that": Reason;
-    SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
-}
 
 /// One place in the sweep.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -108,7 +96,10 @@ impl<'p> Bench<'p> {
             Ok(_) if format.is_some_and(|format| project.anchorage.as_ref().is_some_and(|a| a.rule.format != format)) => {
                 (anchors.ok(), project.anchorage.as_ref().map(|anchorage| anchorage.rule.other_format))
             }
-            Ok(anchors) => (Some(anchors), too_low_a_category(project, demand.as_ref())),
+            Ok(anchors) => {
+                let refused = other_anchors(project, demand.as_ref(), &*anchors);
+                (Some(anchors), refused)
+            }
             Err(reason) => (None, Some(reason)),
         };
         let feet = project.slab.as_ref().map(|_| feet_on_slab(project));
@@ -391,12 +382,17 @@ fn amplification(project: &Project, demand: Option<&Demand>) -> (Amplification, 
     }
 }
 
-/// Why anchors may not be designed without amplification under this demand; none where they may, or are not.
-fn too_low_a_category(project: &Project, demand: Option<&Result<Demand, StepId>>) -> Option<StepId> {
+/// Why this demand was made for other anchors: in a category that asks for amplification, or deeper ones.
+fn other_anchors(
+    project: &Project,
+    demand: Option<&Result<Demand, StepId>>,
+    anchors: &dyn PreparedAnchors,
+) -> Option<StepId> {
     let anchorage = project.anchorage.as_ref()?;
     let demand = demand?.as_ref().ok()?;
     let is_plain = (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain;
-    demand.category_c.filter(|_| is_plain)
+    let is_shallow = |&(diameters, _): &(f64, StepId)| limit::less(anchors.least_depth_diameters(), diameters);
+    demand.category_c.filter(|_| is_plain).or(demand.anchor_depth.filter(is_shallow).map(|(_, reason)| reason))
 }
 
 fn prepared_anchors(project: &Project) -> Result<Box<dyn PreparedAnchors>, StepId> {

@@ -140,6 +140,9 @@ pub trait PreparedAnchors {
     /// must be in SI.
     fn stiffness_n_per_mm(&self, anchor: usize, sheet: &mut Sheet) -> f64;
 
+    /// The least embedment over diameter of all anchors.
+    fn least_depth_diameters(&self) -> f64;
+
     /// The outlines of the breakout bodies on the surface of the concrete when these anchors are pulled, in mm.
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon>;
 }

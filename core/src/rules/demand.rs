@@ -43,6 +43,9 @@ pub struct Demand {
     /// Why this demand alone puts the building in seismic design category C or higher, so that anchors may not be
     /// designed as in A or B; none where the category may be lower, or cannot be known from it.
     pub category_c: Option<StepId>,
+    /// How many diameters deep every anchor must be for this demand to hold, and what is wrong where one is not; none
+    /// where it does not depend on that.
+    pub anchor_depth: Option<(f64, StepId)>,
 }
 
 /// How a rule's strength of shaking is scaled when one asks how far it can go.

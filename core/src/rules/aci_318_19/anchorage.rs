@@ -121,6 +121,10 @@ impl PreparedAnchors for Anchorage {
         stiffness::tension_n_per_mm(&self.facts, anchor, sheet)
     }
 
+    fn least_depth_diameters(&self) -> f64 {
+        self.facts.anchors.iter().fold(f64::INFINITY, |least, anchor| least.min(anchor.h_ef / anchor.d_a))
+    }
+
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon> {
         if self.facts.uncovered.is_some() {
             return Vec::new();

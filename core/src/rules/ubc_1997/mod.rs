@@ -74,7 +74,11 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     sheet.step(steps::NOT_AMPLIFIED, 0.0);
     let cases = cases(Forces { component: c_p, anchors: horizontal_anchors, vertical: c_v }, sheet);
     let category_c = site::is_zone_2_or_higher(values, c_a).then_some(steps::CATEGORY_C);
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: Some(steps::NOT_AMPLIFIED), category_c })
+    // The simple equation does not ask how deep anchors are, but the footnote on isolators does.
+    let asks_depth = values.choice(fields::EQUATION) != Some(SIMPLE) || components::is_isolated(values);
+    let is_deep = values.choice(fields::ANCHORS) == Some(DEEP);
+    let anchor_depth = (is_deep && asks_depth).then_some((8.0, steps::NOT_DEEP));
+    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: Some(steps::NOT_AMPLIFIED), category_c, anchor_depth })
 }
 
 /// Place of the word of the field `equation`.

@@ -83,6 +83,7 @@ steps! { 30 "ubc-1997";
     LIGHT_ANCHORS "12-6a" Number (UBC_1997 "12-6; 1612.2.1, exception 2" Memory) "1.1 (0.9 D - 1.0 E), anchors": Name;
 
     CATEGORY_C "seismic design category" Number (UBC_1997 "Table 16-I, as compared in ACI 318-05 R1.1.8.3" Memory) "zone 2A and higher compare with seismic design category C or higher; anchors may not be designed as in A or B": Reason;
+    NOT_DEEP "anchor type" Number (UBC_1997 "1632.2" Secondary) "an anchor is embedded less than eight diameters, but the demand was asked for deep anchors; the anchor type \"shallow\" would fit": Reason;
     NOT_SOIL_F "soil profile S_F" Number (UBC_1997 "Table 16-Q, footnote 1" Memory) "soil profile S_F has no coefficient: it needs an investigation of the site, which gives C_a": Reason;
     NOT_SOURCE "near-source factor" Number (UBC_1997 "Table 16-S" Secondary) "in zone 4 the near-source factor needs the type of the source and its distance": Reason;
     NOT_AMPLIFIED "overstrength" Number (UBC_1997 "1632.2" Memory) "This edition has no overstrength factor for components: for anchors it lowers the response factor instead.": Reason;
