@@ -5,11 +5,12 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Project;
-use super::bench::{Bench, NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, Place, Purpose, STIFFNESS_FACTORS};
+use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
 use crate::load_case::{Directions, Level};
+use crate::report::missing::{NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB};
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
 

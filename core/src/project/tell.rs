@@ -4,9 +4,10 @@ use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::bench::{Bench, NO_SITE};
+use super::bench::Bench;
 use crate::calc::{CheckId, Kind, Role, Status, StepId};
 use crate::report::answer::{self, Sentence, Slot, Topic, sentence};
+use crate::report::missing::NO_SITE;
 use crate::report::outcome::{CheckTold, Verdict};
 
 /// The answer: bolted, before bolting and what is not covered as one sentence, then what governs.

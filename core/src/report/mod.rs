@@ -3,6 +3,7 @@
 pub mod answer;
 pub mod cautions;
 pub mod drawing;
+pub mod missing;
 pub mod outcome;
 mod print;
 pub mod sheet_told;

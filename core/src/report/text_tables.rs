@@ -13,7 +13,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::checks::stiffness::TEXTS,
         &super::answer::TEXTS,
         &super::drawing::TEXTS,
-        &crate::project::bench::TEXTS,
+        &super::missing::TEXTS,
     ];
     for rule in crate::rules::demand::DEMAND_RULE_TEXTS {
         push_new(&mut tables, rule.steps);
