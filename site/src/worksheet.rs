@@ -36,9 +36,7 @@ pub fn element(info: &str, body: &str) -> anyhow::Result<String> {
     let mut attribute = String::new();
     escape_html(&mut attribute, &config.to_string())?;
     let content = static_content(kind, &config)?;
-    Ok(format!(
-        "<steadfoot-worksheet kind=\"{kind}\" config=\"{attribute}\">\n{content}\n</steadfoot-worksheet>\n"
-    ))
+    Ok(format!("<steadfoot-worksheet kind=\"{kind}\" config=\"{attribute}\">\n{content}\n</steadfoot-worksheet>\n"))
 }
 
 pub use number::MARK;
@@ -69,12 +67,8 @@ fn config(body: &str) -> anyhow::Result<Value> {
     if body.is_empty() {
         return Ok(Value::Object(Default::default()));
     }
-    let config: Value =
-        serde_json::from_str(body).context("between the fences stands a JSON object")?;
-    ensure!(
-        config.is_object(),
-        "between the fences stands a JSON object, not {config}"
-    );
+    let config: Value = serde_json::from_str(body).context("between the fences stands a JSON object")?;
+    ensure!(config.is_object(), "between the fences stands a JSON object, not {config}");
     Ok(config)
 }
 

@@ -34,8 +34,7 @@ pub fn answer(report: &Report, topics: &[Topic]) -> String {
 
 /// All sentences of the answer in one.
 pub fn whole(report: &Report) -> String {
-    let sentences: Vec<String> =
-        report.answer.iter().map(|sentence| print_sentence(sentence, System::Si)).collect();
+    let sentences: Vec<String> = report.answer.iter().map(|sentence| print_sentence(sentence, System::Si)).collect();
     sentence_case(&sentences.join(" "))
 }
 

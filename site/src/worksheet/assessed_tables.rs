@@ -38,7 +38,8 @@ pub fn cases(assessed: &Assessed) -> String {
     });
     let rows: Vec<_> = rows.collect();
     if rows.is_empty() {
-        return "<p class=\"note\">There are no load cases: no rule is chosen, or it does not reach this input.</p>\n".into();
+        return "<p class=\"note\">There are no load cases: no rule is chosen, or it does not reach this input.</p>\n"
+            .into();
     }
     let heads = ["Load case", "Gravity", "Vertical", "Horizontal", "For", "Directions"];
     table("demand", "Demand", &heads, rows)

@@ -53,7 +53,8 @@ fn group(role: Role, checks: Vec<&CheckTold>, headings: Headings, assessed: &Ass
 fn row(check: &CheckTold, labels: Labels, assessed: &Assessed) -> String {
     let status = words::status(check.status);
     let (drawn, value) = if is_compared(check) {
-        let value = check.utilisation.map_or("∞".into(), |value| words::plain(value, Kind::Utilisation, Rounding::Up));
+        let value =
+            check.utilisation.map_or("∞".into(), |value| words::plain(value, Kind::Utilisation, Rounding::Up));
         (scale(check, labels), value)
     } else {
         ("<span class=\"no-scale\"></span>".into(), "–".into())

@@ -22,7 +22,10 @@ pub fn examples() -> anyhow::Result<String> {
         let used = assessed.governing().and_then(|check| check.utilisation);
         let used = match assessed.report.verdict {
             Verdict::CannotBeSaid => String::new(),
-            _ => used.map_or_else(|| ", no balance".into(), |used| format!(", {}", words::plain(used, Kind::Utilisation, Rounding::Up))),
+            _ => used.map_or_else(
+                || ", no balance".into(),
+                |used| format!(", {}", words::plain(used, Kind::Utilisation, Rounding::Up)),
+            ),
         };
         body += &format!(
             "<tr><th scope=\"row\">{}</th><td>{}</td><td>{verdict}{used}</td></tr>\n",

@@ -71,9 +71,10 @@ fn plain_exponent(raised: &str) -> String {
     let plain = |sign: char| match sign {
         '⁻' => Some('−'),
         '^' => None,
-        other => "⁰¹²³⁴⁵⁶⁷⁸⁹".chars().position(|digit| digit == other).map_or(Some(other), |digit| {
-            char::from_digit(digit as u32, 10)
-        }),
+        other => "⁰¹²³⁴⁵⁶⁷⁸⁹"
+            .chars()
+            .position(|digit| digit == other)
+            .map_or(Some(other), |digit| char::from_digit(digit as u32, 10)),
     };
     raised.chars().filter_map(plain).collect()
 }
@@ -136,7 +137,10 @@ mod tests {
 
     #[test]
     fn numbers_and_units_are_set() {
-        assert_eq!(number("−4.2×10⁻³", Inside::Nothing), "<mrow><mn>−4.2</mn><mo>×</mo><msup><mn>10</mn><mn>−3</mn></msup></mrow>");
+        assert_eq!(
+            number("−4.2×10⁻³", Inside::Nothing),
+            "<mrow><mn>−4.2</mn><mo>×</mo><msup><mn>10</mn><mn>−3</mn></msup></mrow>"
+        );
         assert_eq!(quantity("12.4\u{a0}kN"), "<mn>12.4</mn><mspace width=\"0.25em\"></mspace><mtext>kN</mtext>");
         assert!(quantity("10\u{a0}N^(1/2)·mm^(−1)").ends_with("<msup><mtext>mm</mtext><mtext>−1</mtext></msup>"));
     }

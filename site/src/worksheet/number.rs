@@ -125,7 +125,11 @@ fn limit(assessed: &Assessed, what: What, of: &str) -> anyhow::Result<String> {
         "free" => LimitOf::Free,
         other => bail!("a limit is that of a cabinet bolted or free, not {other}"),
     };
-    let found = assessed.limits().iter().find(|limit| limit.of == of && limit.what == what).context("there is no such limit")?;
+    let found = assessed
+        .limits()
+        .iter()
+        .find(|limit| limit.of == of && limit.what == what)
+        .context("there is no such limit")?;
     let kind = Kind::from_code(found.kind).context("a limit has a kind")?;
     Ok(words::plain(found.low.context("it holds nowhere")?, kind, Down))
 }
@@ -133,9 +137,7 @@ fn limit(assessed: &Assessed, what: What, of: &str) -> anyhow::Result<String> {
 fn counted(what: &str) -> anyhow::Result<String> {
     let count = match what {
         "examples" => demo_files()?.len(),
-        "rules" => {
-            steadfoot::rules::demand::DEMAND_RULES.len() + steadfoot::rules::anchor::ANCHOR_RULES.len()
-        }
+        "rules" => steadfoot::rules::demand::DEMAND_RULES.len() + steadfoot::rules::anchor::ANCHOR_RULES.len(),
         "values" => verification::count()?.values,
         "met" => verification::count()?.met,
         other => bail!("\"{other}\" is not counted"),

@@ -114,8 +114,7 @@ fn groups() -> Vec<(&'static str, Vec<&'static StepTable>)> {
     }
     // Two editions of one standard share their tables; they are told once.
     for rule in ANCHOR_RULE_TEXTS {
-        let new: Vec<_> =
-            rule.steps.iter().copied().filter(|table| !of_rules.contains(&table.number)).collect();
+        let new: Vec<_> = rule.steps.iter().copied().filter(|table| !of_rules.contains(&table.number)).collect();
         of_rules.extend(new.iter().map(|table| table.number));
         if !new.is_empty() {
             groups.push((rule.title, new));

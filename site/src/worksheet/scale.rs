@@ -23,10 +23,18 @@ pub enum Labels {
 /// The scale of a check.
 pub fn scale(check: &CheckTold, labels: Labels) -> String {
     let height = if labels == Labels::Written { HEIGHT_LABELLED } else { HEIGHT };
-    let tick = |x: f64, up: f64| format!("<line x1=\"{x}\" x2=\"{x}\" y1=\"{}\" y2=\"{}\"></line>", LINE - up, LINE + 4.0);
-    let label = |x: f64, text: &str| format!("<text x=\"{x}\" y=\"{}\" text-anchor=\"middle\">{text}</text>", height - 2.0);
-    let mut svg = format!("<svg class=\"scale\" viewBox=\"0 0 {WIDTH} {height}\" aria-hidden=\"true\" focusable=\"false\">");
-    svg += &format!("<path class=\"axis\" d=\"M{ZERO} {LINE}H{}M{} {LINE}H{}\"></path>", END + 1.0, END + 8.0, WIDTH - 2.0);
+    let tick =
+        |x: f64, up: f64| format!("<line x1=\"{x}\" x2=\"{x}\" y1=\"{}\" y2=\"{}\"></line>", LINE - up, LINE + 4.0);
+    let label =
+        |x: f64, text: &str| format!("<text x=\"{x}\" y=\"{}\" text-anchor=\"middle\">{text}</text>", height - 2.0);
+    let mut svg =
+        format!("<svg class=\"scale\" viewBox=\"0 0 {WIDTH} {height}\" aria-hidden=\"true\" focusable=\"false\">");
+    svg += &format!(
+        "<path class=\"axis\" d=\"M{ZERO} {LINE}H{}M{} {LINE}H{}\"></path>",
+        END + 1.0,
+        END + 8.0,
+        WIDTH - 2.0
+    );
     svg += &format!("<path class=\"break\" d=\"M{} {}l6 -8m1 8l6 -8\"></path>", END - 2.0, LINE + 4.0);
     svg += &tick(ZERO, 4.0);
     svg += &tick(ONE, 10.0);

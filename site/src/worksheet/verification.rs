@@ -67,7 +67,11 @@ pub fn by_source() -> anyhow::Result<String> {
     let mut lines: BTreeMap<(usize, &str, String), (usize, usize)> = BTreeMap::new();
     for source in sources()? {
         let is_own = source.trust == Trust::Derived;
-        let name = if is_own { "Our own arithmetic, by scripts that do not read the engine".into() } else { source.name.clone() };
+        let name = if is_own {
+            "Our own arithmetic, by scripts that do not read the engine".into()
+        } else {
+            source.name.clone()
+        };
         let (values, met) = lines.entry((rank(source.trust), source.topic, name)).or_default();
         *values += source.values;
         *met += source.met;
@@ -79,7 +83,10 @@ pub fn by_source() -> anyhow::Result<String> {
         if told != Some(rank) {
             told = Some(rank);
             let (word, meaning) = (words::sentence_case(words::trust(of)), words::trust_meaning(of));
-            body += &format!("<tr class=\"by\"><th scope=\"rowgroup\" colspan=\"3\">{} {word}: {meaning}</th></tr>\n", trust::mark(of));
+            body += &format!(
+                "<tr class=\"by\"><th scope=\"rowgroup\" colspan=\"3\">{} {word}: {meaning}</th></tr>\n",
+                trust::mark(of)
+            );
         }
         body += &format!(
             "<tr><td>{topic}</td><td>{}</td><td class=\"number\">{met} of {values}</td></tr>\n",

@@ -38,11 +38,7 @@ fn steps(section: &Section) -> String {
         // Values of an indexed quantity stand in one table.
         let is_same = |next: &&Step| step.index > 0 && next.id == step.id && next.index > 0;
         let length = rest.iter().take_while(is_same).count().max(1);
-        html += &if step.index > 0 {
-            indexed(section, row, &rest[..length])
-        } else {
-            one(section, row, step, &known)
-        };
+        html += &if step.index > 0 { indexed(section, row, &rest[..length]) } else { one(section, row, step, &known) };
         known.insert(row.symbol, (step.value, row.kind, step.index));
         rest = &rest[length..];
     }
