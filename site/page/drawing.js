@@ -75,7 +75,9 @@ class Drawing {
 
 // Plan, elevation and rose side by side, and beneath them the working of the direction that was picked on the rose.
 class Drawings {
-  constructor(views = ["plan", "elevation", "rose"]) {
+  // `drawn` says which checks the drawings are about; all where it is null.
+  constructor(views = ["plan", "elevation", "rose"], drawn = null) {
+    this.drawn = drawn;
     this.picked = null;
     this.panel = make("div", { class: "picked", hidden: true });
     this.drawings = views.map((view) => (view === "rose" ? new Rose((place) => this.pick(place)) : new Drawing(view, CAPTIONS[view])));
@@ -89,7 +91,7 @@ class Drawings {
     const { report } = assessment;
     if (report === null) return;
     const point = this.picked === null ? null : nearestPoint(report.rose, this.picked);
-    const { governing } = assessment;
+    const governing = this.drawn ? mostUsed(report.checks.filter((check) => this.drawn.test(check.id))) || assessment.governing : assessment.governing;
     const at = point ? point.at : governing && governing.at;
     for (const drawing of this.drawings) drawing.update(assessment, at || null);
     this.tell(point);
@@ -113,6 +115,10 @@ class Drawings {
       close,
       workingBlock(this.assessment.working(point.at), { report, tree: this.tree, at: point.at })));
   }
+}
+
+function mostUsed(checks) {
+  return checks.filter((check) => check.at && check.utilisation !== null).sort((a, b) => b.utilisation - a.utilisation)[0] || null;
 }
 
 const CAPTIONS = {

@@ -6,9 +6,9 @@ const WORKSHEET_KINDS = {
   "load-out": { title: "What stands there", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "contents[*].mass_kg"], tables: [StatesTable], topics: [] },
   demand: { title: "How hard it is shaken", view: "rose", fields: ["site.*"], tables: [CasesTable] },
   "base-reactions": { title: "What feet and anchors feel", view: "plan", fields: ["cabinet.frame.centre_mm", "cabinet.feet[*].stiffness_n_per_mm", "cabinet.anchors[*].stiffness_n_per_mm"], checks: /^base\./ },
-  "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction"], checks: /^free\./, topics: ["free"] },
+  "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction"], checks: /^free\./, drawn: /^free\.tipping$/, topics: ["free"] },
   anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.rule", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], checks: /^anchor\./ },
-  feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./ },
+  feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./, drawn: /^foot\./ },
 };
 
 let sharedStyle = null;
@@ -131,7 +131,7 @@ class SteadfootWorksheet extends HTMLElement {
     const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => this.reset() }, "Reset");
     const views = drawing === "all" ? ["plan", "elevation", "rose"] : [].concat(drawing || []);
     this.results = make("div", { class: kind.link ? "results" : "results few-results" },
-      views.length > 0 && this.with(new Drawings(views)),
+      views.length > 0 && this.with(new Drawings(views, kind.drawn)),
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)));
     return [

@@ -92,7 +92,7 @@ pub fn lines() -> String {
             .filter(|(_, count)| *count > 0)
             .map(|(word, count)| format!("{count} {word}"))
             .collect();
-        let body: String = rows.iter().map(|row| line(row)).collect();
+        let body: String = in_one_line(&rows).into_iter().map(line).collect();
         html += &format!(
             "<details class=\"lines\"><summary>{}: {} lines, {}</summary>\n<div class=\"wide\" tabindex=\"0\" role=\"group\" \
              aria-label=\"{0}\"><table>\n{body}</table></div></details>\n",
@@ -131,15 +131,23 @@ fn is_told(row: &StepText) -> bool {
     row.shape != Shape::Given && !is_own_name && !row.what.is_empty()
 }
 
-fn line(row: &StepText) -> String {
+/// Rows of a choice that stand in one clause, such as the soils of a table, make one line.
+fn in_one_line<'a>(rows: &'a [&StepText]) -> Vec<&'a [&'a StepText]> {
+    rows.chunk_by(|a, b| a.shape == Shape::Name && b.shape == Shape::Name && a.clause == b.clause && a.trust == b.trust)
+        .collect()
+}
+
+fn line(rows: &[&StepText]) -> String {
+    let Some(row) = rows.first() else { return String::new() };
     let symbol = match row.shape {
         Shape::Name | Shape::Reason => String::new(),
         _ => format!("<math>{}</math>", math::symbol(row.symbol, 0)),
     };
+    let what: Vec<String> = rows.iter().map(|row| math::with_symbols(row.what)).collect();
     let clause = super::check_list::clause(row.clause);
     format!(
         "<tr><td>{symbol}<td>{}<td>{}<td>{}<td>{}\n",
-        escaped(row.what),
+        what.join("; "),
         shape_word(row.shape),
         escaped(&clause),
         words::trust(row.trust),
