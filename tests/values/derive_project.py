@@ -17,8 +17,8 @@ def feet(x, y, side):
     return [{"name": name, "at_mm": [at_x, at_y], "size_mm": [side, side]} for name, at_x, at_y in places]
 
 
-def direct(vertical):
-    return {"rule": "direct", "format": "strength", "horizontal_coefficient": 0.3, "vertical_coefficient": vertical,
+def direct(vertical, horizontal=0.3):
+    return {"rule": "direct", "format": "strength", "horizontal_coefficient": horizontal, "vertical_coefficient": vertical,
             "gravity_heavy": 1.2, "gravity_light": 0.9}
 
 
@@ -75,6 +75,7 @@ def standing(name, direction_deg, along, vertical):
 
 
 # A foot of 4 in. on 6 in. of concrete of 4000 psi, far from everything: the root of the areas would be 7 and stops at 2.
+# The push is next to nothing, so that the force stands in the middle of the foot.
 FOOT, THICKNESS, STRENGTH = 4.0, 6.0, 4.0
 ROOT = sqrt((FOOT + 2 * 2 * THICKNESS) ** 2 / FOOT ** 2)
 BEARING = 0.85 * STRENGTH * FOOT ** 2 * min(2.0, ROOT)
@@ -86,7 +87,7 @@ FOOT_PROJECT = {
                 "frame": {"mass_kg": 4000, "centre_mm": [0, 0, 900]}, "feet": feet(500, 500, FOOT * INCH)},
     "slab": {"strength_mpa": STRENGTH * 6.894757293168361, "thickness_mm": THICKNESS * INCH,
              "edges_mm": {"left": None, "right": None, "front": None, "rear": None}},
-    "site": direct(0.0),
+    "site": direct(0.0, horizontal=0.001),
 }
 
 BLOCKS = [
