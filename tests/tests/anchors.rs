@@ -460,6 +460,10 @@ fn more_strength_embedment_and_edge_distance_never_hurt() {
         let deep = alone.quiet();
         for check in [CheckId::AnchorTensionBreakout, CheckId::AnchorShearPryout].into_iter().filter(|_| !crosses) {
             let (a, b) = (shallow.largest(check), deep.largest(check));
+            // Where the shallow one is not covered for want of concrete beneath it, there is nothing to compare.
+            if a == f64::NEG_INFINITY {
+                continue;
+            }
             assert!(b <= a * (1.0 + 1e-12), "{check:?}: a deeper anchor raises {a} to {b}");
         }
         // One edge farther away. The reduced embedment near three edges is no clause to be monotone, so those are left out.

@@ -1,6 +1,6 @@
 use alloc::vec::Vec;
 
-use crate::geometry::{HalfPlane, Point};
+use crate::geometry::{HalfPlane, Point, Size};
 
 /// The plane by which the body has settled, w = at_origin + slope_x x + slope_y y, positive downwards.
 ///
@@ -24,6 +24,9 @@ pub struct FootReaction {
     pub force_n: f64,
     /// The part of the foot's area that is pressed, 0 to 1.
     pub contact_fraction: f64,
+    /// Half sides of the rectangle in the foot whose middle is where its force acts, in mm: the whole foot under an even
+    /// pressure, less the more it leans.
+    pub bearing_half: Size,
     /// The pressure at the foot's most pressed corner.
     pub peak_pressure_mpa: f64,
     /// The force over the pressed area.

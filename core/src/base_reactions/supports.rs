@@ -4,7 +4,7 @@ use super::contact::partial_contact;
 use super::newton;
 use super::scaled::{Resistance, ScaledSupports};
 use super::{Anchor, BaseLoad, Directions, Foot, FootReaction, Plane, Reactions};
-use crate::geometry::{Cone, Edge, Hull, Membership, Point, Polygon};
+use crate::geometry::{Cone, Edge, Hull, Membership, Point, Polygon, Size};
 
 /// Feet and anchors under a rigid body, with all that depends on nothing but them worked out once.
 ///
@@ -183,13 +183,16 @@ impl Supports {
             let (slope_u, slope_v) = (b * scaled.half_x, c * scaled.half_y);
             let rise = slope_u.abs() + slope_v.abs();
             // A quarter of the integrals over the square -1..1 is the mean of w, and the part that is pressed.
-            let (mean, contact_fraction) = if middle >= rise {
-                (middle, if middle > 0.0 { 1.0 } else { 0.0 })
+            // Where the force acts, in half sizes from the middle of the foot, follows from the first moments.
+            let (mean, contact_fraction, off_u, off_v) = if middle >= rise {
+                let off = |slope: f64| if middle > 0.0 { slope / (3.0 * middle) } else { 0.0 };
+                (middle, if middle > 0.0 { 1.0 } else { 0.0 }, off(slope_u), off(slope_v))
             } else if middle > -rise {
                 let contact = partial_contact(middle, slope_u, slope_v);
-                (contact.force / 4.0, contact.area / 4.0)
+                let off = |moment: f64| if contact.force > 0.0 { moment / contact.force } else { 0.0 };
+                (contact.force / 4.0, contact.area / 4.0, off(contact.force_u), off(contact.force_v))
             } else {
-                (0.0, 0.0)
+                (0.0, 0.0, 0.0, 0.0)
             };
             let area_mm2 = foot.area_mm2();
             let force_n = scaled.stiffness * mean * size_n;
@@ -197,6 +200,7 @@ impl Supports {
             reactions.feet.push(FootReaction {
                 force_n,
                 contact_fraction,
+                bearing_half: Size::new(foot.half.x_mm * (1.0 - off_u.abs()), foot.half.y_mm * (1.0 - off_v.abs())),
                 peak_pressure_mpa: over(scaled.stiffness * (middle + rise).max(0.0) * size_n, area_mm2),
                 mean_pressure_mpa: over(force_n, area_mm2 * contact_fraction),
             });

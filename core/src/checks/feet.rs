@@ -1,4 +1,7 @@
-//! Feet: bearing on concrete by ACI 318-19 22.8, with the contact area that is really pressed.
+//! Feet: bearing on concrete by ACI 318-19 22.8.
+//!
+//! The loaded area is the rectangle in the foot whose middle is where the foot's force acts: the clause is for a load
+//! in the middle of its area, and a foot that leans presses harder than its mean.
 
 use crate::calc::clause::{INPUT, STATICS};
 use alloc::vec;
@@ -12,24 +15,25 @@ pub static ACI_318_19: Document =
 
 steps! { 14 "feet";
     F_C "f'_c" Stress (INPUT "" Derived) "Specified strength of the concrete": Given;
-    A_FOOT "A_foot" Area (INPUT "" Derived) "Area of the foot": Given;
-    A_1 "A_1" Area (STATICS "base reactions" Derived) "Area under the foot that is pressed": Solved;
-    W_1 "b_1" Length (INPUT "" Derived) "Half side of the foot on the side where the concrete spreads least": Given;
+    D_X "d_x" Length (STATICS "base reactions" Derived) "Distance from where the foot's force acts to the nearest side of the foot, along x": Solved;
+    D_Y "d_y" Length (STATICS "base reactions" Derived) "The same along y": Solved;
+    A_1 "A_1" Area (ACI_318_19 "22.8.3.2" Derived) "Loaded area: the rectangle in the foot with the force in its middle" = "4 * d_x * d_y";
+    B_1_X "b_1" Length (STATICS "" Derived) "Half side of that rectangle along x, where the concrete spreads least" = "d_x";
+    B_1_Y "b_1" Length (STATICS "" Derived) "Half side of that rectangle along y, where the concrete spreads least" = "d_y";
     S_1 "s_1" Length (ACI_318_19 "22.8.3.2" Memory) "Spread of the load there: to the slab's edge, half way to the next foot, or 1 vertical to 2 horizontal": Geometry;
     R_A "r_A" Number (ACI_318_19 "22.8.3.2" Secondary) "Root of A_2 over A_1, the support being wider on all sides by a similar figure; not more than 2" = "min(2, (b_1 + s_1) / b_1)";
-    R_A_PART "r_A" Number (ACI_318_19 "22.8.3.2" Derived) "1, because only a part of the foot is pressed and the figure beneath is not similar": Condition;
     B_N "B_n" Force (ACI_318_19 "22.8.3.2" Secondary) "Nominal bearing strength" = "r_A * 0.85 * f'_c * A_1";
-    PHI "phi" Number (ACI_318_19 "Table 21.2.1" Memory) "Strength reduction factor for bearing": Constant;
+    PHI "phi" Number (ACI_318_19 "Table 21.2.1" Memory) "Strength reduction factor for bearing; a slab of plain concrete takes 0.60 instead (chapter 14), which is not asked here": Constant;
     B_U "B_u" Force (STATICS "base reactions" Derived) "Force of the foot on the concrete": Solved;
     U_B "u" Utilisation (ACI_318_19 "22.8.3.1" Secondary) "Demand over strength" = "B_u / (phi * B_n)";
-    Q_MEAN "q_mean" Pressure (STATICS "" Derived) "Mean pressure over the pressed area" = "B_u / A_1";
+    A_P "A_p" Area (STATICS "base reactions" Derived) "Area under the foot that is pressed": Solved;
+    Q_MEAN "q_mean" Pressure (STATICS "" Derived) "Mean pressure over the pressed area" = "B_u / A_p";
     Q_PEAK "q_peak" Pressure (STATICS "base reactions" Derived) "Peak pressure at the most pressed corner": Solved;
     Q_N "q_n" Pressure (ACI_318_19 "22.8.3.2" Derived) "Bearing strength as a pressure" = "phi * B_n / A_1";
     U_Q "u" Utilisation (STATICS "" Derived) "Peak pressure over the bearing strength as a pressure; a stiff foot spreads it" = "q_peak / q_n";
     NOT_STRENGTH "" Number (ACI_318_19 "5.3" Memory) "bearing strength by ACI 318-19 takes factored loads of strength design; the demand rule works in another format": Reason;
     WEAK "" Number (ACI_318_19 "19.2.1.1" Memory) "the concrete is weaker than 17 MPa (2500 psi), the least for structural concrete": Reason;
     NO_SLAB "" Number (INPUT "" Derived) "no slab is given: its strength, thickness and edges are needed": Reason;
-    LIFTED "" Number (STATICS "" Derived) "no foot is pressed in any load case": Reason;
     POINT "" Number (INPUT "" Derived) "a foot without size has no area to press with": Reason;
 }
 
@@ -45,21 +49,12 @@ pub struct FootOnSlab {
     pub number: u16,
     /// Half sizes of the foot.
     pub half: Size,
-    /// Half side and spread on the side where the concrete spreads least.
-    pub least: Spread,
+    /// How much farther than the foot the concrete goes, along x and along y, on the nearer side.
+    pub beyond: Size,
     /// Strength of the concrete.
     pub strength_mpa: f64,
     /// The system in whose units the check is computed.
     pub system: System,
-}
-
-/// How far a load can spread beside a foot.
-#[derive(Clone, Copy, Debug)]
-pub struct Spread {
-    /// Half side of the foot in that direction.
-    pub half_mm: f64,
-    /// How much farther the concrete below goes.
-    pub beyond_mm: f64,
 }
 
 /// What a foot feels in one load case and direction.
@@ -67,6 +62,8 @@ pub struct Spread {
 pub struct FootForce {
     /// Its force.
     pub force_n: f64,
+    /// Half sides of the rectangle in the foot whose middle is where the force acts.
+    pub bearing_half: Size,
     /// Its pressed area.
     pub area_mm2: f64,
     /// Its highest pressure.
@@ -84,11 +81,11 @@ pub struct Surroundings<'a> {
     pub feet: &'a [(Point, Size)],
 }
 
-/// The side of a foot on which its load spreads least, so that the figure beneath stays similar (22.8.3.2).
+/// How far the load of a foot can spread beside it along x and y, on the nearer side (22.8.3.2).
 ///
 /// The spread is limited by the slab's edge, by half the gap to the next foot, and by a slope of 1 vertical to 2
 /// horizontal through the thickness.
-pub fn least_spread(foot: usize, around: &Surroundings) -> Spread {
+pub fn spread(foot: usize, around: &Surroundings) -> Size {
     let (at, half) = around.feet[foot];
     let through_mm = 2.0 * around.thickness_mm;
     let [left, right, front, rear] = around.edges_mm;
@@ -107,12 +104,7 @@ pub fn least_spread(foot: usize, around: &Surroundings) -> Spread {
             beyond_y = beyond_y.min(gap_y / 2.0);
         }
     }
-    let (beyond_x, beyond_y) = (beyond_x.max(0.0), beyond_y.max(0.0));
-    if beyond_x * half.y_mm <= beyond_y * half.x_mm {
-        Spread { half_mm: half.x_mm, beyond_mm: beyond_x }
-    } else {
-        Spread { half_mm: half.y_mm, beyond_mm: beyond_y }
-    }
+    Size::new(beyond_x.max(0.0), beyond_y.max(0.0))
 }
 
 impl FootOnSlab {
@@ -123,17 +115,17 @@ impl FootOnSlab {
         let of = |value, kind| self.system.from_si(value, kind);
         sheet.open(Part::Feet, Subject::Foot(self.number), Some(CheckId::FootBearing), self.system);
         let strength = sheet.step(F_C, of(self.strength_mpa, Kind::Stress));
-        let whole = sheet.step(A_FOOT, of(4.0 * self.half.area_mm2(), Kind::Area));
-        let pressed = sheet.carry(A_1, of(force.area_mm2, Kind::Area));
-        let ratio = if pressed >= whole * (1.0 - 1e-9) {
-            let half = sheet.step(W_1, of(self.least.half_mm, Kind::Length));
-            let beyond = of(self.least.beyond_mm, Kind::Length);
-            sheet.detailed(S_1, beyond, || Detail::Shape(vec![[half, 0.0], [half + beyond, 0.0]]));
-            sheet.step(R_A, f64::min(2.0, (half + beyond) / half))
-        } else {
-            sheet.step(R_A_PART, 1.0)
-        };
-        let nominal = sheet.step(B_N, ratio * 0.85 * strength * pressed);
+        let (d_x, d_y) = (of(force.bearing_half.x_mm, Kind::Length), of(force.bearing_half.y_mm, Kind::Length));
+        sheet.carry(D_X, d_x);
+        sheet.carry(D_Y, d_y);
+        let loaded = sheet.step(A_1, 4.0 * d_x * d_y);
+        let (beyond_x, beyond_y) = (of(self.beyond.x_mm, Kind::Length), of(self.beyond.y_mm, Kind::Length));
+        let (row, half, beyond) =
+            if beyond_x * d_y <= beyond_y * d_x { (B_1_X, d_x, beyond_x) } else { (B_1_Y, d_y, beyond_y) };
+        sheet.step(row, half);
+        sheet.detailed(S_1, beyond, || Detail::Shape(vec![[half, 0.0], [half + beyond, 0.0]]));
+        let ratio = sheet.step(R_A, f64::min(2.0, (half + beyond) / half));
+        let nominal = sheet.step(B_N, ratio * 0.85 * strength * loaded);
         let phi = sheet.step(PHI, PHI_BEARING);
         let demand = sheet.carry(B_U, of(force.force_n, Kind::Force));
         let utilisation = sheet.step(U_B, demand / (phi * nominal));
@@ -144,12 +136,13 @@ impl FootOnSlab {
         };
         sheet.open(Part::Feet, Subject::Foot(self.number), Some(CheckId::FootPressure), self.system);
         sheet.carry(B_U, demand);
-        sheet.carry(A_1, pressed);
+        sheet.carry(A_1, loaded);
+        let pressed = sheet.carry(A_P, of(force.area_mm2, Kind::Area));
         sheet.carry(PHI, phi);
         sheet.carry(B_N, nominal);
         sheet.step(Q_MEAN, demand / pressed);
         let peak = sheet.carry(Q_PEAK, of(force.peak_mpa, Kind::Pressure));
-        let allowed = sheet.step(Q_N, phi * nominal / pressed);
+        let allowed = sheet.step(Q_N, phi * nominal / loaded);
         let utilisation = sheet.step(U_Q, peak / allowed);
         let limit = self.system.to_si(allowed, Kind::Pressure);
         [bearing, Outcome::Compared { value: force.peak_mpa, limit, utilisation }]

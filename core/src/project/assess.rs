@@ -10,7 +10,7 @@ use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
 use crate::load_case::{Directions, Level};
-use crate::report::missing::{NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB};
+use crate::report::missing::{NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, STEMS_BEND};
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
 
@@ -44,7 +44,7 @@ pub fn assess_on(bench: &mut Bench) -> Report {
         rose: super::rose::rose(bench, &checks, governs),
         checks,
         governs,
-        absent: absent(project),
+        absent: absent(bench),
     }
 }
 
@@ -191,6 +191,10 @@ fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2
     match (track.not_covered, track.not_needed) {
         (Some((id, place)), _) => Some(check_told(bench, reason(Outcome::NotCovered(id)), met(place))),
         (None, Some((id, place))) => Some(check_told(bench, reason(Outcome::NotNeeded(id)), met(place))),
+        // Loads were put on and no foot was pressed: a check that says nothing would look like one that was not asked.
+        (None, None) if check == CheckId::FootBearing && !bench.runs.is_empty() => {
+            Some(check_told(bench, reason(Outcome::NotNeeded(NOT_PRESSED)), None))
+        }
         (None, None) => None,
     }
 }
@@ -321,7 +325,9 @@ fn cases_told(bench: &Bench) -> Vec<CaseTold> {
     told.collect()
 }
 
-fn absent(project: &Project) -> Vec<u16> {
+/// What is not checked, and what else a reader should know of the input.
+fn absent(bench: &Bench) -> Vec<u16> {
+    let project = bench.project;
     let mut rows = Vec::new();
     let mut say = |is_absent: bool, row: crate::calc::StepId| {
         if is_absent {
@@ -332,6 +338,10 @@ fn absent(project: &Project) -> Vec<u16> {
     say(project.slab.is_none(), NO_SLAB);
     say(project.anchorage.is_none() && !project.cabinet.anchors.is_empty(), NO_ANCHORAGE);
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
+    let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());
+    say(has_stems && !project.cabinet.anchors.is_empty() && project.anchorage.is_some(), STEMS_BEND);
+    let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));
+    say(given.is_some() && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
     rows
 }
 

@@ -7,7 +7,7 @@ use super::Project;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
 use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, Unbalanced, pivots, shear_shares};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
-use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, least_spread};
+use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, spread};
 use crate::checks::standing_free::Standing;
 use crate::checks::stiffness::FootStiffness;
 use crate::checks::check_equilibrium;
@@ -138,6 +138,11 @@ impl<'p> Bench<'p> {
             Some(Ok(demand)) => &demand.cases,
             _ => &[],
         }
+    }
+
+    /// Whether the demand rule has cases that are amplified for anchors in concrete.
+    pub fn has_amplified_level(&self) -> bool {
+        self.cases().iter().any(|case| case.level == Level::Amplified)
     }
 
     /// The directions that a run tries, and whether a search between them is allowed.
@@ -306,10 +311,13 @@ impl<'p> Bench<'p> {
             let subject = Subject::Foot(foot.number);
             let area_mm2 = reaction.contact_fraction * 4.0 * foot.half.area_mm2();
             let outcomes = if area_mm2 > 0.0 {
-                foot.check(
-                    &FootForce { force_n: reaction.force_n, area_mm2, peak_mpa: reaction.peak_pressure_mpa },
-                    sheet,
-                )
+                let force = FootForce {
+                    force_n: reaction.force_n,
+                    bearing_half: reaction.bearing_half,
+                    area_mm2,
+                    peak_mpa: reaction.peak_pressure_mpa,
+                };
+                foot.check(&force, sheet)
             } else {
                 [Outcome::NotCovered(feet::POINT); 2]
             };
@@ -433,7 +441,7 @@ fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
         .map(|(number, (_, half))| FootOnSlab {
             number: number as u16,
             half: *half,
-            least: least_spread(number, &around),
+            beyond: spread(number, &around),
             strength_mpa: slab.strength_mpa,
             system,
         })

@@ -7,10 +7,13 @@ steps! { 15 "what is there";
     NO_SITE "" Number (INPUT "site" Derived) "no seismic rule is chosen, so nothing is pushed": Name;
     NO_SLAB "" Number (INPUT "slab" Derived) "no slab is given, so neither feet nor anchors are checked in concrete": Name;
     NO_ANCHORAGE "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen, so the anchors are not checked": Name;
+    STEMS_BEND "" Number (INPUT "cabinet.feet" Derived) "feet on stems lift the base off the floor: if the bolts pass that gap they bend, which is only covered when it is said under the base, as a stand-off": Name;
+    OVERSTRENGTH_IDLE "" Number (INPUT "anchorage" Derived) "the overstrength given with the anchorage is not used, because the demand rule brings its own": Name;
     NO_LIFTING "" Number (INPUT "cabinet" Derived) "no lifting points are given; lifting is not checked here": Name;
     NOTHING_HOLDS "" Number (INPUT "cabinet.anchors" Derived) "no anchors are given, and friction from gravity may not carry the seismic shear of a component (ASCE 7-16 13.4)": Reason;
     SLAB_MISSING "" Number (INPUT "slab" Derived) "no slab is given: anchors need its strength, thickness and edges": Reason;
     RULE_MISSING "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen": Reason;
     TURNS_FAR "" Number (INPUT "stiffness" Derived) "the base would turn by more than 0.05 rad on its feet and anchors; the statics of small rotations do not reach that": Reason;
+    NOT_PRESSED "" Number (INPUT "cabinet.feet" Derived) "no foot is pressed in any load case": Reason;
     SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
 }

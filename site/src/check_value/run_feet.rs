@@ -7,7 +7,7 @@
 
 use serde_json::Value as Json;
 use steadfoot::calc::{Kind, Outcome, Sheet, System};
-use steadfoot::checks::feet::{FootForce, FootOnSlab, Surroundings, least_spread};
+use steadfoot::checks::feet::{FootForce, FootOnSlab, Surroundings, spread};
 use steadfoot::geometry::{Point, Size};
 use steadfoot::report::text_tables::text;
 
@@ -29,14 +29,17 @@ pub fn told(input: &Json) -> Result<Ran, String> {
     let foot = FootOnSlab {
         number: 0,
         half,
-        least: least_spread(0, &around),
+        beyond: spread(0, &around),
         strength_mpa: quantity(&input["strength"], Kind::Stress)?,
         system: if input["system"] == "us" { System::Us } else { System::Si },
     };
     let force_n = quantity(&input["force"], Kind::Force)?;
     let area_mm2 = size.area_mm2();
     let mut sheet = Sheet::told();
-    let [bearing, _] = foot.check(&FootForce { force_n, area_mm2, peak_mpa: force_n / area_mm2 }, &mut sheet);
+    let [bearing, _] = foot.check(
+        &FootForce { force_n, bearing_half: half, area_mm2, peak_mpa: force_n / area_mm2 },
+        &mut sheet,
+    );
     let mut answers = Answers::new();
     for section in &sheet.sections {
         for step in &section.steps {

@@ -5,15 +5,15 @@ use super::facts::Facts;
 use super::fields as f;
 use super::set::ANCHORS_MAX;
 use crate::calc::clause::{INPUT, STATICS};
-use crate::calc::limit::{at_least, at_most, less, more};
-use crate::calc::{StepId, steps};
+use crate::calc::limit::{at_most, less, more};
+use crate::calc::{Kind, StepId, steps};
 
 steps! { 62 "ACI 318-19, coverage";
     OTHER_FORMAT "" Number (ACI_318_19 "17.5.1.2" Secondary) "ACI 318 compares factored forces of strength design with reduced strengths; the demand rule works in another format. A strength-level demand would fit: ASCE 7, or UBC 1997 with strength design": Reason;
     TOO_MANY "" Number (INPUT "" Derived) "more than 128 anchors are not grouped here": Reason;
     WEAK "" Number (ACI_318_19 "19.2.1.1" Memory) "the concrete is weaker than 17 MPa (2500 psi), the least for structural concrete": Reason;
     THICK_BOLT "" Number (ACI_318_19 "17.3.2" Secondary) "an anchor is thicker than 100 mm (4 in.), beyond the tests behind the breakout equations": Reason;
-    THIN_SLAB "" Number (ACI_318_19 "17.1" Derived) "an anchor is embedded to the underside of the slab or beyond: the equations are for anchors within the concrete": Reason;
+    THIN_SLAB "" Number (ACI_318_19 "17.1" Derived) "an anchor with the cover of its head reaches to the underside of the slab or beyond: the equations are for anchors within the concrete": Reason;
     OUTSIDE "" Number (INPUT "" Derived) "an anchor stands on or beyond the edge of the slab": Reason;
     NO_HEAD "" Number (ACI_318_19 "17.6.3.2.2" Secondary) "the bearing area of an anchor's head is not known": Reason;
     STAND_OFF "" Number (ACI_318_19 "17.7.1" Secondary) "the anchor reaches the slab through a gap and bends; ACI 318 has no rule for the bending of anchors": Reason;
@@ -42,7 +42,7 @@ pub fn uncovered(facts: &Facts) -> Option<StepId> {
     if any(&|anchor| more(anchor.d_a, facts.edition.diameter_max)) {
         return Some(THICK_BOLT);
     }
-    if any(&|anchor| at_least(anchor.h_ef_mm, facts.thickness_mm)) {
+    if any(&|anchor| more(anchor.h_ef_mm + facts.edition.system.to_si(facts.cover, Kind::Length), facts.thickness_mm)) {
         return Some(THIN_SLAB);
     }
     if any(&|anchor| at_most(anchor.nearest_edge_mm(), 0.0) || anchor.nearest_edge_mm().is_nan()) {

@@ -16,7 +16,7 @@ steps! { 52 "ACI 318-19, strength reduction";
     PHI_CONCRETE_SHEAR_ABSENT "phi" Number (ACI_318_19 "Table 17.5.3(b)" Secondary) "Concrete breakout in shear, no supplementary reinforcement": Condition;
     PHI_PULLOUT "phi" Number (ACI_318_19 "Table 17.5.3(c)" Secondary) "Pullout of cast-in anchors": Condition;
     PHI_PRYOUT "phi" Number (ACI_318_19 "Table 17.5.3(c)" Secondary) "Pryout": Condition;
-    K_E "k_E" Number (ACI_318_19 "17.10.5.4" Secondary) "Seismic reduction of concrete strength in tension. Gravity does not pull an anchor of a standing cabinet, so the earthquake makes more than a fifth of the pull, and 17.10.5.1 gives no release": Condition;
+    K_E "k_E" Number (ACI_318_19 "17.10.5.4" Secondary) "Seismic reduction of concrete strength in tension. The release of 17.10.5.1, where the earthquake makes a fifth of the pull or less, is never taken": Condition;
     K_E_NONE "k_E" Number (ACI_318_19 "17.10.1" Secondary) "1, because 17.10 does not apply in seismic design categories A and B": Condition;
 }
 
