@@ -1,6 +1,7 @@
 use alloc::vec::Vec;
 
 use super::{Anchor, BaseLoad};
+use crate::calc::number;
 use crate::geometry::{Edge, Hull};
 
 /// What the hand method says about one edge: the cabinet pivots about it, and the anchors behind it share by lever.
@@ -28,7 +29,7 @@ pub struct Pivot {
 impl Pivot {
     /// The tension of an anchor by its lever, zero for one that stands in front of the edge.
     pub fn tension_n(&self, anchor: &Anchor) -> f64 {
-        let lever_mm = self.edge.distance_mm(anchor.at).max(0.0);
+        let lever_mm = number::positive_part(self.edge.distance_mm(anchor.at));
         if self.excess_nmm > 0.0 && lever_mm > 0.0 { lever_mm * self.excess_nmm / self.levers_squared_mm2 } else { 0.0 }
     }
 }

@@ -4,6 +4,7 @@ use super::contact::partial_contact;
 use super::newton;
 use super::scaled::{Resistance, ScaledSupports};
 use super::{Anchor, BaseLoad, Directions, Foot, FootReaction, Plane, Reactions};
+use crate::calc::number;
 use crate::geometry::{Cone, Edge, Hull, Membership, Point, Polygon, Size};
 
 /// Feet and anchors under a rigid body, with all that depends on nothing but them worked out once.
@@ -201,7 +202,7 @@ impl Supports {
                 force_n,
                 contact_fraction,
                 bearing_half: Size::new(foot.half.x_mm * (1.0 - off_u.abs()), foot.half.y_mm * (1.0 - off_v.abs())),
-                peak_pressure_mpa: over(scaled.stiffness * (middle + rise).max(0.0) * size_n, area_mm2),
+                peak_pressure_mpa: over(scaled.stiffness * number::positive_part(middle + rise) * size_n, area_mm2),
                 mean_pressure_mpa: over(force_n, area_mm2 * contact_fraction),
             });
         }

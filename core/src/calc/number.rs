@@ -3,6 +3,11 @@
 //! Everything here is `libm`'s. The standard library's versions differ between the desktop and the browser in the
 //! last bit of a tenth of all powers, and in a `no_std` crate they do not exist.
 
+/// The number where it is positive, else zero: a zero without a sign, which `f64::max` does not promise.
+pub fn positive_part(x: f64) -> f64 {
+    if x > 0.0 { x } else { 0.0 }
+}
+
 /// Square root.
 pub fn sqrt(x: f64) -> f64 {
     libm::sqrt(x)

@@ -4,6 +4,7 @@ use alloc::vec;
 
 use crate::base_reactions::{BaseLoad, Push, Supports};
 use crate::calc::clause::STATICS;
+use crate::calc::number::positive_part;
 use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System, number, steps};
 use crate::geometry::Edge;
 
@@ -24,7 +25,7 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
     let mut worst: Option<(f64, f64, f64, Edge)> = None;
     for edge in supports.tipping_edges() {
         let (hold, over) = moments_about(edge, &vertical, push);
-        let utilisation = if hold > 0.0 { (over / hold).max(0.0) } else { f64::INFINITY };
+        let utilisation = if hold > 0.0 { positive_part(over / hold) } else { f64::INFINITY };
         if worst.is_none_or(|(known, ..)| utilisation > known) {
             worst = Some((utilisation, over, hold, edge));
         }
@@ -38,11 +39,11 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
         Some((utilisation, over, hold, edge)) => {
             sheet.open(Part::BaseReactions, Subject::Whole, Some(CheckId::BaseEquilibrium), System::Si);
             let line = || Detail::Shape(vec![[edge.from.x_mm, edge.from.y_mm], [edge.to.x_mm, edge.to.y_mm]]);
-            let over = over.max(0.0);
+            let over = positive_part(over);
             sheet.detailed(M_OVER, over, line);
             sheet.detailed(M_HOLD, hold, line);
             sheet.step(U_OVER, utilisation);
-            Outcome::Compared { value: over, limit: hold.max(0.0), utilisation }
+            Outcome::Compared { value: over, limit: positive_part(hold), utilisation }
         }
     }
 }

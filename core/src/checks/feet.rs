@@ -4,6 +4,7 @@
 //! in the middle of its area, and a foot that leans presses harder than its mean.
 
 use crate::calc::clause::{INPUT, STATICS};
+use crate::calc::number::positive_part;
 use alloc::vec;
 
 use crate::calc::{CheckId, Detail, Document, Outcome, Part, Sheet, Subject, System, Kind, steps};
@@ -104,7 +105,7 @@ pub fn spread(foot: usize, around: &Surroundings) -> Size {
             beyond_y = beyond_y.min(gap_y / 2.0);
         }
     }
-    Size::new(beyond_x.max(0.0), beyond_y.max(0.0))
+    Size::new(positive_part(beyond_x), positive_part(beyond_y))
 }
 
 impl FootOnSlab {
