@@ -62,11 +62,11 @@ class CheckList {
   }
 
   workingOf(check, key) {
-    const block = check.at
-      ? workingBlock(this.assessment.working(check.at), { report: this.assessment.report, tree: this.tree, at: check.at })
-      : make("p", { class: "nothing" }, "There is nothing to work out here: ", wordsOf(check.reason));
+    const place = placeOfCheck(check);
+    const sections = this.assessment.working(place);
+    const block = workingBlock(sections, { report: this.assessment.report, tree: this.tree, at: place });
     keepOpenSections(block, this.opened, key);
-    return [isCompared(check) && comparedText(check), block];
+    return [isCompared(check) ? comparedText(check) : reasonText(check), block];
   }
 
   toggle(key) {
@@ -85,6 +85,11 @@ class CheckList {
   }
 }
 
+// Where a check's working is told from; what depends on no load has no place of its own and is told from the first state.
+function placeOfCheck(check) {
+  return check.at || { ...placeOf(0), check: check.id };
+}
+
 function isCompared({ status }) {
   return status === "holds" || status === "fails";
 }
@@ -100,19 +105,28 @@ function spanText({ span }) {
   return low === high ? "" : low + " to " + high + "; ";
 }
 
-// What is demanded of what is allowed; where a load cannot be balanced at all there are no such numbers.
+// What is demanded of what is allowed, or what is there and what is the least; where a load cannot be balanced at all
+// there are no such numbers.
 function comparedText(check) {
   const text = (value, rounding) => (value === null ? "–" : shown(value, check.kind, { rounding }));
-  return make("p", { class: "compared" }, text(check.value, "up"), " of ", text(check.limit, "down"),
+  const isLeast = check.value !== null && check.limit !== null && (check.value > check.limit) === (check.status === "holds");
+  return make("p", { class: "compared" },
+    isLeast ? [text(check.value, "down"), ", at least ", text(check.limit, "up")] : [text(check.value, "up"), " of ", text(check.limit, "down")],
     spanText(check) !== "" && ". Anchors four times softer and four times stiffer, whose stiffness is not known, give both ends of the span.");
+}
+
+function reasonText(check) {
+  if (check.reason === null) return null;
+  const row = rowOf(check.reason);
+  return make("p", { class: "compared" }, sentenceCase(STATUS_WORDS[check.status]), ": ", textWithSymbols(row.w), row.c && [" (", row.c, ")"], ".");
 }
 
 // The clause of the last step of a check's own section, and the least trust among that section's clauses.
 function sourceOf(check, assessment) {
   const row = check.reason !== null && check.reason !== undefined ? rowOf(check.reason) : null;
   if (row !== null) return [trustMark(row.t), " ", row.c];
-  if (!check.at) return [];
-  const own = ownSections(assessment.working(check.at), check.at);
+  const place = placeOfCheck(check);
+  const own = ownSections(assessment.working(place), place);
   const rows = own.flatMap((section) => section.steps).filter((step) => !step.carried).map((step) => rowOf(step.id)).filter((step) => step.c !== "");
   const trust = leastTrust(rows.map((step) => step.t));
   const last = rows[rows.length - 1];

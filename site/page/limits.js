@@ -3,7 +3,7 @@
 const LIMITS_DELAY_MS = 400;
 const LIMIT_HEADS = ["What", "Holds up to", "Now", "What governs there"];
 const OF_WORDS = { bolted: "Once bolted", free: "Before bolting" };
-const WHAT_WORDS = { demand: "Strongest push", load: "Largest load aboard", zone: "Highest zone" };
+const WHAT_WORDS = { demand: "Strongest demand", load: "Largest load aboard", zone: "Highest zone" };
 const ENDING_WORDS = {
   bracketed: "",
   holds_to_the_end: "holds as far as it was tried",
@@ -54,7 +54,7 @@ class Limits {
     };
     const here = { postMessage: (text) => setTimeout(() => {
       try {
-        answer({ text, limits: engineSays((engine) => engine.limits(text)) });
+        answer(this.worked(text));
       } catch (error) {
         answer({ text, limits: null });
         console.error(error);
@@ -64,7 +64,7 @@ class Limits {
       const worker = engineWorker((engine) => {
         self.onmessage = ({ data: text }) => {
           try {
-            self.postMessage({ text, limits: engine.limits(text) });
+            self.postMessage({ text, limits: engine.limits(text), strength: engine.turned(text, "strength", 1) });
           } catch (error) {
             self.postMessage({ text, limits: null, error: String(error) });
           }
@@ -86,8 +86,12 @@ class Limits {
   complete() {
     const { text } = this.assessment;
     if (this.assessment.report === null || this.known.text === text) return;
-    this.known = { text, limits: engineSays((engine) => engine.limits(text)) };
+    this.known = this.worked(text);
     this.render();
+  }
+
+  worked(text) {
+    return engineSays((engine) => ({ text, limits: engine.limits(text), strength: engine.turned(text, "strength", 1) }));
   }
 
   render() {
@@ -99,26 +103,28 @@ class Limits {
       fill(this.body, make("p", { class: "note" }, current ? "This could not be worked out." : "Being worked out …"));
       return;
     }
-    fill(this.body, limitsTable(limits));
+    fill(this.body, limitsTable(this.known));
   }
 }
 
-function limitsTable(limits) {
+// `strength` names the field that the rule scales, by the edit that would turn it.
+function limitsTable({ text, limits, strength }) {
+  const field = strength && strength.length > 0 ? fieldAt(strength[0].path, JSON.parse(text)) : null;
   return make("div", { class: "wide", tabindex: 0, role: "group", "aria-label": "How far it can go" },
     make("table", { class: "limits-table" },
       make("thead", {}, make("tr", {}, LIMIT_HEADS.map((head) => make("th", { scope: "col" }, head)))),
       ["bolted", "free"].filter((of) => limits.some((limit) => limit.of === of)).map((of) => make("tbody", { "data-limits": of },
         make("tr", { class: "part" }, make("th", { colspan: 4, scope: "rowgroup" }, OF_WORDS[of])),
-        limits.filter((limit) => limit.of === of).map(limitRow)))));
+        limits.filter((limit) => limit.of === of).map((limit) => limitRow(limit, field))))));
 }
 
-function limitRow(limit) {
+function limitRow(limit, field) {
   const at = (value, rounding) => (value === null || value === undefined ? "–" : shown(value, limit.kind, { rounding, digits: 4 }));
   const interval = limit.what === "zone" ? limit.zone || "–"
     : limit.ending === "bracketed" || limit.ending === "not_monotone" ? ["between ", at(limit.low, "down"), " and ", at(limit.high, "up")]
       : limit.ending === "holds_to_the_end" ? ["more than ", at(limit.low, "down")] : "–";
   return make("tr", { "data-limit": limit.of + " " + limit.what, "data-low": limit.low, "data-high": limit.high, "data-ending": limit.ending },
-    make("th", { scope: "row" }, WHAT_WORDS[limit.what] || limit.what),
+    make("th", { scope: "row" }, WHAT_WORDS[limit.what] || limit.what, limit.what === "demand" && field && [", ", textWithSymbols(field.label)]),
     make("td", { "data-label": LIMIT_HEADS[1] }, interval),
     make("td", { "data-label": LIMIT_HEADS[2] }, limit.what === "zone" ? "" : shown(limit.now, limit.kind)),
     make("td", { "data-label": LIMIT_HEADS[3] }, limit.governs ? checkTitle(limit.governs) : "", ENDING_WORDS[limit.ending] && make("span", { class: "note" }, " ", ENDING_WORDS[limit.ending])));

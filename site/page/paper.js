@@ -56,7 +56,7 @@ function reportOnPaper(assessment, tree, limits) {
     make("div", { class: "side-by-side" }, ["plan", "elevation", "rose"].map((view) => make("figure", { class: "figure" },
       drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, CAPTIONS[view])))),
     list.element,
-    make("h2", {}, "How far it can go"), limitsTable(limits || []),
+    make("h2", {}, "How far it can go"), limits.limits ? limitsTable(limits) : null,
     make("h2", {}, "What was assessed"), states.element, cases.element,
     absentLines(report),
     make("h2", {}, "Workings"), workingsOnPaper(assessment, tree),
@@ -70,14 +70,15 @@ function absentLines(report) {
 // Sections that several results share are printed once, before the first result that needs them.
 function workingsOnPaper(assessment, tree) {
   const printed = new Set();
-  return assessment.report.checks.filter((check) => check.at).map((check) => {
-    const sections = assessment.working(check.at).filter((section) => {
+  return assessment.report.checks.map((check) => {
+    const place = placeOfCheck(check);
+    const sections = assessment.working(place).filter((section) => {
       const key = JSON.stringify(section);
       return printed.has(key) ? false : printed.add(key);
     });
     return make("section", { class: "worked" },
       make("h3", {}, checkTitle(check.id), " · ", STATUS_WORDS[check.status]),
       sections.length === 0 ? make("p", { class: "note" }, "Worked out above.")
-        : workingBlock(sections, { open: true, report: assessment.report, tree, at: check.at }));
+        : workingBlock(sections, { open: true, report: assessment.report, tree, at: place }));
   });
 }

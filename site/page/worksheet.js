@@ -230,7 +230,7 @@ class SteadfootWorksheet extends HTMLElement {
   print() {
     if (this.closest("[hidden]") || !this.isConnected) return;
     this.limits.complete();
-    this.paper.make(this.assessment, this.project().tree, this.limits.known.limits);
+    this.paper.make(this.assessment, this.project().tree, this.limits.known);
   }
 }
 
