@@ -33,6 +33,7 @@ const readersCabinet = {
     this.project = null;
     this.message = null;
     this.tooLong = false;
+    this.kept = null;
     remember("sessionStorage", "project", null);
     this.carry();
     this.changed.tell();
@@ -44,10 +45,16 @@ const readersCabinet = {
   },
 
   follow() {
-    remember("sessionStorage", "project", this.project.text);
-    remember("localStorage", "last", this.project.text);
     this.carryLater();
     this.changed.tell();
+  },
+
+  // Into this window's memory, and for another visit.
+  keep() {
+    if (this.project === null || this.kept === this.project.text) return;
+    this.kept = this.project.text;
+    remember("sessionStorage", "project", this.kept);
+    remember("localStorage", "last", this.kept);
   },
 
   // Writes the project into the address and into the links to the other pages.
@@ -118,7 +125,11 @@ const readersCabinet = {
   },
 };
 
-readersCabinet.carryLater = whenQuiet(ADDRESS_DELAY_MS, () => readersCabinet.carry());
+readersCabinet.carryLater = whenQuiet(ADDRESS_DELAY_MS, () => {
+  readersCabinet.keep();
+  readersCabinet.carry();
+});
+addEventListener("pagehide", () => readersCabinet.keep());
 unitSystem.changed.add(() => readersCabinet.writeAddress());
 
 // A link to another page of the guide takes the cabinet along; where it leads does not change.
