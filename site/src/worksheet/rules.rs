@@ -51,25 +51,25 @@ pub fn stops(config: &Value) -> anyhow::Result<String> {
 
 /// Every document with the number of lines taken from it, by trust.
 pub fn documents() -> String {
-    let mut counts: BTreeMap<(&str, &str), [usize; 4]> = BTreeMap::new();
+    let mut counts: BTreeMap<&str, (&str, [usize; 4])> = BTreeMap::new();
     for row in tables().into_iter().flat_map(|table| table.rows).filter(|row| row.shape != Shape::Reason) {
         let place = trust::ORDER.iter().position(|of| *of == row.trust).unwrap_or(0);
-        let document = row.clause.document;
-        counts.entry((document.short, document.title)).or_default()[place] += 1;
+        let Document { short, title } = row.clause.document;
+        counts.entry(short).or_insert((title, [0; 4])).1[place] += 1;
     }
     let head: String = trust::ORDER.iter().map(|&of| head_of(of)).collect();
     let mut body = String::new();
-    for ((short, title), count) in counts {
+    for (short, (title, count)) in counts {
         let cell = |count: &usize| {
             let text = if *count == 0 { "–".into() } else { count.to_string() };
             format!("<td class=\"number\">{text}</td>")
         };
         let cells: String = count.iter().map(cell).collect();
-        body += &format!("<tr><th scope=\"row\">{}</th><td>{}</td>{cells}</tr>\n", escaped(short), escaped(title));
+        body += &format!("<tr><th scope=\"row\"><b>{}</b> {}</th>{cells}</tr>\n", escaped(short), escaped(title));
     }
     format!(
-        "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Documents\"><table>\n<thead><tr><th scope=\"col\">Short name\
-         </th><th scope=\"col\">Title</th>{head}</tr></thead>\n<tbody>\n{body}</tbody></table></div>\n"
+        "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Documents\"><table>\n<thead><tr><th scope=\"col\">Document\
+         </th>{head}</tr></thead>\n<tbody>\n{body}</tbody></table></div>\n"
     )
 }
 
