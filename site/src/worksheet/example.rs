@@ -47,7 +47,7 @@ fn of_block(block: &Block, wanted: &Value) -> anyhow::Result<String> {
     let sections = wanted_sections(&ran.sections, wanted);
     if !sections.is_empty() {
         html += &format!(
-            "<details class=\"example-working\"><summary>The working, step by step</summary>\n{}</details>\n",
+            "<details class=\"example-working\"><summary>The working, step by step</summary>\n<div class=\"sheet\">{}</div></details>\n",
             working(sections)
         );
     }
@@ -117,7 +117,7 @@ fn row(what: &str, symbol: &str, unit: &str, compared: &Compared, why: &str) -> 
     let unit = unit.replace("kg·m2", "kg·m²");
     let verdict = match (compared.is_met(), why.is_empty()) {
         (true, true) => "agrees".to_string(),
-        (true, false) => format!("agrees; {}", escaped(why)),
+        (true, false) => format!("agrees; {}", escaped(&why.replace("in2", "in²"))),
         (false, _) => "<b>differs</b>".to_string(),
     };
     let symbol = if symbol.is_empty() { String::new() } else { format!("<td>{symbol}</td>") };
