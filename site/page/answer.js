@@ -25,7 +25,7 @@ class Answer {
       keepingFocus(this.body, () => fill(this.body, faultsList));
     } else {
       const sentences = report.answer.filter((sentence) => this.only === null || this.only.includes(sentence.topic));
-      this.words = wholeText(sentences);
+      this.words = answerText(sentences);
       this.tell(paragraphsOf(sentences));
     }
     // What a reader hears on opening the page is the page itself; only changes are spoken.
@@ -39,18 +39,14 @@ class Answer {
 
   // Text is made anew; a live number that is in use stays the same element in its place, so that it keeps focus and drag.
   tell(paragraphs) {
-    const wanted = paragraphs.map(({ topic, sentences }, place) => {
-      const pieces = sentences.flatMap((sentence, count) => [count > 0 ? " " : "", ...sentenceParts(sentence)]);
-      return { topic, place, pieces };
-    });
     const old = [...this.body.children];
-    if (old.length !== wanted.length || old.some((paragraph, place) => paragraph.dataset.topic !== wanted[place].topic)) {
+    if (old.length !== paragraphs.length || old.some((paragraph, place) => paragraph.dataset.topic !== paragraphs[place].topic)) {
       const focus = this.focusedLive();
-      fill(this.body, wanted.map(({ topic }) => make("p", { "data-topic": topic })));
-      this.write(wanted);
+      fill(this.body, paragraphs.map(({ topic }) => make("p", { "data-topic": topic })));
+      this.write(paragraphs);
       if (focus) focus.element.focus({ preventScroll: true });
     } else {
-      this.write(wanted);
+      this.write(paragraphs);
     }
   }
 
@@ -59,9 +55,9 @@ class Answer {
     return [...this.lives.values()].find((live) => live.element === active);
   }
 
-  write(wanted) {
+  write(paragraphs) {
     const used = new Set();
-    wanted.forEach(({ pieces, place }) => {
+    paragraphs.forEach(({ pieces }, place) => {
       const paragraph = this.body.children[place];
       const nodes = pieces.filter((piece) => piece !== "").map((piece) => this.node(piece, used));
       const kept = nodes.filter((node) => node.parentNode === paragraph && node.classList && node.classList.contains("live"));
@@ -96,14 +92,29 @@ class Answer {
   }
 }
 
-// Sentences of one topic in a row make one paragraph.
+// Sentences of one topic in a row make one paragraph, a run of texts and slots.
 function paragraphsOf(sentences) {
   const paragraphs = [];
-  for (const sentence of sentences) {
-    const last = paragraphs[paragraphs.length - 1];
-    const topic = sentence.topic === "span" ? "bolted" : sentence.topic;
-    if (last && last.topic === topic) last.sentences.push(sentence);
-    else paragraphs.push({ topic, sentences: [sentence] });
-  }
+  sentences.forEach((sentence, place) => {
+    const pieces = sentenceParts(sentence);
+    const next = sentences[place + 1];
+    const last = pieces.length - 1;
+    // The answer's one sentence may be told in part: then it ends where it stops, and begins with a capital.
+    if (typeof pieces[last] === "string" && !(next && CLAUSES.includes(next.topic))) pieces[last] = pieces[last].replace(/;$/, ".");
+    if (typeof pieces[0] === "string" && place === 0) pieces[0] = sentenceCase(pieces[0]);
+    const before = paragraphs[paragraphs.length - 1];
+    if (before && before.topic === sentence.topic) before.pieces.push(" ", ...pieces);
+    else paragraphs.push({ topic: sentence.topic, pieces });
+  });
   return paragraphs;
+}
+
+const CLAUSES = ["free", "uncovered"];
+
+function paragraphText({ pieces }) {
+  return pieces.map(slotText).join("");
+}
+
+function answerText(sentences) {
+  return paragraphsOf(sentences).map(paragraphText).join(" ");
 }

@@ -51,8 +51,7 @@ function reportOnPaper(assessment, tree, limits) {
   states.update(assessment, tree);
   cases.update(assessment, tree);
   return [
-    make("section", { class: "answer" }, paragraphsOf(report.answer).map(({ topic, sentences }, place) => (
-      make("p", { "data-topic": topic }, place === 0 ? wholeText(sentences) : sentences.map(sentenceText).join(" "))))),
+    make("div", { class: "answer" }, paragraphsOf(report.answer).map((paragraph) => make("p", { "data-topic": paragraph.topic }, paragraphText(paragraph)))),
     make("div", { class: "side-by-side" }, ["plan", "elevation", "rose"].map((view) => make("figure", { class: "figure" },
       drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, CAPTIONS[view])))),
     list.element,

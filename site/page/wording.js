@@ -62,15 +62,6 @@ function slotText(slot) {
   return shown(slot.value, slot.kind, { rounding: slot.rounding });
 }
 
-function sentenceText(sentence) {
-  return sentenceParts(sentence).map(slotText).join("");
-}
-
-// Three sentences make the answer's one; a name that begins it gets its capital here.
-function wholeText(sentences) {
-  return sentenceCase(sentences.map(sentenceText).join(" "));
-}
-
 function sentenceCase(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

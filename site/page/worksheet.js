@@ -176,7 +176,7 @@ class SteadfootWorksheet extends HTMLElement {
     const data = {
       answer: report ? report.verdict : "faults", faults: String(this.assessment.faults.length), units: unitSystem.now,
       fingerprint: report && report.fingerprint, utilisation: governing && governing.utilisation, governs: governing && governing.id,
-      sentence: report && wholeText(report.answer),
+      sentence: report && answerText(report.answer),
     };
     for (const [name, value] of Object.entries(data)) {
       if (value === null || value === undefined) delete this.dataset[name];
