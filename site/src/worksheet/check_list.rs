@@ -101,10 +101,10 @@ fn source(check: &CheckTold, assessed: &Assessed) -> String {
     let own = sections.iter().filter(|section| section.check.is_some_and(|of| of.id() == check.id));
     let steps = own.flat_map(|section| &section.steps).filter(|step| !step.carried);
     let rows: Vec<_> = steps.filter_map(|step| text(step.id)).collect();
-    let told = rows.iter().filter(|row| !clause(row.clause).is_empty() && row.shape != Shape::Reason);
+    let mut told = rows.iter().filter(|row| !clause(row.clause).is_empty() && row.shape != Shape::Reason);
     let trusts: Vec<Trust> = told.clone().map(|row| row.trust).collect();
     let Some(least) = trust::least(trusts.into_iter()) else { return String::new() };
-    let last = told.last().map(|row| clause(row.clause)).unwrap_or_default();
+    let last = told.next_back().map(|row| clause(row.clause)).unwrap_or_default();
     format!("{} {}", trust::mark(least), escaped(&last))
 }
 

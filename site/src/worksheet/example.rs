@@ -151,7 +151,7 @@ fn source(source: &str, trusted: &str, note: &str) -> String {
     format!(
         "<p class=\"source-line\">{} {trusted}: {}.{note}</p>\n",
         trust::mark(of),
-        escaped(&without_scheme(source).trim_end_matches('.')),
+        escaped(without_scheme(source).trim_end_matches('.')),
     )
 }
 
