@@ -36,10 +36,8 @@ pub fn told(input: &Json) -> Result<Ran, String> {
     let force_n = quantity(&input["force"], Kind::Force)?;
     let area_mm2 = size.area_mm2();
     let mut sheet = Sheet::told();
-    let [bearing, _] = foot.check(
-        &FootForce { force_n, bearing_half: half, area_mm2, peak_mpa: force_n / area_mm2 },
-        &mut sheet,
-    );
+    let [bearing, _] =
+        foot.check(&FootForce { force_n, bearing_half: half, area_mm2, peak_mpa: force_n / area_mm2 }, &mut sheet);
     let mut answers = Answers::new();
     for section in &sheet.sections {
         for step in &section.steps {

@@ -18,11 +18,14 @@ pub fn still(word: &str, config: &Value) -> anyhow::Result<String> {
     let assessed = of_config(config)?;
     let topics = topics(kind, config);
     let views = views(kind, config)?;
-    let title = config["title"].as_str().unwrap_or(kind.title);
+    // The whole check has a page to itself, whose heading says it already.
+    let title = match config["title"].as_str().unwrap_or(kind.title) {
+        _ if kind.word == "check" => String::new(),
+        title => format!("<h2>{}</h2> ", escaped(title)),
+    };
     let mut html = format!(
-        "<div class=\"sheet still {word}\">\n<div class=\"worksheet-head\"><h2>{}</h2> \
+        "<div class=\"sheet still {word}\">\n<div class=\"worksheet-head\">{title}\
          <span class=\"whose\">Worked out for an example: {}</span></div>\n",
-        escaped(title),
         escaped(&assessed.title),
     );
     html += &answer(&assessed.report, &topics);
