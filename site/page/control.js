@@ -56,6 +56,7 @@ class NumberControl extends Control {
       return input;
     });
     this.kind = kind;
+    this.known = [];
     this.element = make("span", { class: count ? "control axes" : "control" }, this.inputs);
   }
 
@@ -73,12 +74,19 @@ class NumberControl extends Control {
 
   show() {
     const project = this.seat.project();
-    for (const input of this.inputs) {
-      const text = project.fieldText(input.dataset.path, this.kind, unitSystem.now);
+    const system = unitSystem.now;
+    const hint = this.hintedIn === system ? null : this.hint();
+    this.hintedIn = system;
+    this.inputs.forEach((input, place) => {
+      if (hint !== null) input.placeholder = hint;
+      // The engine is asked only where another number stands than before, or in other units.
+      const value = project.at(input.dataset.path);
+      const known = this.known[place];
+      if (known && Object.is(known.value, value) && known.system === system && known.text === input.value) return;
+      const text = project.fieldText(input.dataset.path, this.kind, system);
       if (input.value !== text) input.value = text;
-      const hint = this.hint();
-      if (input.placeholder !== hint) input.placeholder = hint;
-    }
+      this.known[place] = { value, system, text };
+    });
   }
 
   hint() {

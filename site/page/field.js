@@ -48,8 +48,14 @@ function fieldAt(path, tree) {
   return fieldsOf(pathOf(keys), tree).find((field) => field.key === key) || null;
 }
 
+const knownUnits = new Map();
+
 // What a field measures, as a heading says it.
 function unitOfField(field) {
   if (field.kind === undefined) return "";
-  return engineSays((engine) => engine.unit_text(field.kind, unitSystem.now, field.kind === ANGLE ? "plain" : "base"));
+  const key = field.kind + " " + unitSystem.now;
+  if (!knownUnits.has(key)) {
+    knownUnits.set(key, engineSays((engine) => engine.unit_text(field.kind, unitSystem.now, field.kind === ANGLE ? "plain" : "base")));
+  }
+  return knownUnits.get(key);
 }

@@ -91,6 +91,8 @@ class ListTable {
   name() {
     this.rows.forEach((row, place) => {
       const name = this.nameOf(place);
+      if (row.named === name) return;
+      row.named = name;
       const words = { up: "Move " + name + " up", down: "Move " + name + " down", duplicate: "Duplicate " + name, remove: "Remove " + name };
       for (const button of row.tools) {
         const what = button.dataset.tool;
