@@ -31,11 +31,14 @@ fn main() {
 /// One solve with four feet and eight anchors, some of them pulled.
 fn base_reactions() {
     let corners = [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)];
-    let foot = |(x, y)| Foot { at: Point::new(430.0 * x, 580.0 * y), half: Size::new(60.0, 60.0), stiffness_n_per_mm: 4e5 };
+    let foot =
+        |(x, y)| Foot { at: Point::new(430.0 * x, 580.0 * y), half: Size::new(60.0, 60.0), stiffness_n_per_mm: 4e5 };
     let anchor = |(x, y)| Anchor { at: Point::new(470.0 * x, 620.0 * y), stiffness_n_per_mm: 5e4 };
-    let between = corners.map(|(x, y)| (x * if x * y > 0.0 { 0.3 } else { 1.0 }, y * if x * y > 0.0 { 1.0 } else { 0.3 }));
+    let between =
+        corners.map(|(x, y)| (x * if x * y > 0.0 { 0.3 } else { 1.0 }, y * if x * y > 0.0 { 1.0 } else { 0.3 }));
     let supports = Supports::new(&corners.map(foot), &[corners.map(anchor), between.map(anchor)].concat());
-    let push = Push { down_n: 15e3, at: Point::new(20.0, -10.0), height_mm: 1000.0, horizontal_n: 16e3, direction_rad: 0.7 };
+    let push =
+        Push { down_n: 15e3, at: Point::new(20.0, -10.0), height_mm: 1000.0, horizontal_n: 16e3, direction_rad: 0.7 };
     let load = BaseLoad::from(push);
     let mut reactions = Reactions::default();
     told("base reactions", || {

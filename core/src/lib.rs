@@ -6,15 +6,15 @@ pub mod base_reactions;
 pub mod cabinet;
 pub mod calc;
 pub mod checks;
+pub mod explore;
 pub mod geometry;
 pub mod input;
 pub mod load_case;
 pub mod load_out;
 pub mod project;
+pub mod report;
 pub mod rules;
 pub mod slab;
-pub mod explore;
-pub mod report;
 
 /// Version of the engine, printed on every sheet.
 pub const VERSION: &str = env!("CARGO_PKG_VERSION");

@@ -25,11 +25,7 @@ Builds the guide under site/dist and serves it on a loopback address.
 
     /// Reads the arguments behind the program's name; `None` means that help was asked for.
     pub fn read(words: impl Iterator<Item = String>) -> anyhow::Result<Option<Self>> {
-        let mut arguments = Self {
-            serve: true,
-            sizes: false,
-            port: 8177,
-        };
+        let mut arguments = Self { serve: true, sizes: false, port: 8177 };
         let mut words = words;
         while let Some(word) = words.next() {
             match word.as_str() {
@@ -37,9 +33,9 @@ Builds the guide under site/dist and serves it on a loopback address.
                 "--sizes" => arguments.sizes = true,
                 "--port" => {
                     let port = words.next().context("--port needs a number behind it")?;
-                    arguments.port = port.parse().with_context(|| {
-                        format!("--port needs a number from 1 to 65535, not \"{port}\"")
-                    })?;
+                    arguments.port = port
+                        .parse()
+                        .with_context(|| format!("--port needs a number from 1 to 65535, not \"{port}\""))?;
                 }
                 "--help" | "-h" => return Ok(None),
                 other => bail!("\"{other}\" is not known; --help lists what is"),
@@ -59,38 +55,19 @@ mod tests {
 
     #[test]
     fn no_words_mean_build_and_serve() {
-        assert_eq!(
-            read("").unwrap(),
-            Some(Arguments {
-                serve: true,
-                sizes: false,
-                port: 8177
-            })
-        );
+        assert_eq!(read("").unwrap(), Some(Arguments { serve: true, sizes: false, port: 8177 }));
     }
 
     #[test]
     fn every_flag_is_understood() {
-        let expected = Arguments {
-            serve: false,
-            sizes: true,
-            port: 9000,
-        };
-        assert_eq!(
-            read("--no-serve --sizes --port 9000").unwrap(),
-            Some(expected)
-        );
+        let expected = Arguments { serve: false, sizes: true, port: 9000 };
+        assert_eq!(read("--no-serve --sizes --port 9000").unwrap(), Some(expected));
         assert_eq!(read("--help").unwrap(), None);
     }
 
     #[test]
     fn a_wrong_word_is_named() {
-        assert!(
-            read("--serve-not")
-                .unwrap_err()
-                .to_string()
-                .contains("--serve-not")
-        );
+        assert!(read("--serve-not").unwrap_err().to_string().contains("--serve-not"));
         assert!(read("--port").is_err());
         assert!(read("--port 99999").is_err());
     }

@@ -28,9 +28,7 @@ pub struct Site {
 /// Makes the site and writes it.
 pub fn build(workspace: &Workspace) -> anyhow::Result<Site> {
     let site = make(workspace)?;
-    site.dist
-        .write(&workspace.dist())
-        .context("the finished site could not be written")?;
+    site.dist.write(&workspace.dist()).context("the finished site could not be written")?;
     Ok(site)
 }
 
@@ -58,29 +56,18 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     dist.put("math-font-licence.txt", product.font.licence.as_str());
     look_for_undrawn(&dist)?;
     let sizes = Sizes::of(&dist, &engine, &product)?;
-    Ok(Site {
-        dist,
-        sizes,
-        wasm: engine.wasm,
-    })
+    Ok(Site { dist, sizes, wasm: engine.wasm })
 }
 
 /// Formulas stand in the pages, and the engine's in the text tables.
 fn look_for_undrawn(dist: &Dist) -> anyhow::Result<()> {
-    for (name, content) in dist
-        .iter()
-        .filter(|(name, _)| name.ends_with(".html") || *name == folder::TEXTS)
-    {
+    for (name, content) in dist.iter().filter(|(name, _)| name.ends_with(".html") || *name == folder::TEXTS) {
         let missing = coverage::missing(&String::from_utf8_lossy(content).replace("\\u003c", "<"));
         ensure!(
             missing.is_empty(),
             "{name}: the math font is cut without these characters of formulas: {}; write the formula without them, \
              or add them to site/src/font/characters.rs",
-            missing
-                .iter()
-                .map(|c| format!("{c} (U+{:04X})", u32::from(*c)))
-                .collect::<Vec<_>>()
-                .join(", ")
+            missing.iter().map(|c| format!("{c} (U+{:04X})", u32::from(*c))).collect::<Vec<_>>().join(", ")
         );
     }
     Ok(())

@@ -44,12 +44,8 @@ pub struct Chapter {
 impl Chapter {
     /// Reads a chapter from its file.
     pub fn load(path: &Path) -> anyhow::Result<Self> {
-        let file = path
-            .file_name()
-            .map(|name| name.to_string_lossy().into_owned())
-            .unwrap_or_default();
-        let text = std::fs::read_to_string(path)
-            .with_context(|| format!("{} cannot be read", path.display()))?;
+        let file = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+        let text = std::fs::read_to_string(path).with_context(|| format!("{} cannot be read", path.display()))?;
         Self::read(&file, &text).with_context(|| format!("guide/{file}"))
     }
 
@@ -57,13 +53,9 @@ impl Chapter {
     pub fn read(file: &str, text: &str) -> anyhow::Result<Self> {
         let (order, name) = number_and_name(file)?;
         let text = text.replace("\r\n", "\n");
-        let head_and_text = text
-            .strip_prefix("---\n")
-            .and_then(|rest| rest.split_once("\n---\n"));
+        let head_and_text = text.strip_prefix("---\n").and_then(|rest| rest.split_once("\n---\n"));
         let Some((head, body)) = head_and_text else {
-            bail!(
-                "does not begin with a head: a line ---, named lines such as \"title: ...\", a line ---"
-            );
+            bail!("does not begin with a head: a line ---, named lines such as \"title: ...\", a line ---");
         };
         let mut title = None;
         let mut short = None;
@@ -71,23 +63,16 @@ impl Chapter {
         let mut question = None;
         let mut place = Place::Chapter;
         for line in head.lines().filter(|line| !line.trim().is_empty()) {
-            let (key, value) = line
-                .split_once(':')
-                .with_context(|| format!("\"{line}\" in the head has no colon"))?;
+            let (key, value) = line.split_once(':').with_context(|| format!("\"{line}\" in the head has no colon"))?;
             let value = value.trim().to_string();
-            ensure!(
-                !value.is_empty(),
-                "\"{key}\" in the head has nothing behind its colon"
-            );
+            ensure!(!value.is_empty(), "\"{key}\" in the head has nothing behind its colon");
             match key.trim() {
                 "title" => title = Some(value),
                 "short" => short = Some(value),
                 "part" => part = Some(value),
                 "question" => question = Some(value),
                 "place" => place = place_of(&value)?,
-                other => bail!(
-                    "\"{other}\" in the head is not known; title, short, part, question, place are"
-                ),
+                other => bail!("\"{other}\" in the head is not known; title, short, part, question, place are"),
             }
         }
         let title = title.context("the head has no title")?;
@@ -112,18 +97,13 @@ impl Chapter {
 }
 
 fn number_and_name(file: &str) -> anyhow::Result<(u32, String)> {
-    let parts = file
-        .strip_suffix(".md")
-        .and_then(|stem| stem.split_once('-'));
+    let parts = file.strip_suffix(".md").and_then(|stem| stem.split_once('-'));
     let numbered = parts.and_then(|(number, name)| Some((number.parse().ok()?, name.to_string())));
     let Some((number, name)) = numbered else {
         bail!("a chapter's file is named by a number, a dash and a name, such as 02-load-out.md");
     };
     ensure!(
-        !name.is_empty()
-            && name
-                .chars()
-                .all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-'),
+        !name.is_empty() && name.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-'),
         "the name \"{name}\" becomes an address: small letters, digits and dashes only"
     );
     Ok((number, name))

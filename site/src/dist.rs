@@ -22,15 +22,12 @@ impl Dist {
 
     /// Names and bytes in the order of the names.
     pub fn iter(&self) -> impl Iterator<Item = (&str, &[u8])> {
-        self.files
-            .iter()
-            .map(|(name, content)| (name.as_str(), content.as_slice()))
+        self.files.iter().map(|(name, content)| (name.as_str(), content.as_slice()))
     }
 
     /// Makes the folder hold exactly these files; those that are already right stay untouched.
     pub fn write(&self, folder: &Path) -> anyhow::Result<()> {
-        fs::create_dir_all(folder)
-            .with_context(|| format!("{} cannot be made", folder.display()))?;
+        fs::create_dir_all(folder).with_context(|| format!("{} cannot be made", folder.display()))?;
         self.remove_strays(folder, "")?;
         for (name, content) in self.iter() {
             let path = folder.join(name);
@@ -38,11 +35,9 @@ impl Dist {
                 continue;
             }
             if let Some(parent) = path.parent() {
-                fs::create_dir_all(parent)
-                    .with_context(|| format!("{} cannot be made", parent.display()))?;
+                fs::create_dir_all(parent).with_context(|| format!("{} cannot be made", parent.display()))?;
             }
-            fs::write(&path, content)
-                .with_context(|| format!("{} cannot be written", path.display()))?;
+            fs::write(&path, content).with_context(|| format!("{} cannot be written", path.display()))?;
         }
         Ok(())
     }
@@ -81,10 +76,7 @@ mod tests {
         second.put("a.html", "changed");
         second.put("new/c.css", "c");
         second.write(&folder).unwrap();
-        assert_eq!(
-            std::fs::read_to_string(folder.join("a.html")).unwrap(),
-            "changed"
-        );
+        assert_eq!(std::fs::read_to_string(folder.join("a.html")).unwrap(), "changed");
         assert!(folder.join("new/c.css").is_file());
         assert!(!folder.join("old").exists());
         std::fs::remove_dir_all(&folder).unwrap();

@@ -35,10 +35,8 @@ impl Document<'_> {
             Shape::Folder => "folder",
             Shape::OneFile => "one-file",
         };
-        let cautions: String = CAUTIONS
-            .iter()
-            .map(|caution| format!("<p class=\"caution\">{}</p>\n", escaped(caution)))
-            .collect();
+        let cautions: String =
+            CAUTIONS.iter().map(|caution| format!("<p class=\"caution\">{}</p>\n", escaped(caution))).collect();
         let html = format!(
             "<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n\
              <meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">\n\
@@ -74,11 +72,7 @@ pub fn article(chapter: &Chapter, text: &str, guide: &Guide, links: &Links) -> S
         Place::Check => "check",
         Place::Apart => "apart",
     };
-    let part = chapter
-        .part
-        .as_ref()
-        .map(|part| format!(" data-part=\"{}\"", escaped(part)))
-        .unwrap_or_default();
+    let part = chapter.part.as_ref().map(|part| format!(" data-part=\"{}\"", escaped(part))).unwrap_or_default();
     let question = chapter
         .question
         .as_ref()
@@ -95,16 +89,8 @@ pub fn article(chapter: &Chapter, text: &str, guide: &Guide, links: &Links) -> S
 
 fn navigation(guide: &Guide, links: &Links, present: Option<&str>) -> String {
     let item = |chapter: &Chapter| {
-        let mark = if present == Some(chapter.name.as_str()) {
-            " aria-current=\"page\""
-        } else {
-            ""
-        };
-        format!(
-            "<li><a href=\"{}\"{mark}>{}</a></li>\n",
-            links.page(&chapter.name),
-            escaped(&chapter.short)
-        )
+        let mark = if present == Some(chapter.name.as_str()) { " aria-current=\"page\"" } else { "" };
+        format!("<li><a href=\"{}\"{mark}>{}</a></li>\n", links.page(&chapter.name), escaped(&chapter.short))
     };
     let row: String = guide.at(Place::Chapter).map(item).collect();
     let check: String = guide.at(Place::Check).map(item).collect();
@@ -122,14 +108,8 @@ fn onward(chapter: &Chapter, guide: &Guide, links: &Links) -> String {
     let (before, behind) = guide.neighbours(chapter);
     let check = guide.at(Place::Check).next();
     let link = |to: Option<&Chapter>, class: &str| {
-        to.map(|to| {
-            format!(
-                "<a class=\"{class}\" href=\"{}\">{}</a>\n",
-                links.page(&to.name),
-                escaped(&to.title)
-            )
-        })
-        .unwrap_or_default()
+        to.map(|to| format!("<a class=\"{class}\" href=\"{}\">{}</a>\n", links.page(&to.name), escaped(&to.title)))
+            .unwrap_or_default()
     };
     format!(
         "<nav class=\"onward\" aria-label=\"Onward\">\n{}{}</nav>\n",
@@ -149,17 +129,9 @@ fn look_for_what_the_policy_drops(html: &str) -> anyhow::Result<()> {
     // Scripts and styles are spelled out by the builder itself; everything else is markup, where these are dropped.
     let mut rest = html;
     let mut markup = String::new();
-    while let Some(start) = ["<script>", "<style>"]
-        .iter()
-        .filter_map(|open| rest.find(open))
-        .min()
-    {
+    while let Some(start) = ["<script>", "<style>"].iter().filter_map(|open| rest.find(open)).min() {
         markup.push_str(&rest[..start]);
-        let close = if rest[start..].starts_with("<script>") {
-            "</script>"
-        } else {
-            "</style>"
-        };
+        let close = if rest[start..].starts_with("<script>") { "</script>" } else { "</style>" };
         let Some(length) = rest[start..].find(close) else {
             break;
         };
@@ -178,10 +150,7 @@ fn look_for_what_the_policy_drops(html: &str) -> anyhow::Result<()> {
     }
     let handler = markup.match_indices(" on").find(|(at, _)| {
         let behind = &markup[at + 3..];
-        let word = behind.len()
-            - behind
-                .trim_start_matches(|c: char| c.is_ascii_lowercase())
-                .len();
+        let word = behind.len() - behind.trim_start_matches(|c: char| c.is_ascii_lowercase()).len();
         let in_tag = markup[..*at].rfind('<') > markup[..*at].rfind('>');
         word > 0 && behind[word..].starts_with("=\"") && in_tag
     });
@@ -202,12 +171,7 @@ mod tests {
         assert!(look_for_what_the_policy_drops("<p onclick=\"a()\">").is_err());
         assert!(look_for_what_the_policy_drops("<a href=\"javascript:a()\">").is_err());
         assert!(look_for_what_the_policy_drops("<p>it goes on=\"a\"</p>").is_ok());
-        assert!(
-            look_for_what_the_policy_drops(
-                "<script>a=' style='</script><p>b</p><style>a{}</style>"
-            )
-            .is_ok()
-        );
+        assert!(look_for_what_the_policy_drops("<script>a=' style='</script><p>b</p><style>a{}</style>").is_ok());
         assert!(look_for_what_the_policy_drops("<script>a</script><p style=\"a:b\">").is_err());
     }
 }

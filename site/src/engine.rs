@@ -37,29 +37,17 @@ fn add_target_if_missing() -> anyhow::Result<()> {
     let answer = Command::new(&rustc)
         .args(["--print", "target-libdir", "--target", TARGET])
         .output()
-        .with_context(|| {
-            format!(
-                "{} did not start; is Rust installed?",
-                Path::new(&rustc).display()
-            )
-        })?;
-    ensure!(
-        answer.status.success(),
-        "rustc does not know the target {TARGET}; a newer Rust is needed"
-    );
+        .with_context(|| format!("{} did not start; is Rust installed?", Path::new(&rustc).display()))?;
+    ensure!(answer.status.success(), "rustc does not know the target {TARGET}; a newer Rust is needed");
     let library = PathBuf::from(String::from_utf8_lossy(&answer.stdout).trim());
     if library.is_dir() {
         return Ok(());
     }
     println!("Rust's target {TARGET} is missing here; adding it: rustup target add {TARGET}");
-    let added = Command::new("rustup")
-        .args(["target", "add", TARGET])
-        .status();
+    let added = Command::new("rustup").args(["target", "add", TARGET]).status();
     match added {
         Ok(status) if status.success() => Ok(()),
-        Ok(status) => bail!(
-            "`rustup target add {TARGET}` ended with {status}; it needs a network the first time"
-        ),
+        Ok(status) => bail!("`rustup target add {TARGET}` ended with {status}; it needs a network the first time"),
         Err(error) => bail!(
             "the target {TARGET} is missing and rustup, which would add it, did not start ({error}); \
              install Rust by rustup, or install this target's standard library by your system's packages"
@@ -71,26 +59,14 @@ fn compile(workspace: &Workspace) -> anyhow::Result<PathBuf> {
     let cargo = env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let folder = workspace.wasm_build();
     let status = Command::new(cargo)
-        .args([
-            "build",
-            "--quiet",
-            "-p",
-            "steadfoot-wasm",
-            "--profile=engine",
-            "--target",
-            TARGET,
-            "--target-dir",
-        ])
+        .args(["build", "--quiet", "-p", "steadfoot-wasm", "--profile=engine", "--target", TARGET, "--target-dir"])
         .arg(&folder)
         .current_dir(workspace.root())
         .env("CARGO_ENCODED_RUSTFLAGS", remapped_paths(workspace))
         .env_remove("RUSTFLAGS")
         .status()
         .context("cargo did not start")?;
-    ensure!(
-        status.success(),
-        "the engine did not compile for the browser (its messages stand above)"
-    );
+    ensure!(status.success(), "the engine did not compile for the browser (its messages stand above)");
     Ok(folder.join(TARGET).join("engine/steadfoot_wasm.wasm"))
 }
 
@@ -126,12 +102,6 @@ fn bind(compiled: &Path) -> anyhow::Result<Engine> {
         .generate_output()
         .with_context(|| format!("the bindings of {} could not be made", compiled.display()))?;
     let glue = output.js().to_string();
-    ensure!(
-        !glue.contains("</script"),
-        "the binding script contains </script and cannot stand inside a page"
-    );
-    Ok(Engine {
-        glue,
-        wasm: output.wasm_mut().emit_wasm(),
-    })
+    ensure!(!glue.contains("</script"), "the binding script contains </script and cannot stand inside a page");
+    Ok(Engine { glue, wasm: output.wasm_mut().emit_wasm() })
 }

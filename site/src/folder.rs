@@ -18,14 +18,8 @@ pub const FONT: &str = "math.woff2";
 
 /// Adds the pages and what they load.
 pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<()> {
-    let links = Links {
-        shape: Shape::Folder,
-        pages: guide.names(),
-    };
-    let expander = Expander {
-        typesetter: &product.typesetter,
-        links: &links,
-    };
+    let links = Links { shape: Shape::Folder, pages: guide.names() };
+    let expander = Expander { typesetter: &product.typesetter, links: &links };
     let policy = policy::of_folder_page(notice::NO_SCRIPT_STYLE);
     let head = format!(
         "<link rel=\"stylesheet\" href=\"{STYLE}\">\n<script src=\"{TEXTS}\" defer></script>\n\

@@ -23,9 +23,7 @@ impl Typesetter {
     /// A formula on lines of its own, in a box that scrolls when the page is narrower than the formula.
     pub fn displayed(&self, latex: &str) -> anyhow::Result<String> {
         let mathml = self.write(latex, MathDisplay::Block)?;
-        Ok(format!(
-            "<div class=\"formula\" tabindex=\"0\" role=\"group\" aria-label=\"formula\">{mathml}</div>"
-        ))
+        Ok(format!("<div class=\"formula\" tabindex=\"0\" role=\"group\" aria-label=\"formula\">{mathml}</div>"))
     }
 
     fn write(&self, latex: &str, display: MathDisplay) -> anyhow::Result<String> {

@@ -16,9 +16,7 @@ impl Guide {
     /// Reads every chapter of the folder.
     pub fn load(folder: &Path) -> anyhow::Result<Self> {
         let mut chapters = Vec::new();
-        for entry in
-            fs::read_dir(folder).with_context(|| format!("{} cannot be read", folder.display()))?
-        {
+        for entry in fs::read_dir(folder).with_context(|| format!("{} cannot be read", folder.display()))? {
             let path = entry?.path();
             if path.extension().is_some_and(|extension| extension == "md") {
                 chapters.push(Chapter::load(&path)?);
@@ -31,48 +29,29 @@ impl Guide {
     pub fn of(mut chapters: Vec<Chapter>) -> anyhow::Result<Self> {
         chapters.sort_by(|a, b| (a.order, &a.name).cmp(&(b.order, &b.name)));
         for (place, what) in [(Place::Landing, "landing"), (Place::Check, "check")] {
-            let count = chapters
-                .iter()
-                .filter(|chapter| chapter.place == place)
-                .count();
-            ensure!(
-                count == 1,
-                "the guide has {count} pages with \"place: {what}\"; it needs one"
-            );
+            let count = chapters.iter().filter(|chapter| chapter.place == place).count();
+            ensure!(count == 1, "the guide has {count} pages with \"place: {what}\"; it needs one");
         }
         let guide = Self { chapters };
         let landing = &guide.landing().name;
-        ensure!(
-            landing == "index",
-            "the landing page is named \"{landing}\"; a browser looks for \"index\""
-        );
+        ensure!(landing == "index", "the landing page is named \"{landing}\"; a browser looks for \"index\"");
         let names = guide.names();
-        ensure!(
-            names.len() == guide.chapters.len(),
-            "two chapters have the same name"
-        );
+        ensure!(names.len() == guide.chapters.len(), "two chapters have the same name");
         Ok(guide)
     }
 
     /// The names of all pages.
     pub fn names(&self) -> BTreeSet<String> {
-        self.chapters
-            .iter()
-            .map(|chapter| chapter.name.clone())
-            .collect()
+        self.chapters.iter().map(|chapter| chapter.name.clone()).collect()
     }
 
     pub fn landing(&self) -> &Chapter {
-        self.at(Place::Landing)
-            .next()
-            .expect("a guide is made only with a landing page")
+        self.at(Place::Landing).next().expect("a guide is made only with a landing page")
     }
 
     /// The pages that have this place, in order.
     pub fn at(&self, place: Place) -> impl Iterator<Item = &Chapter> {
-        self.chapters
-            .iter()
-            .filter(move |chapter| chapter.place == place)
+        self.chapters.iter().filter(move |chapter| chapter.place == place)
     }
 
     /// The chapter before and the one behind, for a page that is one in the row.
@@ -81,10 +60,7 @@ impl Guide {
         let Some(at) = row.iter().position(|other| other.name == chapter.name) else {
             return (None, None);
         };
-        (
-            at.checked_sub(1).map(|before| row[before]),
-            row.get(at + 1).copied(),
-        )
+        (at.checked_sub(1).map(|before| row[before]), row.get(at + 1).copied())
     }
 }
 
@@ -106,11 +82,7 @@ mod tests {
             chapter("00-index.md", "landing"),
         ])
         .unwrap();
-        let names: Vec<&str> = guide
-            .chapters
-            .iter()
-            .map(|chapter| chapter.name.as_str())
-            .collect();
+        let names: Vec<&str> = guide.chapters.iter().map(|chapter| chapter.name.as_str()).collect();
         assert_eq!(names, ["index", "load-out", "demand", "check"]);
         let (before, behind) = guide.neighbours(&guide.chapters[1]);
         assert!(before.is_none());

@@ -53,18 +53,11 @@ impl Links {
         let page = match page {
             "" => on_page,
             page => match page.strip_suffix(".md") {
-                Some(name) => name
-                    .trim_start_matches(|c: char| c.is_ascii_digit())
-                    .trim_start_matches('-'),
-                None => bail!(
-                    "link to \"{written}\": write name.md, name.md#heading, #heading or https://..."
-                ),
+                Some(name) => name.trim_start_matches(|c: char| c.is_ascii_digit()).trim_start_matches('-'),
+                None => bail!("link to \"{written}\": write name.md, name.md#heading, #heading or https://..."),
             },
         };
-        ensure!(
-            self.pages.contains(page),
-            "link to \"{written}\": there is no page \"{page}\""
-        );
+        ensure!(self.pages.contains(page), "link to \"{written}\": there is no page \"{page}\"");
         if heading.is_empty() {
             return Ok(self.page(page));
         }
@@ -82,10 +75,7 @@ mod tests {
     use super::{Links, Shape};
 
     fn links(shape: Shape) -> Links {
-        Links {
-            shape,
-            pages: ["load-out", "demand"].map(String::from).into(),
-        }
+        Links { shape, pages: ["load-out", "demand"].map(String::from).into() }
     }
 
     #[test]
@@ -93,49 +83,24 @@ mod tests {
         for (written, folder, one_file) in [
             ("demand.md", "demand.html", "#demand"),
             ("03-demand.md", "demand.html", "#demand"),
-            (
-                "demand.md#levels",
-                "demand.html#demand--levels",
-                "#demand--levels",
-            ),
+            ("demand.md#levels", "demand.html#demand--levels", "#demand--levels"),
             ("#states", "#load-out--states", "#load-out--states"),
-            (
-                "https://example.org/a#b",
-                "https://example.org/a#b",
-                "https://example.org/a#b",
-            ),
+            ("https://example.org/a#b", "https://example.org/a#b", "https://example.org/a#b"),
         ] {
-            assert_eq!(
-                links(Shape::Folder).resolve(written, "load-out").unwrap(),
-                folder
-            );
-            assert_eq!(
-                links(Shape::OneFile).resolve(written, "load-out").unwrap(),
-                one_file
-            );
+            assert_eq!(links(Shape::Folder).resolve(written, "load-out").unwrap(), folder);
+            assert_eq!(links(Shape::OneFile).resolve(written, "load-out").unwrap(), one_file);
         }
     }
 
     #[test]
     fn a_link_to_nowhere_is_a_fault() {
         assert!(links(Shape::Folder).resolve("moon.md", "demand").is_err());
-        assert!(
-            links(Shape::Folder)
-                .resolve("demand.html", "demand")
-                .is_err()
-        );
-        assert!(
-            links(Shape::Folder)
-                .resolve("http://example.org", "demand")
-                .is_err()
-        );
+        assert!(links(Shape::Folder).resolve("demand.html", "demand").is_err());
+        assert!(links(Shape::Folder).resolve("http://example.org", "demand").is_err());
     }
 
     #[test]
     fn heading_ids_are_words_with_dashes() {
-        assert_eq!(
-            Links::heading_id("demand", "How hard, and where?"),
-            "demand--how-hard-and-where"
-        );
+        assert_eq!(Links::heading_id("demand", "How hard, and where?"), "demand--how-hard-and-where");
     }
 }

@@ -3,9 +3,7 @@
 use anyhow::{Context, bail};
 use pulldown_cmark::{CodeBlockKind, CowStr, Event, Options, Parser, Tag, TagEnd, html};
 
-use crate::{
-    chapter::Chapter, formula::Typesetter, link::Links, style_attribute::StyleClasses, worksheet,
-};
+use crate::{chapter::Chapter, formula::Typesetter, link::Links, style_attribute::StyleClasses, worksheet};
 
 /// What chapters are expanded with.
 pub struct Expander<'a> {
@@ -22,8 +20,7 @@ impl Expander<'_> {
         let mut heading: Option<Heading> = None;
         for (event, range) in Parser::new_ext(&chapter.text, options).into_offset_iter() {
             let place = || {
-                let line =
-                    chapter.text[..range.start].matches('\n').count() + chapter.head_lines + 1;
+                let line = chapter.text[..range.start].matches('\n').count() + chapter.head_lines + 1;
                 format!("guide/{}, line {line}", chapter.file)
             };
             if let Some(open) = &mut fence {
@@ -38,25 +35,16 @@ impl Expander<'_> {
                 continue;
             }
             match event {
-                Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info)))
-                    if Fence::of(&info).is_some() =>
-                {
+                Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info))) if Fence::of(&info).is_some() => {
                     fence = Fence::of(&info);
                 }
                 Event::Start(Tag::Heading { level, .. }) => {
-                    heading = Some(Heading {
-                        level: level as usize,
-                        text: String::new(),
-                        start: written.len(),
-                    });
+                    heading = Some(Heading { level: level as usize, text: String::new(), start: written.len() });
                 }
                 Event::End(TagEnd::Heading(_)) => {
                     if let Some(done) = heading.take() {
                         if done.level == 1 {
-                            bail!(
-                                "{}: the title makes the only heading of level 1; begin with ##",
-                                place()
-                            );
+                            bail!("{}: the title makes the only heading of level 1; begin with ##", place());
                         }
                         let id = Links::heading_id(&chapter.name, &done.text);
                         written.insert(done.start, raw(format!("<h{} id=\"{id}\">", done.level)));
@@ -67,43 +55,20 @@ impl Expander<'_> {
                     let query = &code[worksheet::MARK.len()..];
                     written.push(inline(worksheet::inline(query).with_context(place)?));
                 }
-                Event::InlineMath(latex) => {
-                    written.push(inline(self.typesetter.in_line(&latex).with_context(place)?))
-                }
+                Event::InlineMath(latex) => written.push(inline(self.typesetter.in_line(&latex).with_context(place)?)),
                 Event::DisplayMath(latex) => {
-                    written.push(inline(
-                        self.typesetter.displayed(&latex).with_context(place)?,
-                    ));
+                    written.push(inline(self.typesetter.displayed(&latex).with_context(place)?));
                 }
-                Event::Start(Tag::Link {
-                    link_type,
-                    dest_url,
-                    title,
-                    id,
-                }) => {
-                    let dest_url = self
-                        .links
-                        .resolve(&dest_url, &chapter.name)
-                        .with_context(place)?
-                        .into();
-                    written.push(Event::Start(Tag::Link {
-                        link_type,
-                        dest_url,
-                        title,
-                        id,
-                    }));
+                Event::Start(Tag::Link { link_type, dest_url, title, id }) => {
+                    let dest_url = self.links.resolve(&dest_url, &chapter.name).with_context(place)?.into();
+                    written.push(Event::Start(Tag::Link { link_type, dest_url, title, id }));
                 }
                 Event::Start(Tag::Image { .. }) => {
-                    bail!(
-                        "{}: pictures are drawn by the engine; none is loaded from a file",
-                        place()
-                    );
+                    bail!("{}: pictures are drawn by the engine; none is loaded from a file", place());
                 }
                 Event::Start(Tag::Table(alignments)) => {
-                    written.push(raw(
-                        "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"table\">\n"
-                            .into(),
-                    ));
+                    written
+                        .push(raw("<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"table\">\n".into()));
                     written.push(Event::Start(Tag::Table(alignments)));
                 }
                 Event::End(TagEnd::Table) => {
@@ -111,9 +76,7 @@ impl Expander<'_> {
                     written.push(raw("</div>\n".into()));
                 }
                 other => {
-                    if let (Some(open), Event::Text(text) | Event::Code(text)) =
-                        (&mut heading, &other)
-                    {
+                    if let (Some(open), Event::Text(text) | Event::Code(text)) = (&mut heading, &other) {
                         open.text.push_str(text);
                     }
                     written.push(other);
@@ -126,9 +89,7 @@ impl Expander<'_> {
         let html = html
             .replace("<p><div class=\"formula\"", "<div class=\"formula\"")
             .replace("</math></div></p>", "</math></div>");
-        classes
-            .replace(&html)
-            .with_context(|| format!("guide/{}", chapter.file))
+        classes.replace(&html).with_context(|| format!("guide/{}", chapter.file))
     }
 }
 
@@ -148,14 +109,8 @@ impl Fence {
     /// The fence when its first word is one that the builder expands.
     fn of(info: &CowStr) -> Option<Self> {
         let (first, rest) = info.split_once(' ').unwrap_or((info, ""));
-        let word = ["worksheet", "made"]
-            .into_iter()
-            .find(|word| *word == first)?;
-        Some(Self {
-            word,
-            info: rest.to_string(),
-            body: String::new(),
-        })
+        let word = ["worksheet", "made"].into_iter().find(|word| *word == first)?;
+        Some(Self { word, info: rest.to_string(), body: String::new() })
     }
 
     fn expand(&self) -> anyhow::Result<String> {
@@ -186,23 +141,14 @@ mod tests {
 
     fn expand(text: &str) -> anyhow::Result<String> {
         let chapter = Chapter::read("01-demand.md", &format!("---\ntitle: Demand\n---\n{text}"))?;
-        let links = Links {
-            shape: Shape::Folder,
-            pages: ["demand", "anchors"].map(String::from).into(),
-        };
+        let links = Links { shape: Shape::Folder, pages: ["demand", "anchors"].map(String::from).into() };
         let typesetter = Typesetter::new()?;
-        Expander {
-            typesetter: &typesetter,
-            links: &links,
-        }
-        .expand(&chapter, &mut StyleClasses::default())
+        Expander { typesetter: &typesetter, links: &links }.expand(&chapter, &mut StyleClasses::default())
     }
 
     #[test]
     fn a_formula_becomes_mathml_without_style_attributes() {
-        let html =
-            expand("So $F_p = 0.4 a_p$ and\n\n$$\\begin{cases} a & b \\\\ c & d \\end{cases}$$\n")
-                .unwrap();
+        let html = expand("So $F_p = 0.4 a_p$ and\n\n$$\\begin{cases} a & b \\\\ c & d \\end{cases}$$\n").unwrap();
         assert!(html.contains("<p>So <math>"), "{html}");
         assert!(html.contains("<div class=\"formula\""), "{html}");
         assert!(!html.contains("<p><div"), "{html}");
@@ -218,10 +164,7 @@ mod tests {
     #[test]
     fn a_worksheet_stands_outside_paragraphs() {
         let html = expand("a\n\n```worksheet demand\n{\"title\": \"Push\"}\n```\n\nb\n").unwrap();
-        assert!(
-            html.contains("<p>a</p>\n<steadfoot-worksheet kind=\"demand\""),
-            "{html}"
-        );
+        assert!(html.contains("<p>a</p>\n<steadfoot-worksheet kind=\"demand\""), "{html}");
         assert!(html.contains("</steadfoot-worksheet>\n<p>b</p>"), "{html}");
     }
 
@@ -238,19 +181,12 @@ mod tests {
     #[test]
     fn table_alignment_is_a_class() {
         let html = expand("| a | b |\n|---|--:|\n| c | 1 |\n").unwrap();
-        assert!(
-            html.contains("<td class=\"as-text-align-right\">1</td>"),
-            "{html}"
-        );
+        assert!(html.contains("<td class=\"as-text-align-right\">1</td>"), "{html}");
     }
 
     #[test]
     fn links_and_pictures_are_looked_at() {
-        assert!(
-            expand("[bolts](anchors.md)")
-                .unwrap()
-                .contains("href=\"anchors.html\"")
-        );
+        assert!(expand("[bolts](anchors.md)").unwrap().contains("href=\"anchors.html\""));
         assert!(expand("[bolts](moon.md)").is_err());
         assert!(expand("![a](a.png)").is_err());
     }

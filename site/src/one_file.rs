@@ -18,31 +18,19 @@ pub const NAME: &str = "steadfoot.html";
 
 /// Adds the page.
 pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<()> {
-    let links = Links {
-        shape: Shape::OneFile,
-        pages: guide.names(),
-    };
-    let expander = Expander {
-        typesetter: &product.typesetter,
-        links: &links,
-    };
+    let links = Links { shape: Shape::OneFile, pages: guide.names() };
+    let expander = Expander { typesetter: &product.typesetter, links: &links };
     let mut classes = StyleClasses::default();
     let mut articles = String::new();
     for chapter in &guide.chapters {
         let text = expander.expand(chapter, &mut classes)?;
         articles.push_str(&article(chapter, &text, guide, &links));
     }
-    let font = format!(
-        "data:font/woff2;base64,{}",
-        STANDARD.encode(&product.font.woff2)
-    );
+    let font = format!("data:font/woff2;base64,{}", STANDARD.encode(&product.font.woff2));
     let style = product.style(&font, &classes);
     let script = &product.one_file_script;
     for forbidden in ["</script", "<!--"] {
-        ensure!(
-            !script.contains(forbidden),
-            "the script contains {forbidden} and cannot stand inside a page"
-        );
+        ensure!(!script.contains(forbidden), "the script contains {forbidden} and cannot stand inside a page");
     }
     let document = Document {
         title: &format!("Steadfoot: {}", guide.landing().title),

@@ -28,23 +28,14 @@ impl Parts {
     /// Reads the listed files; one that is missing is a fault.
     pub fn load(folder: &Path) -> anyhow::Result<Self> {
         let list_path = folder.join(LIST);
-        let list = fs::read_to_string(&list_path)
-            .with_context(|| format!("{} cannot be read", list_path.display()))?;
-        let names: Vec<&str> = list
-            .lines()
-            .map(str::trim)
-            .filter(|line| !line.is_empty() && !line.starts_with('#'))
-            .collect();
-        let mut parts = Self {
-            unlisted: unlisted(folder, &names)?,
-            ..Self::default()
-        };
+        let list = fs::read_to_string(&list_path).with_context(|| format!("{} cannot be read", list_path.display()))?;
+        let names: Vec<&str> =
+            list.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with('#')).collect();
+        let mut parts = Self { unlisted: unlisted(folder, &names)?, ..Self::default() };
         for name in names {
             let source = fs::read_to_string(folder.join(name))
                 .with_context(|| format!("page/{name}, listed in page/{LIST}, cannot be read"))?;
-            parts
-                .add(name, &source)
-                .with_context(|| format!("page/{name}"))?;
+            parts.add(name, &source).with_context(|| format!("page/{name}"))?;
         }
         Ok(parts)
     }
@@ -53,22 +44,13 @@ impl Parts {
         if name.ends_with(".js") {
             let script = squeeze::script(source)?;
             for forbidden in ["</script", "<!--"] {
-                ensure!(
-                    !script.contains(forbidden),
-                    "contains {forbidden}, which would end or twist an inline script"
-                );
+                ensure!(!script.contains(forbidden), "contains {forbidden}, which would end or twist an inline script");
             }
             self.script.push_str(&script);
         } else if name.ends_with(".css") {
             let style = squeeze::style(source)?;
-            ensure!(
-                !style.contains("</style"),
-                "contains </style, which would end an inline style"
-            );
-            ensure!(
-                !style.contains("url(") && !style.contains("@import"),
-                "loads something; the page loads nothing"
-            );
+            ensure!(!style.contains("</style"), "contains </style, which would end an inline style");
+            ensure!(!style.contains("url(") && !style.contains("@import"), "loads something; the page loads nothing");
             if name.starts_with("document") {
                 self.document_style.push_str(&style);
             } else {
@@ -87,10 +69,7 @@ impl Parts {
 /// The scripts and styles of the folder that the list forgets.
 fn unlisted(folder: &Path, names: &[&str]) -> anyhow::Result<Vec<String>> {
     let listed: BTreeSet<&str> = names.iter().copied().collect();
-    ensure!(
-        listed.len() == names.len(),
-        "page/{LIST} lists a file twice"
-    );
+    ensure!(listed.len() == names.len(), "page/{LIST} lists a file twice");
     let mut unlisted = Vec::new();
     for entry in fs::read_dir(folder)? {
         let name = entry?.file_name().to_string_lossy().into_owned();

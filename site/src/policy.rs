@@ -27,10 +27,7 @@ pub fn of_one_file(script: &str, styles: &[&str]) -> String {
 
 /// The hash source of an inline text, byte by byte as it stands between its tags.
 pub fn hash(text: &str) -> String {
-    format!(
-        "'sha256-{}'",
-        STANDARD.encode(Sha256::digest(text.as_bytes()))
-    )
+    format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text.as_bytes())))
 }
 
 #[cfg(test)]
@@ -40,9 +37,6 @@ mod tests {
     #[test]
     fn the_hash_of_a_text_is_the_published_one() {
         // Computed apart from this crate: printf "%s" "alert('Hello, world.');" | openssl dgst -sha256 -binary | base64
-        assert_eq!(
-            hash("alert('Hello, world.');"),
-            "'sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng='"
-        );
+        assert_eq!(hash("alert('Hello, world.');"), "'sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng='");
     }
 }

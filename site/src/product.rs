@@ -1,8 +1,6 @@
 //! What is made once and used by every output.
 
-use crate::{
-    font::MathFont, formula::Typesetter, notice, parts::Parts, style_attribute::StyleClasses,
-};
+use crate::{font::MathFont, formula::Typesetter, notice, parts::Parts, style_attribute::StyleClasses};
 
 /// The parts of the outputs, ready for use.
 pub struct Product {

@@ -19,11 +19,7 @@ use crate::{
 /// The script that puts the text tables where the page's code looks for them.
 pub fn of_texts(texts: &Value) -> String {
     // A stroke behind an opening bracket could end an inline script; the escape means the same to the reader of JSON.
-    let json = texts
-        .to_string()
-        .replace('<', "\\u003c")
-        .replace('\u{2028}', "\\u2028")
-        .replace('\u{2029}', "\\u2029");
+    let json = texts.to_string().replace('<', "\\u003c").replace('\u{2028}', "\\u2028").replace('\u{2029}', "\\u2029");
     format!("globalThis.steadfootTexts={json};\n")
 }
 
@@ -74,9 +70,7 @@ pub fn page_code(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
 
 /// Included twice, the code runs once.
 fn once(code: &str, start: &str) -> String {
-    format!(
-        "(function(){{\n\"use strict\";\nif(globalThis.steadfoot)return;\n{code}{start}}})();\n"
-    )
+    format!("(function(){{\n\"use strict\";\nif(globalThis.steadfoot)return;\n{code}{start}}})();\n")
 }
 
 fn packed(bytes: &[u8]) -> anyhow::Result<String> {

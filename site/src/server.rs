@@ -21,10 +21,7 @@ const REQUEST_BYTES: u64 = 16_384;
 /// Serves until the process is ended.
 pub fn serve(folder: &Path, port: u16) -> anyhow::Result<()> {
     let listener = listen(port)?;
-    println!(
-        "served:   http://{}/  (ends with Ctrl-C)",
-        listener.local_addr()?
-    );
+    println!("served:   http://{}/  (ends with Ctrl-C)", listener.local_addr()?);
     answer_all(&listener, folder)
 }
 
@@ -38,12 +35,7 @@ pub fn listen(port: u16) -> anyhow::Result<TcpListener> {
         }
     }
     let error = last.unwrap_or_else(|| io::ErrorKind::AddrInUse.into());
-    Err(error).with_context(|| {
-        format!(
-            "no port from {port} to {} could be listened on",
-            port.saturating_add(PORTS)
-        )
-    })
+    Err(error).with_context(|| format!("no port from {port} to {} could be listened on", port.saturating_add(PORTS)))
 }
 
 /// Answers every request, each in a thread of its own.
@@ -71,20 +63,11 @@ fn answer(mut stream: TcpStream, folder: &Path) -> io::Result<()> {
     let mut words = request.split(' ');
     let (method, target) = (words.next().unwrap_or(""), words.next().unwrap_or(""));
     if method != "GET" && method != "HEAD" {
-        return write(
-            &mut stream,
-            &Answer::plain("405 Method Not Allowed", "only reading is served"),
-            method,
-        );
+        return write(&mut stream, &Answer::plain("405 Method Not Allowed", "only reading is served"), method);
     }
-    let found = file_of(target)
-        .and_then(|name| fs::read(folder.join(&name)).ok().map(|bytes| (name, bytes)));
+    let found = file_of(target).and_then(|name| fs::read(folder.join(&name)).ok().map(|bytes| (name, bytes)));
     let found = match found {
-        Some((name, bytes)) => Answer {
-            status: "200 OK",
-            content_type: content_type(&name),
-            bytes,
-        },
+        Some((name, bytes)) => Answer { status: "200 OK", content_type: content_type(&name), bytes },
         None => Answer::plain("404 Not Found", "there is no such page"),
     };
     write(&mut stream, &found, method)
@@ -98,20 +81,12 @@ struct Answer {
 
 impl Answer {
     fn plain(status: &'static str, text: &str) -> Self {
-        Self {
-            status,
-            content_type: "text/plain; charset=utf-8",
-            bytes: text.into(),
-        }
+        Self { status, content_type: "text/plain; charset=utf-8", bytes: text.into() }
     }
 }
 
 fn write(stream: &mut TcpStream, answer: &Answer, method: &str) -> io::Result<()> {
-    let Answer {
-        status,
-        content_type,
-        bytes,
-    } = answer;
+    let Answer { status, content_type, bytes } = answer;
     write!(
         stream,
         "HTTP/1.1 {status}\r\nContent-Type: {content_type}\r\nContent-Length: {}\r\nCache-Control: no-store\r\n\
@@ -131,13 +106,9 @@ fn file_of(target: &str) -> Option<PathBuf> {
     let plain = |name: &str| {
         !name.is_empty()
             && !name.starts_with('.')
-            && name
-                .chars()
-                .all(|c| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.'))
+            && name.chars().all(|c| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.'))
     };
-    path.split('/')
-        .all(plain)
-        .then(|| path.split('/').collect())
+    path.split('/').all(plain).then(|| path.split('/').collect())
 }
 
 fn content_type(name: &Path) -> &'static str {
@@ -161,10 +132,7 @@ mod tests {
     #[test]
     fn only_plain_names_below_the_folder_are_served() {
         assert_eq!(file_of("/"), Some(PathBuf::from("index.html")));
-        assert_eq!(
-            file_of("/check.html?a=b#c"),
-            Some(PathBuf::from("check.html"))
-        );
+        assert_eq!(file_of("/check.html?a=b#c"), Some(PathBuf::from("check.html")));
         assert_eq!(file_of("/a/b.css"), Some(PathBuf::from("a/b.css")));
         for escape in [
             "/../Cargo.toml",

@@ -25,9 +25,7 @@ impl Size {
 
     /// Whether no number is over its budget by more than a twentieth, which is what the gate lets through.
     pub fn passes(&self) -> bool {
-        let within = |bytes: usize, budget: Option<usize>| {
-            budget.is_none_or(|budget| bytes * 20 <= budget * 21)
-        };
+        let within = |bytes: usize, budget: Option<usize>| budget.is_none_or(|budget| bytes * 20 <= budget * 21);
         within(self.raw, self.raw_budget) && within(self.gzip, self.gzip_budget)
     }
 }
@@ -61,41 +59,20 @@ impl Sizes {
             first_page.gzip += gzip(bytes);
         }
         Ok(Self(vec![
-            Size {
-                raw_budget: Some(200_000),
-                gzip_budget: Some(80_000),
-                ..size("engine (wasm)", &engine.wasm)
-            },
-            Size {
-                gzip_budget: Some(60_000),
-                ..size("text tables", product.texts.as_bytes())
-            },
-            Size {
-                gzip_budget: Some(40_000),
-                ..size("page code and style", &code)
-            },
-            Size {
-                raw_budget: Some(60_000),
-                ..size("math font", &product.font.woff2)
-            },
+            Size { raw_budget: Some(200_000), gzip_budget: Some(80_000), ..size("engine (wasm)", &engine.wasm) },
+            Size { gzip_budget: Some(60_000), ..size("text tables", product.texts.as_bytes()) },
+            Size { gzip_budget: Some(40_000), ..size("page code and style", &code) },
+            Size { raw_budget: Some(60_000), ..size("math font", &product.font.woff2) },
             first_page,
-            Size {
-                raw_budget: Some(700_000),
-                ..size("one file", one_file)
-            },
+            Size { raw_budget: Some(700_000), ..size("one file", one_file) },
         ]))
     }
 }
 
 impl fmt::Display for Sizes {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let budget =
-            |budget: Option<usize>| budget.map_or("-".to_string(), |budget| budget.to_string());
-        writeln!(
-            f,
-            "{:<46}{:>9}{:>9}{:>9}{:>9}",
-            "bytes", "raw", "budget", "gzip", "budget"
-        )?;
+        let budget = |budget: Option<usize>| budget.map_or("-".to_string(), |budget| budget.to_string());
+        writeln!(f, "{:<46}{:>9}{:>9}{:>9}{:>9}", "bytes", "raw", "budget", "gzip", "budget")?;
         for size in &self.0 {
             let over = if size.keeps() { "" } else { "  over" };
             writeln!(

@@ -7,22 +7,14 @@ use anyhow::{Context, bail};
 
 /// A script without comments, indentation and empty lines.
 pub fn script(source: &str) -> anyhow::Result<String> {
-    let mut scanner = Scanner {
-        source,
-        at: 0,
-        out: String::with_capacity(source.len()),
-    };
+    let mut scanner = Scanner { source, at: 0, out: String::with_capacity(source.len()) };
     scanner.script()?;
     Ok(scanner.finished())
 }
 
 /// A stylesheet without comments, indentation and empty lines.
 pub fn style(source: &str) -> anyhow::Result<String> {
-    let mut scanner = Scanner {
-        source,
-        at: 0,
-        out: String::with_capacity(source.len()),
-    };
+    let mut scanner = Scanner { source, at: 0, out: String::with_capacity(source.len()) };
     while let Some(next) = scanner.peek() {
         match next {
             '"' | '\'' => scanner.quoted(next)?,
@@ -131,10 +123,7 @@ impl Scanner<'_> {
                 _ => {}
             }
         }
-        bail!(
-            "line {}: a text in {quote} does not end on its line",
-            self.line()
-        )
+        bail!("line {}: a text in {quote} does not end on its line", self.line())
     }
 
     /// Copies template text; true when an inserted expression begins, false when the text ends.
@@ -196,10 +185,7 @@ impl Scanner<'_> {
                 _ => {}
             }
         }
-        bail!(
-            "line {}: a pattern does not end; if this / divides, put brackets before it",
-            self.line()
-        )
+        bail!("line {}: a pattern does not end; if this / divides, put brackets before it", self.line())
     }
 
     /// A stroke divides behind a value and opens a pattern behind anything else.
@@ -209,15 +195,9 @@ impl Scanner<'_> {
             return true;
         };
         if last.is_alphanumeric() || last == '_' || last == '$' {
-            let word = before
-                .rsplit(|c: char| !(c.is_alphanumeric() || c == '_' || c == '$'))
-                .next()
-                .unwrap_or("");
-            return [
-                "return", "typeof", "case", "in", "of", "void", "delete", "throw", "await",
-                "yield", "else", "do",
-            ]
-            .contains(&word);
+            let word = before.rsplit(|c: char| !(c.is_alphanumeric() || c == '_' || c == '$')).next().unwrap_or("");
+            return ["return", "typeof", "case", "in", "of", "void", "delete", "throw", "await", "yield", "else", "do"]
+                .contains(&word);
         }
         !matches!(last, ')' | ']' | '}' | '"' | '\'' | '`' | '.')
     }
@@ -235,10 +215,7 @@ mod tests {
     #[test]
     fn comments_and_indentation_go_and_lines_stay() {
         let source = "// a\nfunction f(a) {\n  /* b */ return a; // c\n\n}\n/* d\n e */ f(1)\n";
-        assert_eq!(
-            script(source).unwrap(),
-            "function f(a) {\nreturn a;\n}\nf(1)\n"
-        );
+        assert_eq!(script(source).unwrap(), "function f(a) {\nreturn a;\n}\nf(1)\n");
     }
 
     #[test]
@@ -257,36 +234,21 @@ mod tests {
 
     #[test]
     fn a_division_is_no_pattern() {
-        assert_eq!(
-            script("const a = b / 2; // half\n").unwrap(),
-            "const a = b / 2;\n"
-        );
-        assert_eq!(
-            script("const a = f(b) / 2; // half / of it\n").unwrap(),
-            "const a = f(b) / 2;\n"
-        );
-        assert_eq!(
-            script("const a = b[1] / 2; /* x */\n").unwrap(),
-            "const a = b[1] / 2;\n"
-        );
+        assert_eq!(script("const a = b / 2; // half\n").unwrap(), "const a = b / 2;\n");
+        assert_eq!(script("const a = f(b) / 2; // half / of it\n").unwrap(), "const a = f(b) / 2;\n");
+        assert_eq!(script("const a = b[1] / 2; /* x */\n").unwrap(), "const a = b[1] / 2;\n");
     }
 
     #[test]
     fn what_does_not_end_is_a_fault_with_its_line() {
         for source in ["a\n\"b\n", "a\n`b\n", "a\n/* b\n", "a\n= /b\n"] {
-            assert!(
-                format!("{:#}", script(source).unwrap_err()).contains("line 2"),
-                "{source}"
-            );
+            assert!(format!("{:#}", script(source).unwrap_err()).contains("line 2"), "{source}");
         }
     }
 
     #[test]
     fn a_style_loses_comments_only() {
         let source = "/* a */\n.b {\n  content: \"/* no */\";\n  color: red; /* c */\n}\n";
-        assert_eq!(
-            style(source).unwrap(),
-            ".b {\ncontent: \"/* no */\";\ncolor: red;\n}\n"
-        );
+        assert_eq!(style(source).unwrap(), ".b {\ncontent: \"/* no */\";\ncolor: red;\n}\n");
     }
 }

@@ -24,12 +24,8 @@ impl StyleClasses {
             let (before, after) = rest.split_at(start);
             let after = &after[MARK.len()..];
             let end = after.find('"').context("a style attribute does not end")?;
-            let tag_start = before
-                .rfind('<')
-                .context("a style attribute stands outside a tag")?;
-            let tag_end = after
-                .find('>')
-                .context("a tag with a style attribute does not end")?;
+            let tag_start = before.rfind('<').context("a style attribute stands outside a tag")?;
+            let tag_end = after.find('>').context("a tag with a style attribute does not end")?;
             ensure!(
                 !before[tag_start..].contains(" class=") && !after[..tag_end].contains(" class="),
                 "a tag carries both class and style: {}{MARK}{}",
@@ -47,29 +43,18 @@ impl StyleClasses {
 
     /// The style rules behind the classes.
     pub fn css(&self) -> String {
-        self.names
-            .iter()
-            .map(|(declarations, name)| format!(".{name}{{{declarations}}}\n"))
-            .collect()
+        self.names.iter().map(|(declarations, name)| format!(".{name}{{{declarations}}}\n")).collect()
     }
 
     fn class(&mut self, declarations: &str) -> anyhow::Result<String> {
-        let declarations = declarations
-            .trim()
-            .trim_end_matches(';')
-            .replace("&quot;", "\"");
-        if declarations.is_empty()
-            || declarations.contains(['{', '}', '<', '&'])
-            || declarations.contains("url(")
-        {
+        let declarations = declarations.trim().trim_end_matches(';').replace("&quot;", "\"");
+        if declarations.is_empty() || declarations.contains(['{', '}', '<', '&']) || declarations.contains("url(") {
             bail!("the style \"{declarations}\" cannot become a class");
         }
         if let Some(name) = self.names.get(&declarations) {
             return Ok(name.clone());
         }
-        let words = declarations
-            .split(|c: char| !c.is_ascii_alphanumeric())
-            .filter(|word| !word.is_empty());
+        let words = declarations.split(|c: char| !c.is_ascii_alphanumeric()).filter(|word| !word.is_empty());
         let name = format!("as-{}", words.collect::<Vec<_>>().join("-"));
         self.names.insert(declarations, name.clone());
         Ok(name)
@@ -83,22 +68,14 @@ mod tests {
     #[test]
     fn equal_styles_share_one_class() {
         let mut classes = StyleClasses::default();
-        let html =
-            r#"<td style="text-align: right">1</td><td style="text-align: right">2</td><td>3</td>"#;
+        let html = r#"<td style="text-align: right">1</td><td style="text-align: right">2</td><td>3</td>"#;
         let out = classes.replace(html).unwrap();
-        assert_eq!(
-            out,
-            r#"<td class="as-text-align-right">1</td><td class="as-text-align-right">2</td><td>3</td>"#
-        );
+        assert_eq!(out, r#"<td class="as-text-align-right">1</td><td class="as-text-align-right">2</td><td>3</td>"#);
         assert_eq!(classes.css(), ".as-text-align-right{text-align: right}\n");
     }
 
     #[test]
     fn a_tag_with_both_is_refused() {
-        assert!(
-            StyleClasses::default()
-                .replace(r#"<td class="a" style="b:c">"#)
-                .is_err()
-        );
+        assert!(StyleClasses::default().replace(r#"<td class="a" style="b:c">"#).is_err());
     }
 }

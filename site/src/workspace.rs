@@ -14,10 +14,7 @@ impl Workspace {
     /// The workspace that this builder was compiled in.
     pub fn here() -> anyhow::Result<Self> {
         let site = Path::new(env!("CARGO_MANIFEST_DIR"));
-        let root = site
-            .parent()
-            .context("the site's folder has no parent")?
-            .to_path_buf();
+        let root = site.parent().context("the site's folder has no parent")?.to_path_buf();
         ensure!(
             root.join("Cargo.toml").is_file(),
             "{} holds no Cargo.toml; the repository was moved since the builder was compiled, run it by `cargo run -p steadfoot-site`",

@@ -93,10 +93,7 @@ pub fn random_base(random: &mut Random, kind: FeetKind) -> RandomBase {
     for index in 0..count {
         let at = match random.below(3) {
             0 if is_regular => feet[index % feet.len()].at,
-            _ => Point::new(
-                half_plan.x_mm * random.between(-1.2, 1.2),
-                half_plan.y_mm * random.between(-1.2, 1.2),
-            ),
+            _ => Point::new(half_plan.x_mm * random.between(-1.2, 1.2), half_plan.y_mm * random.between(-1.2, 1.2)),
         };
         anchors.push(Anchor { at, stiffness_n_per_mm: anchor_stiffness });
     }

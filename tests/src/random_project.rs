@@ -11,7 +11,8 @@ use crate::random_values::valid_values;
 /// A project that the reader takes without a fault. Most stand on four feet and are bolted near them; some have no
 /// anchors, no slab, no rule or contents that reach out.
 pub fn random_project(random: &mut Random) -> String {
-    let [width, depth, height] = [(500.0, 1200.0), (600.0, 1600.0), (1200.0, 2600.0)].map(|(low, high)| whole(random, low, high));
+    let [width, depth, height] =
+        [(500.0, 1200.0), (600.0, 1600.0), (1200.0, 2600.0)].map(|(low, high)| whole(random, low, high));
     let mut project = json!({
         "format": "steadfoot 1",
         "title": format!("random {}", random.below(1_000_000)),

@@ -58,7 +58,8 @@ fn every_number_in_the_answer_is_a_recorded_step() {
                 if *kind == Kind::Number.code() {
                     continue;
                 }
-                let is_end_of_span = report.checks.iter().any(|check| check.span.is_some_and(|ends| ends.contains(value)));
+                let is_end_of_span =
+                    report.checks.iter().any(|check| check.span.is_some_and(|ends| ends.contains(value)));
                 let is_step = steps.iter().any(|step| (step - value).abs() <= 1e-12 * value.abs());
                 assert!(is_step || is_end_of_span, "{value} of {:?} is no step: {}", sentence, told(&project));
                 numbers += 1;
@@ -78,7 +79,8 @@ fn no_answer_has_an_unfilled_gap_or_a_missing_number() {
         let first_stop = text.find(". ").unwrap_or(text.len() - 1);
         let first = &text[..=first_stop];
         for word in ["bolted", "before bolting", "covered"] {
-            let tells = first.contains(word) || word == "bolted" && (first.contains("tips") || first.contains("no anchors"));
+            let tells =
+                first.contains(word) || word == "bolted" && (first.contains("tips") || first.contains("no anchors"));
             assert!(tells || first.contains("uncovered"), "the first sentence says nothing of {word}: {first}");
         }
     }
@@ -99,7 +101,12 @@ fn it_reads_well_when_it_tips() {
     project["cabinet"]["anchors"] = json!([{ "at_mm": [-580, -680] }, { "at_mm": [-580, 680] }]);
     project["site"]["s_ds"] = json!(3.0);
     let text = told(&read(&project.to_string()));
-    assert!(text.starts_with("Full, with 3040 kg aboard and a push of 1.35 g, it tips over; before bolting it would slide at "), "{text}");
+    assert!(
+        text.starts_with(
+            "Full, with 3040 kg aboard and a push of 1.35 g, it tips over; before bolting it would slide at "
+        ),
+        "{text}"
+    );
 }
 
 #[test]

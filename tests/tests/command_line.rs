@@ -85,17 +85,28 @@ fn the_report_as_json_has_every_check_and_every_step_with_its_address() {
     for wanted in ["load-out/full/-/m", "demand/full/-/F_p", "base-reactions/full/-/P"] {
         assert!(addresses.contains(&wanted), "no step {wanted}");
     }
-    assert!(addresses.iter().any(|at| at.starts_with("anchors/full/group-") && at.ends_with("/tension-breakout/N_b")), "{addresses:?}");
+    assert!(
+        addresses.iter().any(|at| at.starts_with("anchors/full/group-") && at.ends_with("/tension-breakout/N_b")),
+        "{addresses:?}"
+    );
     assert!(steps.iter().all(|step| step.get("value").is_some() && step.get("unit").is_some()));
     assert_eq!(report["cautions"].as_array().map(Vec::len), Some(steadfoot::report::cautions::CAUTIONS.len()));
 }
 
 #[test]
 fn a_stream_is_answered_line_by_line_in_order_and_goes_on_after_a_fault() {
-    let input = format!("{}\n\n{{\"format\": \"steadfoot 1\"}}\nnot JSON\n{}\n", one_line("01-empty-frame.json"), one_line("09-must-not-pass.json"));
+    let input = format!(
+        "{}\n\n{{\"format\": \"steadfoot 1\"}}\nnot JSON\n{}\n",
+        one_line("01-empty-frame.json"),
+        one_line("09-must-not-pass.json")
+    );
     let output = run(&[], input.as_bytes());
     assert_eq!(output.status.code(), Some(1), "there were faults");
-    let lines: Vec<Value> = String::from_utf8(output.stdout).expect("text").lines().map(|line| serde_json::from_str(line).expect("JSON")).collect();
+    let lines: Vec<Value> = String::from_utf8(output.stdout)
+        .expect("text")
+        .lines()
+        .map(|line| serde_json::from_str(line).expect("JSON"))
+        .collect();
     assert_eq!(lines.len(), 4);
     assert_eq!(lines[0]["report"]["verdict"], "holds");
     assert_eq!((lines[1]["line"].as_u64(), lines[1]["faults"][0]["problem"].as_str()), (Some(3), Some("missing")));

@@ -48,9 +48,13 @@ type Claim = (&'static str, fn(&Demo) -> bool);
 /// The claims of `claims.json`, in its order, as code.
 const CLAIMS: &[Claim] = &[
     ("01-empty-frame.json", |demo| {
-        demo.project.contents.is_empty() && demo.report.checks.iter().all(|check| {
-            !check.id.starts_with("anchor") || check.id.ends_with("spacing") || check.id.ends_with("edge") || check.utilisation.unwrap_or(0.0) < 0.1
-        })
+        demo.project.contents.is_empty()
+            && demo.report.checks.iter().all(|check| {
+                !check.id.starts_with("anchor")
+                    || check.id.ends_with("spacing")
+                    || check.id.ends_with("edge")
+                    || check.utilisation.unwrap_or(0.0) < 0.1
+            })
     }),
     ("02-full.json", |demo| {
         demo.report.verdict == Verdict::Holds
@@ -63,11 +67,13 @@ const CLAIMS: &[Claim] = &[
     ("03-part-filled.json", |demo| !["full", "empty"].contains(&demo.governing().of.split('/').next().unwrap_or(""))),
     ("04-off-centre.json", |demo| {
         let at = demo.check("free.tipping").at.expect("it tips somewhere");
-        demo.report.states[at.state].centre_mm[0] < -100.0 && (at.direction_rad.abs() - std::f64::consts::PI).abs() < 1e-6
+        demo.report.states[at.state].centre_mm[0] < -100.0
+            && (at.direction_rad.abs() - std::f64::consts::PI).abs() < 1e-6
     }),
     ("05-drawer-out.json", |demo| {
         let at = demo.check("free.tipping").at.expect("it tips somewhere");
-        demo.state_of("free.tipping") == Some("service") && (at.direction_rad + std::f64::consts::FRAC_PI_2).abs() < 1e-6
+        demo.state_of("free.tipping") == Some("service")
+            && (at.direction_rad + std::f64::consts::FRAC_PI_2).abs() < 1e-6
     }),
     ("06-upper-floor.json", |demo| demo.push() > 1.01 * demo.smallest_push()),
     ("07-slab-edge.json", |demo| demo.used("anchor.shear.breakout") > demo.used("anchor.shear.steel")),
@@ -81,12 +87,17 @@ const CLAIMS: &[Claim] = &[
     }),
     ("09-must-not-pass.json", |demo| {
         demo.report.verdict == Verdict::DoesNotHold
-            && demo.report.checks.iter().any(|check| check.status == Status::Fails && check.span.is_some_and(|ends| ends[0] > 1.0))
+            && demo
+                .report
+                .checks
+                .iter()
+                .any(|check| check.status == Status::Fails && check.span.is_some_and(|ends| ends[0] > 1.0))
     }),
     ("10-cannot-be-said.json", |demo| demo.report.verdict == Verdict::CannotBeSaid),
     ("11-inch-bolts.json", |demo| demo.report.anchor_rule == Some("aci-318-19")),
     ("12-stiffness-decides.json", |demo| {
-        demo.report.verdict == Verdict::DoesNotHold && demo.governing().span.is_some_and(|ends| ends[0] <= 1.0 && ends[1] > 1.0)
+        demo.report.verdict == Verdict::DoesNotHold
+            && demo.governing().span.is_some_and(|ends| ends[0] <= 1.0 && ends[1] > 1.0)
     }),
 ];
 
@@ -99,7 +110,8 @@ fn demos() -> Vec<Demo> {
         .iter()
         .map(|&(file, _)| {
             let text = std::fs::read_to_string(folder().join(file)).expect(file);
-            let project = project::read(&text, System::Si).unwrap_or_else(|faults| panic!("{file}: {}", faults[0].sentence()));
+            let project =
+                project::read(&text, System::Si).unwrap_or_else(|faults| panic!("{file}: {}", faults[0].sentence()));
             let report = project::assess(&project);
             Demo { file, project, report }
         })
@@ -126,7 +138,8 @@ fn every_claim_is_false_of_its_neighbours() {
 #[test]
 fn every_demo_has_a_claim_in_words_and_in_code() {
     let words = std::fs::read_to_string(folder().join("claims.json")).expect("claims.json");
-    let words: serde_json::Map<String, serde_json::Value> = serde_json::from_str(&words).expect("claims.json is an object");
+    let words: serde_json::Map<String, serde_json::Value> =
+        serde_json::from_str(&words).expect("claims.json is an object");
     let mut files: Vec<String> = std::fs::read_dir(folder())
         .expect("demo-configs")
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())

@@ -12,7 +12,8 @@ fn plain() -> Value {
 
 #[test]
 fn fingerprints_tell_inputs_apart_and_nothing_else() {
-    let fingerprint = |text: &str| project::read(text, System::Si).map(|project| project.fingerprint).expect("no faults");
+    let fingerprint =
+        |text: &str| project::read(text, System::Si).map(|project| project.fingerprint).expect("no faults");
     let plain = plain();
     let known = fingerprint(&plain.to_string());
     assert!(known.len() == 12 && known.bytes().all(|byte| byte.is_ascii_hexdigit() && !byte.is_ascii_uppercase()));
@@ -44,7 +45,9 @@ fn fingerprints_tell_inputs_apart_and_nothing_else() {
     differs(&|file| file["cabinet"]["anchors"] = json!([{ "at_mm": [0, 1, ] }]));
     differs(&|file| file["cabinet"]["lifting_points"] = json!([{ "at_mm": [0, 1, 0] }]));
     differs(&|file| file["slab"] = json!({ "strength_mpa": 28, "thickness_mm": 200, "edges_mm": {} }));
-    differs(&|file| file["slab"] = json!({ "strength_mpa": 28, "thickness_mm": 200, "edges_mm": {}, "cracked": false }));
+    differs(&|file| {
+        file["slab"] = json!({ "strength_mpa": 28, "thickness_mm": 200, "edges_mm": {}, "cracked": false })
+    });
     differs(&|file| file["states"] = json!([{ "name": "a", "without": ["a"] }]));
     differs(&|file| file["states"] = json!([{ "name": "a", "drawn_out_mm": { "a": 0 } }]));
     let count = others.len();

@@ -47,7 +47,15 @@ fn names_and_reasons_of_demand_rules_are_all_used() {
         let mut use_up = |values: &Values| {
             let mut sheet = Sheet::told();
             match (rule.demand)(values, 1000.0, &mut sheet) {
-                Ok(demand) => used.extend(demand.cases.iter().map(|case| case.name).chain(demand.not_amplified).chain(demand.category_c).chain(demand.anchor_depth.map(|(_, reason)| reason))),
+                Ok(demand) => used.extend(
+                    demand
+                        .cases
+                        .iter()
+                        .map(|case| case.name)
+                        .chain(demand.not_amplified)
+                        .chain(demand.category_c)
+                        .chain(demand.anchor_depth.map(|(_, reason)| reason)),
+                ),
                 Err(reason) => used.extend([reason]),
             }
             used.extend(sheet.sections.iter().flat_map(|section| section.steps.iter().map(|step| step.id)));

@@ -19,7 +19,8 @@ fn random_rectangles(random: &mut Random, count: usize) -> Vec<Rectangle> {
 }
 
 fn random_outline(random: &mut Random) -> Rectangle {
-    let mut side = |sign: f64| if random.percent(40) { sign * f64::INFINITY } else { sign * random.between(100.0, 600.0) };
+    let mut side =
+        |sign: f64| if random.percent(40) { sign * f64::INFINITY } else { sign * random.between(100.0, 600.0) };
     Rectangle { left_mm: side(-1.0), right_mm: side(1.0), front_mm: side(-1.0), rear_mm: side(1.0) }
 }
 
@@ -100,8 +101,7 @@ fn outlines_of_a_union_enclose_its_area_with_square_corners() {
 #[test]
 fn a_ring_has_an_outline_and_a_hole_and_touching_corners_stay_apart() {
     let bar = |left_mm, right_mm, front_mm, rear_mm| Rectangle { left_mm, right_mm, front_mm, rear_mm };
-    let ring =
-        [bar(0.0, 3.0, 0.0, 1.0), bar(0.0, 3.0, 2.0, 3.0), bar(0.0, 1.0, 0.0, 3.0), bar(2.0, 3.0, 0.0, 3.0)];
+    let ring = [bar(0.0, 3.0, 0.0, 1.0), bar(0.0, 3.0, 2.0, 3.0), bar(0.0, 1.0, 0.0, 3.0), bar(2.0, 3.0, 0.0, 3.0)];
     let mut areas: Vec<f64> = union_outline(&ring, &Rectangle::EVERYWHERE).iter().map(Polygon::area_mm2).collect();
     areas.sort_by(f64::total_cmp);
     assert_eq!(areas, [-1.0, 9.0]);
@@ -138,8 +138,9 @@ fn moments_of_a_rectangle_are_the_textbook_ones_wherever_it_stands() {
 fn both_halves_of_a_cut_polygon_make_the_whole() {
     let mut random = Random::new(4);
     for _ in 0..2000 {
-        let places: Vec<Point> =
-            (0..3 + random.below(9)).map(|_| Point::new(random.between(-1.0, 1.0), random.between(-1.0, 1.0))).collect();
+        let places: Vec<Point> = (0..3 + random.below(9))
+            .map(|_| Point::new(random.between(-1.0, 1.0), random.between(-1.0, 1.0)))
+            .collect();
         let whole = Polygon::new(Hull::new(&places).corners().to_vec());
         let cut = HalfPlane {
             constant: random.between(-1.0, 1.0),
@@ -180,7 +181,11 @@ fn a_hull_holds_every_place_and_each_of_its_corners_is_needed() {
         let places: Vec<Point> = (0..1 + random.below(40))
             .map(|_| {
                 let place = Point::new(random.between(-800.0, 800.0), random.between(-800.0, 800.0));
-                if round % 2 == 0 { place } else { Point::new((place.x_mm / 200.0).round(), (place.y_mm / 200.0).round()) }
+                if round % 2 == 0 {
+                    place
+                } else {
+                    Point::new((place.x_mm / 200.0).round(), (place.y_mm / 200.0).round())
+                }
             })
             .collect();
         let hull = Hull::new(&places);
@@ -212,8 +217,9 @@ fn hulls_of_few_or_aligned_places_have_no_sides() {
 fn a_ray_leaves_the_hull_where_halving_finds_its_edge() {
     let mut random = Random::new(6);
     for _ in 0..1000 {
-        let places: Vec<Point> =
-            (0..4 + random.below(6)).map(|_| Point::new(random.between(-1.0, 1.0), random.between(-1.0, 1.0))).collect();
+        let places: Vec<Point> = (0..4 + random.below(6))
+            .map(|_| Point::new(random.between(-1.0, 1.0), random.between(-1.0, 1.0)))
+            .collect();
         let hull = Hull::new(&places);
         let start = Point::new(random.between(-1.0, 1.0), random.between(-1.0, 1.0));
         let direction_rad = random.between(-7.0, 7.0);
@@ -222,9 +228,8 @@ fn a_ray_leaves_the_hull_where_halving_finds_its_edge() {
             assert!(!is_inside(start));
             continue;
         };
-        let along = |way: f64| {
-            Point::new(start.x_mm + way * direction_rad.cos(), start.y_mm + way * direction_rad.sin())
-        };
+        let along =
+            |way: f64| Point::new(start.x_mm + way * direction_rad.cos(), start.y_mm + way * direction_rad.sin());
         let (mut inside, mut outside) = (0.0, 4.0);
         for _ in 0..60 {
             let middle = (inside + outside) / 2.0;
@@ -239,8 +244,7 @@ fn a_ray_leaves_the_hull_where_halving_finds_its_edge() {
 /// The answer is how much of it the best three leave short, relative to its size; zero or less is inside.
 fn shortfall(pushing: &[Point], pulling: &[Point], load: [f64; 3]) -> f64 {
     let generator = |sign: f64| move |p: &Point| [sign, sign * p.x_mm, sign * p.y_mm];
-    let all: Vec<[f64; 3]> =
-        pushing.iter().map(generator(1.0)).chain(pulling.iter().map(generator(-1.0))).collect();
+    let all: Vec<[f64; 3]> = pushing.iter().map(generator(1.0)).chain(pulling.iter().map(generator(-1.0))).collect();
     let det = |a: &[f64; 3], b: &[f64; 3], c: &[f64; 3]| {
         a[0] * (b[1] * c[2] - b[2] * c[1]) - a[1] * (b[0] * c[2] - b[2] * c[0]) + a[2] * (b[0] * c[1] - b[1] * c[0])
     };
@@ -288,7 +292,13 @@ fn the_cone_holds_exactly_the_loads_that_three_places_can_share() {
             let membership = cone.membership(load);
             let expected = short < 0.0;
             assert_eq!(membership == Membership::Inside, expected, "{pushing:?} {pulling:?} {load:?} {membership:?}");
-            counts[if expected { 0 } else if matches!(membership, Membership::Outside(Some(_))) { 1 } else { 2 }] += 1;
+            counts[if expected {
+                0
+            } else if matches!(membership, Membership::Outside(Some(_))) {
+                1
+            } else {
+                2
+            }] += 1;
         }
     }
     assert!(counts.iter().all(|&count| count > 300), "each outcome is tried: {counts:?}");
@@ -318,8 +328,12 @@ fn places_on_a_line_or_on_a_point_never_hold_a_load_safely() {
     let p = Point::new;
     let line = [p(-300.0, -100.0), p(0.0, 0.0), p(300.0, 100.0)];
     let on_a_line = Cone::new(&line, &[]);
-    assert!(matches!(on_a_line.membership([1e3, 30e3, 10e3]), Membership::OnTheSurface(edge) if edge.length_mm() > 600.0));
-    assert!(matches!(on_a_line.membership([1e3, 30e3, 11e3]), Membership::Outside(Some(edge)) if edge.length_mm() > 600.0));
+    assert!(
+        matches!(on_a_line.membership([1e3, 30e3, 10e3]), Membership::OnTheSurface(edge) if edge.length_mm() > 600.0)
+    );
+    assert!(
+        matches!(on_a_line.membership([1e3, 30e3, 11e3]), Membership::Outside(Some(edge)) if edge.length_mm() > 600.0)
+    );
     let past_the_end = on_a_line.membership([1e3, 330e3, 110e3]);
     assert!(matches!(past_the_end, Membership::Outside(Some(edge)) if edge.from == edge.to));
     let tied = Cone::new(&line, &line);

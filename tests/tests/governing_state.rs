@@ -49,7 +49,8 @@ fn the_worst_of_all_subsets_is_among_the_states() {
         for bits in 0..1_usize << trays {
             let mut subset = project.clone();
             subset.is_part_filled = false;
-            subset.contents = (0..trays).filter(|tray| bits >> tray & 1 == 1).map(|tray| project.contents[tray].clone()).collect();
+            subset.contents =
+                (0..trays).filter(|tray| bits >> tray & 1 == 1).map(|tray| project.contents[tray].clone()).collect();
             let one = worst(&subset);
             for (most, level) in of_subsets.iter_mut().zip(one) {
                 *most = most.max(level);
@@ -57,7 +58,10 @@ fn the_worst_of_all_subsets_is_among_the_states() {
         }
         for (found, of_subsets) in found.iter().zip(of_subsets) {
             // The pull is not quite linear in the masses, because the feet's share changes with their sum.
-            assert!(*found >= 0.995 * of_subsets, "{trays} trays: {found} among the states, {of_subsets} among all subsets");
+            assert!(
+                *found >= 0.995 * of_subsets,
+                "{trays} trays: {found} among the states, {of_subsets} among all subsets"
+            );
         }
         let report = project::assess(&project);
         let tension = report.checks.iter().find(|check| check.id == "anchor.tension.steel").expect("bolts are pulled");

@@ -46,7 +46,11 @@ fn every_table_has_its_own_number_and_its_rows_are_counted() {
     let tables = tables();
     for (place, table) in tables.iter().enumerate() {
         assert!(table.rows.len() <= 256, "{} has more rows than an id can count", table.name);
-        assert!(tables[..place].iter().all(|other| other.number != table.number), "two tables have the number {}", table.number);
+        assert!(
+            tables[..place].iter().all(|other| other.number != table.number),
+            "two tables have the number {}",
+            table.number
+        );
     }
 }
 

@@ -134,7 +134,8 @@ fn lists_are_read_up_to_their_limits() {
     let foot = |place: usize| json!({ "name": format!("f{place}"), "at_mm": [place as f64 * 10.0 - 400.0, 0], "size_mm": [9, 9] });
     let anchor = |place: usize| json!({ "at_mm": [place as f64 * 10.0 - 400.0, 0] });
     let lifting_point = |place: usize| json!({ "at_mm": [place as f64 * 10.0 - 400.0, 0, 2000] });
-    let content = |place: usize| json!({ "name": format!("c{place}"), "mass_kg": 1, "bottom_mm": 0, "size_mm": [1, 1, 1] });
+    let content =
+        |place: usize| json!({ "name": format!("c{place}"), "mass_kg": 1, "bottom_mm": 0, "size_mm": [1, 1, 1] });
     let state = |place: usize| json!({ "name": format!("s{place}") });
     let in_cabinet = |key: &str, list: Value| {
         let mut cabinet = cabinet();
@@ -144,7 +145,10 @@ fn lists_are_read_up_to_their_limits() {
     let check = |path: &str, max: usize, file: &dyn Fn(usize) -> Value| {
         assert_eq!(faults_of(&file(max)), [], "{path}");
         let found = faults_of(&file(max + 1));
-        assert_eq!(first(&found), (path, Problem::TooMany, (max + 1).to_string().as_str(), format!("at most {max}").as_str()));
+        assert_eq!(
+            first(&found),
+            (path, Problem::TooMany, (max + 1).to_string().as_str(), format!("at most {max}").as_str())
+        );
         assert_eq!(found.len(), 1);
     };
     check("cabinet.feet", 64, &|count| in_cabinet("feet", (0..count).map(foot).collect()));
@@ -156,7 +160,8 @@ fn lists_are_read_up_to_their_limits() {
 
 #[test]
 fn an_object_of_more_than_a_thousand_keys_ends_the_reading() {
-    let keys = |count: usize| format!("{{{}}}", (0..count).map(|key| format!("\"k{key}\":0")).collect::<Vec<_>>().join(","));
+    let keys =
+        |count: usize| format!("{{{}}}", (0..count).map(|key| format!("\"k{key}\":0")).collect::<Vec<_>>().join(","));
     assert_eq!(faults(keys(1_000).as_bytes())[0].problem, Problem::Missing);
     let found = faults(keys(1_001).as_bytes());
     assert_eq!(first(&found), ("", Problem::TooMany, "\"k1000\":0}", "at most 1 000 keys in one object"));
@@ -164,13 +169,17 @@ fn an_object_of_more_than_a_thousand_keys_ends_the_reading() {
 
 #[test]
 fn two_hundred_faults_are_listed_and_the_others_counted() {
-    let contents: Vec<Value> = (0..250).map(|place| json!({ "name": format!("c{place}"), "mass_kg": -1, "bottom_mm": 0, "size_mm": [1, 1, 1] })).collect();
+    let contents: Vec<Value> = (0..250)
+        .map(|place| json!({ "name": format!("c{place}"), "mass_kg": -1, "bottom_mm": 0, "size_mm": [1, 1, 1] }))
+        .collect();
     let found = faults_of(&file("contents", contents.into()));
     assert_eq!(found.len(), 201);
     assert_eq!(found[199].path, "contents[199].mass_kg");
     assert_eq!(first(&found[200..]), ("", Problem::MoreFaults, "50", ""));
     assert!(found[200].sentence().ends_with("more faults follow: 50"));
-    let two_hundred: Vec<Value> = (0..200).map(|place| json!({ "name": format!("c{place}"), "mass_kg": -1, "bottom_mm": 0, "size_mm": [1, 1, 1] })).collect();
+    let two_hundred: Vec<Value> = (0..200)
+        .map(|place| json!({ "name": format!("c{place}"), "mass_kg": -1, "bottom_mm": 0, "size_mm": [1, 1, 1] }))
+        .collect();
     assert_eq!(faults_of(&file("contents", two_hundred.into())).len(), 200);
 }
 
@@ -208,7 +217,11 @@ fn null_is_absent_and_a_byte_order_mark_is_passed_over() {
 
 #[test]
 fn what_is_allowed_is_told_in_the_readers_units() {
-    let text = file("title", json!("")).to_string().replace("600", "0").replace("200,", "0,").replace("\"mass_kg\":200", "\"mass_kg\":0");
+    let text = file("title", json!(""))
+        .to_string()
+        .replace("600", "0")
+        .replace("200,", "0,")
+        .replace("\"mass_kg\":200", "\"mass_kg\":0");
     let allowed = |system: System| -> Vec<String> {
         project::read(&text, system).expect_err("it has faults").into_iter().map(|fault| fault.allowed).collect()
     };

@@ -41,8 +41,32 @@ fn seeds() -> Vec<Vec<u8>> {
 }
 
 const PIECES: [&str; 26] = [
-    "{", "}", "[", "]", ",", ":", "\"", "\\", "\\u", "\\ud800", "null", "true", "NaN", "1e999", "-", "-0.0", "1e-400", "\u{feff}", "\u{202e}", "\0",
-    "\"name\":", "\"tray 1\"", "\"width_mm\": 1,", "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[", "\n", "é",
+    "{",
+    "}",
+    "[",
+    "]",
+    ",",
+    ":",
+    "\"",
+    "\\",
+    "\\u",
+    "\\ud800",
+    "null",
+    "true",
+    "NaN",
+    "1e999",
+    "-",
+    "-0.0",
+    "1e-400",
+    "\u{feff}",
+    "\u{202e}",
+    "\0",
+    "\"name\":",
+    "\"tray 1\"",
+    "\"width_mm\": 1,",
+    "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[",
+    "\n",
+    "é",
 ];
 
 fn mutate(bytes: &mut Vec<u8>, random: &mut Random) {
@@ -86,12 +110,27 @@ fn mutate_tree(value: &mut Value, random: &mut Random) {
         }
         Value::Number(number) if random.percent(70) => {
             let number = number.as_f64().unwrap_or(0.0);
-            let others = [-number, 0.0, number * 2.0, number / 3.0, number + 1.0, 1e-9, 1e9, random.between(-2_000.0, 2_000.0)];
+            let others =
+                [-number, 0.0, number * 2.0, number / 3.0, number + 1.0, 1e-9, 1e9, random.between(-2_000.0, 2_000.0)];
             *value = json!(others[random.below(others.len())]);
         }
         _ => {
-            let odd = [json!(null), json!(true), json!(0), json!(-1), json!(1e300), json!("tray 1"), json!(""), json!([]), json!([0, 0]), json!({}),
-                json!("direct"), json!([[0]]), json!("full"), json!({ "tray 1": 5 })];
+            let odd = [
+                json!(null),
+                json!(true),
+                json!(0),
+                json!(-1),
+                json!(1e300),
+                json!("tray 1"),
+                json!(""),
+                json!([]),
+                json!([0, 0]),
+                json!({}),
+                json!("direct"),
+                json!([[0]]),
+                json!("full"),
+                json!({ "tray 1": 5 }),
+            ];
             *value = odd[random.below(odd.len())].clone();
         }
     }
@@ -109,7 +148,8 @@ fn forty_thousand_changed_files_make_nothing_panic() {
             mutate(&mut bytes, &mut random);
             bytes
         } else {
-            let mut tree: Value = serde_json::from_slice(valid[random.below(valid.len())]).expect("a valid file is JSON");
+            let mut tree: Value =
+                serde_json::from_slice(valid[random.below(valid.len())]).expect("a valid file is JSON");
             for _ in 0..=random.below(3) {
                 mutate_tree(&mut tree, &mut random);
             }
@@ -165,12 +205,18 @@ fn the_costliest_texts_are_read_in_seconds() {
     let keys: Vec<String> = (0..1_000).map(|key| format!("\"{key:03x}\":0")).collect();
     let object = format!("{{{}}}", keys.join(","));
     let names: Vec<String> = (0..1_000).map(|name| format!("\"{name:03x}\"")).collect();
-    let contents: Vec<String> =
-        names.iter().map(|name| format!("{{\"name\":{name},\"mass_kg\":1,\"bottom_mm\":0,\"size_mm\":[1,1,1]}}")).collect();
+    let contents: Vec<String> = names
+        .iter()
+        .map(|name| format!("{{\"name\":{name},\"mass_kg\":1,\"bottom_mm\":0,\"size_mm\":[1,1,1]}}"))
+        .collect();
     let unknown: Vec<String> = (0..900).map(|key| format!("\"{key:03x}\":0")).collect();
     let unknown = format!("{{{}}}", unknown.join(","));
     let sixty = vec![unknown.as_str(); 60].join(",");
-    let state = format!("{{\"name\":\"s\",\"without\":[{0}],\"drawn_out_mm\":{{{1}}}}}", names.join(","), names.join(":1,") + ":1");
+    let state = format!(
+        "{{\"name\":\"s\",\"without\":[{0}],\"drawn_out_mm\":{{{1}}}}}",
+        names.join(","),
+        names.join(":1,") + ":1"
+    );
     let states = vec![state.as_str(); 50].join(",");
     for text in [
         many("[]", ("[", "]")),

@@ -27,7 +27,9 @@ fn holds(project: &Project) -> bool {
 
 #[test]
 fn it_holds_at_the_low_end_and_not_at_the_high_end() {
-    for file in ["02-full.json", "03-part-filled.json", "06-upper-floor.json", "07-slab-edge.json", "11-inch-bolts.json"] {
+    for file in
+        ["02-full.json", "03-part-filled.json", "06-upper-floor.json", "07-slab-edge.json", "11-inch-bolts.json"]
+    {
         let project = read(&demo(file));
         let found = limits(&project);
         let demand = find(&found, LimitOf::Bolted, What::Demand);
@@ -111,7 +113,8 @@ fn without_contents_or_without_a_rule_there_is_no_such_limit() {
 fn a_turned_number_becomes_what_the_reader_turned_it_to() {
     let mut value = demo("02-full.json");
     for edit in turned(&read(&value), "load", 1520.0) {
-        let place: usize = edit.path.trim_start_matches("contents[").split(']').next().and_then(|n| n.parse().ok()).expect("a place");
+        let place: usize =
+            edit.path.trim_start_matches("contents[").split(']').next().and_then(|n| n.parse().ok()).expect("a place");
         value["contents"][place]["mass_kg"] = json!(edit.value);
     }
     let aboard: f64 = read(&value).contents.iter().map(|content| content.mass_kg).sum();
@@ -120,7 +123,8 @@ fn a_turned_number_becomes_what_the_reader_turned_it_to() {
     assert_eq!((edits.len(), edits[0].path.as_str()), (1, "site.s_ds"));
     value["site"]["s_ds"] = json!(edits[0].value);
     let report = project::assess(&read(&value));
-    let push = report.checks.iter().find(|check| check.id == "free.tipping").and_then(|check| check.value).expect("a push");
+    let push =
+        report.checks.iter().find(|check| check.id == "free.tipping").and_then(|check| check.value).expect("a push");
     assert!((push - 0.60).abs() < 0.001, "{push}");
     assert!(turned(&read(&value), "load", f64::NAN).is_empty() && turned(&read(&value), "anything", 1.0).is_empty());
 }

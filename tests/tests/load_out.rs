@@ -42,8 +42,10 @@ fn near(a: f64, b: f64, tolerance: f64) -> bool {
 fn states_are_full_empty_the_part_filled_ones_and_the_users_own() {
     let project = read(&file(three_trays(), json!([{ "name": "service", "without": ["low"] }])));
     let states = project.all_states();
-    let told: Vec<(&str, Vec<usize>)> =
-        states.iter().map(|state| (state.name.as_str(), state.aboard.iter().map(|one| one.content).collect())).collect();
+    let told: Vec<(&str, Vec<usize>)> = states
+        .iter()
+        .map(|state| (state.name.as_str(), state.aboard.iter().map(|one| one.content).collect()))
+        .collect();
     assert_eq!(
         told,
         [
@@ -247,7 +249,12 @@ fn check_working(project: &Project, state: &LoadState) {
         let row = &TEXTS.rows[step.id.row as usize];
         if let Shape::Formula(text) = row.shape {
             let found = evaluate(text, &Recorded(&sheet)).unwrap_or_else(|error| panic!("{text}: {}", error.0));
-            assert!((found.value - step.value).abs() <= 1e-12 * step.value.abs(), "{text}: {} is not {}", found.value, step.value);
+            assert!(
+                (found.value - step.value).abs() <= 1e-12 * step.value.abs(),
+                "{text}: {} is not {}",
+                found.value,
+                step.value
+            );
             assert_eq!(found.dimension, row.kind.dimension(), "{text}");
             formulas += 1;
         }

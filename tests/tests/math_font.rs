@@ -16,9 +16,7 @@ fn cut_font() -> Vec<u8> {
 fn kept() -> BTreeSet<u16> {
     let cut = cut_font();
     let cut = Face::parse(&cut, 0).unwrap();
-    let own = characters::all()
-        .into_iter()
-        .filter_map(|character| cut.glyph_index(character));
+    let own = characters::all().into_iter().filter_map(|character| cut.glyph_index(character));
     closure::glyphs(&Face::parse(uncut(), 0).unwrap(), own).unwrap()
 }
 
@@ -55,21 +53,14 @@ impl OutlineBuilder for Outline {
 #[test]
 fn glyph_numbers_stay() {
     let cut = cut_font();
-    let (cut, uncut) = (
-        Face::parse(&cut, 0).unwrap(),
-        Face::parse(uncut(), 0).unwrap(),
-    );
+    let (cut, uncut) = (Face::parse(&cut, 0).unwrap(), Face::parse(uncut(), 0).unwrap());
     assert_eq!(cut.number_of_glyphs(), uncut.number_of_glyphs());
     let mut found = 0;
     for character in characters::all() {
         if let Some(glyph) = uncut.glyph_index(character) {
             found += 1;
             // The prime alone leads elsewhere, to the form that stands in superscripts.
-            assert_eq!(
-                cut.glyph_index(character) == Some(glyph),
-                character != '′',
-                "{character}"
-            );
+            assert_eq!(cut.glyph_index(character) == Some(glyph), character != '′', "{character}");
         }
     }
     assert!(found > 230, "only {found} characters are in the font");
@@ -79,42 +70,22 @@ fn glyph_numbers_stay() {
 #[test]
 fn the_table_of_mathematical_measures_stays_byte_by_byte() {
     let cut = cut_font();
-    assert_eq!(
-        sfnt::table(&cut, b"MATH").unwrap(),
-        sfnt::table(uncut(), b"MATH").unwrap()
-    );
-    assert_eq!(
-        sfnt::table(&cut, b"hhea").unwrap(),
-        sfnt::table(uncut(), b"hhea").unwrap()
-    );
-    assert_eq!(
-        sfnt::table(&cut, b"OS/2").unwrap(),
-        sfnt::table(uncut(), b"OS/2").unwrap()
-    );
+    assert_eq!(sfnt::table(&cut, b"MATH").unwrap(), sfnt::table(uncut(), b"MATH").unwrap());
+    assert_eq!(sfnt::table(&cut, b"hhea").unwrap(), sfnt::table(uncut(), b"hhea").unwrap());
+    assert_eq!(sfnt::table(&cut, b"OS/2").unwrap(), sfnt::table(uncut(), b"OS/2").unwrap());
 }
 
 #[test]
 fn kept_glyphs_have_the_same_outline_and_width_and_the_others_are_empty() {
     let cut = cut_font();
-    let (cut, uncut) = (
-        Face::parse(&cut, 0).unwrap(),
-        Face::parse(uncut(), 0).unwrap(),
-    );
+    let (cut, uncut) = (Face::parse(&cut, 0).unwrap(), Face::parse(uncut(), 0).unwrap());
     let kept = kept();
-    assert!(
-        (300..800).contains(&kept.len()),
-        "{} glyphs are kept",
-        kept.len()
-    );
+    assert!((300..800).contains(&kept.len()), "{} glyphs are kept", kept.len());
     for glyph in 0..uncut.number_of_glyphs() {
         let outline = Outline::of(&cut, glyph);
         if kept.contains(&glyph) {
             assert_eq!(outline, Outline::of(&uncut, glyph), "glyph {glyph}");
-            assert_eq!(
-                cut.glyph_hor_advance(GlyphId(glyph)),
-                uncut.glyph_hor_advance(GlyphId(glyph)),
-                "glyph {glyph}"
-            );
+            assert_eq!(cut.glyph_hor_advance(GlyphId(glyph)), uncut.glyph_hor_advance(GlyphId(glyph)), "glyph {glyph}");
         } else {
             assert_eq!(outline, "", "glyph {glyph}");
         }
@@ -130,20 +101,10 @@ fn brackets_and_roots_keep_every_size_and_piece() {
         let glyph = uncut_face.glyph_index(character).unwrap();
         let construction = variants.vertical_constructions.get(glyph).unwrap();
         for variant in construction.variants {
-            assert!(
-                kept.contains(&variant.variant_glyph.0),
-                "{character}: a size is missing"
-            );
+            assert!(kept.contains(&variant.variant_glyph.0), "{character}: a size is missing");
         }
-        for part in construction
-            .assembly
-            .iter()
-            .flat_map(|assembly| assembly.parts)
-        {
-            assert!(
-                kept.contains(&part.glyph_id.0),
-                "{character}: a piece is missing"
-            );
+        for part in construction.assembly.iter().flat_map(|assembly| assembly.parts) {
+            assert!(kept.contains(&part.glyph_id.0), "{character}: a piece is missing");
         }
     }
 }

@@ -20,10 +20,7 @@ fn read_schema() -> Value {
 #[test]
 fn the_kept_schema_is_the_engines() {
     let kept = fs::read_to_string(root().join("demo-configs/steadfoot.schema.json")).unwrap_or_default();
-    assert!(
-        kept == schema(),
-        "run: cargo run -p steadfoot-core --example schema > demo-configs/steadfoot.schema.json"
-    );
+    assert!(kept == schema(), "run: cargo run -p steadfoot-core --example schema > demo-configs/steadfoot.schema.json");
 }
 
 /// As much of JSON Schema as ours uses; an unknown keyword is a failure, so that nothing is passed over.
@@ -39,11 +36,17 @@ fn accepts(schema: &Value, value: &Value) -> bool {
         "enum" => argument.as_array().is_some_and(|words| words.contains(value)),
         "minimum" => value.as_f64().is_none_or(|number| number >= argument.as_f64().expect("a number")),
         "maximum" => value.as_f64().is_none_or(|number| number <= argument.as_f64().expect("a number")),
-        "minLength" => value.as_str().is_none_or(|text| text.chars().count() as u64 >= argument.as_u64().expect("a count")),
-        "maxLength" => value.as_str().is_none_or(|text| text.chars().count() as u64 <= argument.as_u64().expect("a count")),
+        "minLength" => {
+            value.as_str().is_none_or(|text| text.chars().count() as u64 >= argument.as_u64().expect("a count"))
+        }
+        "maxLength" => {
+            value.as_str().is_none_or(|text| text.chars().count() as u64 <= argument.as_u64().expect("a count"))
+        }
         "minItems" => value.as_array().is_none_or(|items| items.len() as u64 >= argument.as_u64().expect("a count")),
         "maxItems" => value.as_array().is_none_or(|items| items.len() as u64 <= argument.as_u64().expect("a count")),
-        "uniqueItems" => value.as_array().is_none_or(|items| (1..items.len()).all(|at| !items[..at].contains(&items[at]))),
+        "uniqueItems" => {
+            value.as_array().is_none_or(|items| (1..items.len()).all(|at| !items[..at].contains(&items[at])))
+        }
         "items" => value.as_array().is_none_or(|items| items.iter().all(|item| accepts(argument, item))),
         "properties" => value.as_object().is_none_or(|object| {
             object.iter().all(|(key, value)| argument.get(key).is_none_or(|schema| accepts(schema, value)))
@@ -53,7 +56,9 @@ fn accepts(schema: &Value, value: &Value) -> bool {
         }),
         "additionalProperties" => value.as_object().is_none_or(|object| {
             let known = |key: &str| members.get("properties").is_some_and(|known| known.get(key).is_some());
-            object.iter().all(|(key, value)| known(key) || argument.as_bool().unwrap_or_else(|| accepts(argument, value)))
+            object
+                .iter()
+                .all(|(key, value)| known(key) || argument.as_bool().unwrap_or_else(|| accepts(argument, value)))
         }),
         "anyOf" => argument.as_array().expect("a list").iter().any(|schema| accepts(schema, value)),
         "oneOf" => argument.as_array().expect("a list").iter().filter(|schema| accepts(schema, value)).count() == 1,
@@ -77,7 +82,8 @@ fn json_files(folder: &str) -> Vec<(String, Vec<u8>)> {
     let mut paths: Vec<_> = entries.map(|entry| entry.expect("the folder can be read").path()).collect();
     paths.sort();
     let name = |path: &Path| path.file_name().expect("a file").to_string_lossy().into_owned();
-    let is_project = |name: &str| name.ends_with(".json") && !name.ends_with(".schema.json") && !name.ends_with(".faults.json");
+    let is_project =
+        |name: &str| name.ends_with(".json") && !name.ends_with(".schema.json") && !name.ends_with(".faults.json");
     let paths = paths.iter().filter(|path| is_project(&name(path)));
     paths.map(|path| (name(path), fs::read(path).expect("the file can be read"))).collect()
 }

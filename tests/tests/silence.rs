@@ -51,7 +51,11 @@ fn what_nothing_pushes_does_not_hold_by_its_distances() {
     assert_eq!(check(&report, "anchor.spacing").status, Status::Holds);
     assert_eq!(report.verdict, Verdict::CannotBeSaid);
     assert_eq!(quick(&read(&project)).0, Verdict::CannotBeSaid);
-    assert!(text(&report).ends_with("not covered: no seismic rule is chosen, so nothing is pushed."), "{}", text(&report));
+    assert!(
+        text(&report).ends_with("not covered: no seismic rule is chosen, so nothing is pushed."),
+        "{}",
+        text(&report)
+    );
 }
 
 #[test]
@@ -62,7 +66,10 @@ fn a_rule_that_does_not_reach_is_not_called_absent() {
     let report = assess(&project);
     assert_eq!(report.verdict, Verdict::CannotBeSaid);
     let text = text(&report);
-    assert!(text.starts_with("The seismic rule does not reach this case, so it cannot be said whether it holds"), "{text}");
+    assert!(
+        text.starts_with("The seismic rule does not reach this case, so it cannot be said whether it holds"),
+        "{text}"
+    );
     assert!(text.contains("not covered: site class F") && !text.contains(".."), "{text}");
 }
 
@@ -140,7 +147,8 @@ fn anchors_behind_hold_a_cabinet_that_leans_over_its_feet() {
     let mut project = cabinet();
     project["contents"] = json!([]);
     project["cabinet"]["frame"]["centre_mm"] = json!([0, -100, 200]);
-    let foot = |x: i32| json!({ "name": format!("{x}"), "at_mm": [x, 0], "size_mm": [0, 0], "stiffness_n_per_mm": 1e5 });
+    let foot =
+        |x: i32| json!({ "name": format!("{x}"), "at_mm": [x, 0], "size_mm": [0, 0], "stiffness_n_per_mm": 1e5 });
     project["cabinet"]["feet"] = json!([foot(-400), foot(400)]);
     project["cabinet"]["anchors"] = json!([{ "at_mm": [-450, 300] }, { "at_mm": [450, 300] }]);
     project["site"] = direct(0.1);
@@ -210,5 +218,9 @@ fn the_state_that_is_named_is_the_one_that_tips() {
     assert!(steel.utilisation > tipping.utilisation && tipping.utilisation.is_some());
     let state = |check: &CheckTold| report.states[check.at.expect("a place").state].name.as_str();
     assert_eq!((state(tipping), state(steel)), ("empty", "full"));
-    assert!(text(&report).starts_with("Empty, with nothing aboard and a push of 0.30 g, it tips over;"), "{}", text(&report));
+    assert!(
+        text(&report).starts_with("Empty, with nothing aboard and a push of 0.30 g, it tips over;"),
+        "{}",
+        text(&report)
+    );
 }

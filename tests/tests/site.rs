@@ -21,102 +21,55 @@ fn site() -> &'static Site {
 }
 
 fn text(name: &str) -> &'static str {
-    std::str::from_utf8(site().dist.get(name).expect("the file is there"))
-        .expect("the file is text")
+    std::str::from_utf8(site().dist.get(name).expect("the file is there")).expect("the file is text")
 }
 
 fn pages() -> Vec<(&'static str, &'static str)> {
-    let names = site()
-        .dist
-        .iter()
-        .map(|(name, _)| name)
-        .filter(|name| name.ends_with(".html"));
+    let names = site().dist.iter().map(|(name, _)| name).filter(|name| name.ends_with(".html"));
     names.map(|name| (name, text(name))).collect()
 }
 
 /// The texts between every pair of these.
 fn between<'a>(html: &'a str, open: &str, close: &str) -> Vec<&'a str> {
-    html.split(open)
-        .skip(1)
-        .map(|rest| rest.split(close).next().unwrap_or(""))
-        .collect()
+    html.split(open).skip(1).map(|rest| rest.split(close).next().unwrap_or("")).collect()
 }
 
 #[test]
 fn the_folder_and_the_one_file_are_complete() {
-    for name in [
-        "index.html",
-        "check.html",
-        "verification.html",
-        "sources.html",
-        one_file::NAME,
-    ] {
+    for name in ["index.html", "check.html", "verification.html", "sources.html", one_file::NAME] {
         assert!(!text(name).is_empty(), "{name}");
     }
-    for name in [
-        folder::SCRIPT,
-        folder::TEXTS,
-        folder::STYLE,
-        folder::FONT,
-        "steadfoot.js",
-        "math-font-licence.txt",
-    ] {
-        assert!(
-            site()
-                .dist
-                .get(name)
-                .is_some_and(|content| !content.is_empty()),
-            "{name}"
-        );
+    for name in [folder::SCRIPT, folder::TEXTS, folder::STYLE, folder::FONT, "steadfoot.js", "math-font-licence.txt"] {
+        assert!(site().dist.get(name).is_some_and(|content| !content.is_empty()), "{name}");
     }
 }
 
 #[test]
 fn the_one_file_holds_every_page_and_every_link_in_it_leads_somewhere() {
     let html = text(one_file::NAME);
-    for (name, _) in pages()
-        .into_iter()
-        .filter(|(name, _)| *name != one_file::NAME)
-    {
+    for (name, _) in pages().into_iter().filter(|(name, _)| *name != one_file::NAME) {
         let id = name.trim_end_matches(".html");
-        assert!(
-            html.contains(&format!("<article id=\"{id}\"")),
-            "{name} is not in the one file"
-        );
+        assert!(html.contains(&format!("<article id=\"{id}\"")), "{name} is not in the one file");
     }
     for target in between(html, "href=\"#", "\"") {
-        assert!(
-            html.contains(&format!(" id=\"{target}\"")),
-            "#{target} leads nowhere"
-        );
+        assert!(html.contains(&format!(" id=\"{target}\"")), "#{target} leads nowhere");
     }
     let ids = between(html, " id=\"", "\"");
     let mut different = ids.clone();
     different.sort_unstable();
     different.dedup();
-    assert_eq!(
-        ids.len(),
-        different.len(),
-        "an id stands twice in the one file"
-    );
+    assert_eq!(ids.len(), different.len(), "an id stands twice in the one file");
 }
 
 #[test]
 fn every_page_states_a_policy_before_anything_that_it_governs() {
     for (name, html) in pages() {
-        let policy = html
-            .find("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ");
+        let policy = html.find("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ");
         let policy = policy.unwrap_or_else(|| panic!("{name} has no policy"));
         for governed in ["<script", "<style", "<link"] {
-            assert!(
-                html.find(governed).is_none_or(|at| at > policy),
-                "{name}: {governed} stands before the policy"
-            );
+            assert!(html.find(governed).is_none_or(|at| at > policy), "{name}: {governed} stands before the policy");
         }
-        assert!(
-            !html.contains("unsafe-inline") && !html.contains("unsafe-eval' "),
-            "{name} is too lenient"
-        );
+        assert!(!html.contains("unsafe-inline") && !html.contains("unsafe-eval' "), "{name} is too lenient");
     }
 }
 
@@ -125,30 +78,16 @@ fn the_policy_names_the_hash_of_every_inline_text() {
     for (name, html) in pages() {
         let stated = between(html, "Content-Security-Policy\" content=\"", "\"")[0];
         let directive = |name: &str| {
-            stated
-                .split("; ")
-                .find(|directive| directive.starts_with(name))
-                .unwrap_or_default()
-                .to_string()
+            stated.split("; ").find(|directive| directive.starts_with(name)).unwrap_or_default().to_string()
         };
         for style in between(html, "<style>", "</style>") {
-            assert!(
-                directive("style-src ").contains(&policy::hash(style)),
-                "{name}: a style has another hash"
-            );
+            assert!(directive("style-src ").contains(&policy::hash(style)), "{name}: a style has another hash");
         }
         for script in between(html, "<script>", "</script>") {
-            assert!(
-                directive("script-src ").contains(&policy::hash(script)),
-                "{name}: a script has another hash"
-            );
+            assert!(directive("script-src ").contains(&policy::hash(script)), "{name}: a script has another hash");
         }
         let inline = between(html, "<script>", "</script>").len();
-        assert_eq!(
-            inline,
-            usize::from(name == one_file::NAME),
-            "{name} has {inline} inline scripts"
-        );
+        assert_eq!(inline, usize::from(name == one_file::NAME), "{name} has {inline} inline scripts");
     }
 }
 
@@ -164,25 +103,13 @@ fn nothing_is_loaded_from_elsewhere() {
             }
         }
         for source in between(&markup, " src=\"", "\"") {
-            assert!(
-                own.contains(&source) && name != one_file::NAME,
-                "{name} loads {source}"
-            );
+            assert!(own.contains(&source) && name != one_file::NAME, "{name} loads {source}");
         }
         for link in between(&markup, "<link ", ">") {
             let expected = link.contains("href=\"data:,\"") || link.contains("href=\"page.css\"");
             assert!(expected, "{name} loads by <link {link}>");
         }
-        for forbidden in [
-            " style=\"",
-            "<iframe",
-            "<object",
-            "<embed",
-            "<base",
-            "<form",
-            "srcset=",
-            "@import",
-        ] {
+        for forbidden in [" style=\"", "<iframe", "<object", "<embed", "<base", "<form", "srcset=", "@import"] {
             assert!(!markup.contains(forbidden), "{name} contains {forbidden}");
         }
     }
@@ -191,19 +118,8 @@ fn nothing_is_loaded_from_elsewhere() {
     }
     // The binding script carries a loader of its own, which nothing calls; the page's own code carries none.
     let parts = Parts::load(&workspace().page()).expect("the page's parts are read");
-    for call in [
-        "fetch(",
-        "XMLHttpRequest",
-        "sendBeacon",
-        "WebSocket",
-        "EventSource",
-        "importScripts",
-        "import(",
-    ] {
-        assert!(
-            !parts.script.contains(call),
-            "the page's code contains {call}"
-        );
+    for call in ["fetch(", "XMLHttpRequest", "sendBeacon", "WebSocket", "EventSource", "importScripts", "import("] {
+        assert!(!parts.script.contains(call), "the page's code contains {call}");
     }
 }
 
@@ -220,11 +136,7 @@ fn every_page_says_that_scripts_are_off_or_that_it_was_altered_and_states_the_ca
     }
     // What hides the notice stands at the very end, so that a file that was cut short keeps it.
     let html = text(one_file::NAME);
-    assert_eq!(
-        html.matches("started();\n}\n").count(),
-        1,
-        "the page's code ends by hiding the notice"
-    );
+    assert_eq!(html.matches("started();\n}\n").count(), 1, "the page's code ends by hiding the notice");
     assert!(html.ends_with("});\n})();\n</script>\n</body>\n</html>\n"));
 }
 
@@ -240,16 +152,9 @@ fn the_same_sources_make_the_same_bytes() {
 fn no_path_of_this_machine_is_in_the_outputs() {
     let workspace = workspace();
     let root = workspace.root().to_string_lossy().into_owned();
-    let contains = |content: &[u8], text: &str| {
-        content
-            .windows(text.len())
-            .any(|window| window == text.as_bytes())
-    };
+    let contains = |content: &[u8], text: &str| content.windows(text.len()).any(|window| window == text.as_bytes());
     assert!(!contains(&site().wasm, &root), "the engine contains {root}");
-    assert!(
-        !contains(&site().wasm, ".cargo/registry"),
-        "the engine contains the path of a library"
-    );
+    assert!(!contains(&site().wasm, ".cargo/registry"), "the engine contains the path of a library");
     for (name, content) in site().dist.iter() {
         assert!(!contains(content, &root), "{name} contains {root}");
     }
@@ -258,24 +163,11 @@ fn no_path_of_this_machine_is_in_the_outputs() {
 #[test]
 fn every_part_of_the_page_is_listed() {
     let parts = Parts::load(&workspace().page()).expect("the page's parts are read");
-    assert!(
-        parts.unlisted.is_empty(),
-        "not in page/order.txt: {:?}",
-        parts.unlisted
-    );
+    assert!(parts.unlisted.is_empty(), "not in page/order.txt: {:?}", parts.unlisted);
 }
 
 #[test]
 fn every_part_keeps_its_budget() {
-    let over: Vec<_> = site()
-        .sizes
-        .0
-        .iter()
-        .filter(|size| !size.passes())
-        .collect();
-    assert!(
-        over.is_empty(),
-        "over budget by more than 5 %: {over:#?}\n{}",
-        site().sizes
-    );
+    let over: Vec<_> = site().sizes.0.iter().filter(|size| !size.passes()).collect();
+    assert!(over.is_empty(), "over budget by more than 5 %: {over:#?}\n{}", site().sizes);
 }

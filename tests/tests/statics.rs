@@ -85,7 +85,12 @@ fn no_foot_pulls_and_no_anchor_pushes() {
     let (mut lifted, mut pulling, mut partial) = (0, 0, 0);
     settled_bases(12, 6000, |base, _, _, reactions| {
         for (foot, found) in base.feet.iter().zip(&reactions.feet) {
-            let highest = foot.rectangle().corners().map(|corner| reactions.plane.at_mm(corner)).into_iter().fold(f64::MIN, f64::max);
+            let highest = foot
+                .rectangle()
+                .corners()
+                .map(|corner| reactions.plane.at_mm(corner))
+                .into_iter()
+                .fold(f64::MIN, f64::max);
             assert!(found.force_n >= 0.0 && (0.0..=1.0).contains(&found.contact_fraction));
             assert!(highest > -1e-12 || found.force_n == 0.0);
             assert!(found.peak_pressure_mpa >= found.mean_pressure_mpa * (1.0 - 1e-12));
@@ -147,11 +152,8 @@ fn a_quarter_turn_turns_the_reactions() {
 fn loads_a_thousand_times_smaller_or_larger_scale_the_reactions() {
     settled_bases(15, 2000, |base, _, _, reactions| {
         for factor in [2.0, 1e-3, 1e3] {
-            let push = Push {
-                down_n: factor * base.push.down_n,
-                horizontal_n: factor * base.push.horizontal_n,
-                ..base.push
-            };
+            let push =
+                Push { down_n: factor * base.push.down_n, horizontal_n: factor * base.push.horizontal_n, ..base.push };
             assert_same(base, reactions, &RandomBase { push, ..base.clone() }, factor);
         }
     });

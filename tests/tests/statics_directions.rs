@@ -10,7 +10,13 @@ const CHECKS: usize = 6;
 
 /// Utilisations as checks have them: a pull, a pressure, a group whose resistance jumps with the set of pulling
 /// anchors, and an interaction of pull and shear with the power 5/3.
-fn utilisations(base: &RandomBase, supports: &Supports, reactions: &mut Reactions, direction_rad: f64, found: &mut [f64]) {
+fn utilisations(
+    base: &RandomBase,
+    supports: &Supports,
+    reactions: &mut Reactions,
+    direction_rad: f64,
+    found: &mut [f64],
+) {
     let push = Push { direction_rad, ..base.push };
     if supports.settle_into(&push.into(), reactions).is_err() {
         found.fill(f64::INFINITY);
@@ -161,11 +167,8 @@ fn the_hand_method_balances_the_moment_about_its_edge() {
         assert_eq!(tips, supports.without_anchors().holds(&load).is_err(), "the edges tell the same as the cone");
         for pivot in &pivots {
             let tensions = base.anchors.iter().map(|anchor| pivot.tension_n(anchor));
-            let moment_nmm: f64 = base
-                .anchors
-                .iter()
-                .map(|anchor| pivot.tension_n(anchor) * pivot.edge.distance_mm(anchor.at))
-                .sum();
+            let moment_nmm: f64 =
+                base.anchors.iter().map(|anchor| pivot.tension_n(anchor) * pivot.edge.distance_mm(anchor.at)).sum();
             if pivot.excess_nmm > 0.0 && pivot.anchor.is_some() {
                 pulled += 1;
                 assert!((moment_nmm - pivot.excess_nmm).abs() <= 1e-9 * pivot.excess_nmm);
@@ -185,7 +188,9 @@ fn shear_shares_balance_the_force_and_its_twist() {
     for _ in 0..500 {
         let count = 2 + random.below(7);
         let anchors: Vec<(Point, f64)> = (0..count)
-            .map(|_| (Point::new(random.between(-600.0, 600.0), random.between(-600.0, 600.0)), random.decades(1.0, 10.0)))
+            .map(|_| {
+                (Point::new(random.between(-600.0, 600.0), random.between(-600.0, 600.0)), random.decades(1.0, 10.0))
+            })
             .collect();
         let force = Horizontal {
             x_n: random.between(-1e4, 1e4),

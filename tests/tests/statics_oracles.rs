@@ -29,9 +29,10 @@ fn enumerated(base: &RandomBase, load: &BaseLoad) -> Option<Vec<f64>> {
         let Some(plane) = solved(matrix, right) else { continue };
         let forces: Vec<f64> =
             springs.iter().map(|&(x, y, k, sign)| sign * k * (plane[0] + plane[1] * x + plane[2] * y)).collect();
-        let contradiction = forces.iter().enumerate().fold(0.0, |most: f64, (index, &force)| {
-            most.max(if set >> index & 1 == 1 { -force } else { force })
-        });
+        let contradiction = forces
+            .iter()
+            .enumerate()
+            .fold(0.0, |most: f64, (index, &force)| most.max(if set >> index & 1 == 1 { -force } else { force }));
         if best.as_ref().is_none_or(|(least, _)| contradiction < *least) {
             let active = |(index, force): (usize, f64)| if set >> index & 1 == 1 { force.max(0.0) } else { 0.0 };
             best = Some((contradiction, forces.into_iter().enumerate().map(active).collect()));
@@ -157,7 +158,9 @@ fn close_to_tipping_there_are_still_reactions_and_at_it_there_are_none() {
             assert!((sum_n - down_n).abs() < slack * down_n, "{short}: {sum_n}");
             assert!(reactions.feet[1].force_n > 0.4 * down_n, "the edge carries");
         }
-        assert!(matches!(supports.settle(&at(edge_mm)), Err(Unbalanced::OnThePoint(edge)) if edge.from.x_mm == edge_mm));
+        assert!(
+            matches!(supports.settle(&at(edge_mm)), Err(Unbalanced::OnThePoint(edge)) if edge.from.x_mm == edge_mm)
+        );
         assert!(matches!(supports.settle(&at(edge_mm * (1.0 + 1e-8))), Err(Unbalanced::Tips(Some(_)))));
         let corner_mm = 580.0 + half_mm;
         for short in [1e-2, 1e-4, 1e-6, 1e-7] {
@@ -167,7 +170,10 @@ fn close_to_tipping_there_are_still_reactions_and_at_it_there_are_none() {
                 moment_y_nmm: down_n * corner_mm * (1.0 - short),
             };
             let reactions = supports.settle(&load).unwrap();
-            assert!((reactions.feet[2].force_n / down_n - 1.0).abs() < 3.0 * short, "the corner carries: {reactions:?}");
+            assert!(
+                (reactions.feet[2].force_n / down_n - 1.0).abs() < 3.0 * short,
+                "the corner carries: {reactions:?}"
+            );
         }
     }
 }
@@ -178,7 +184,13 @@ fn a_load_of_one_newton_and_of_a_hundred_meganewtons_settle_alike() {
         square_feet(0.0).iter().map(|foot| Anchor { at: foot.at, stiffness_n_per_mm: 6e4 }).collect();
     let supports = Supports::new(&square_feet(60.0), &anchors);
     let of_one = |size_n: f64| {
-        let push = Push { down_n: size_n, at: Point::new(20.0, -30.0), height_mm: 1100.0, horizontal_n: 0.7 * size_n, direction_rad: 0.6 };
+        let push = Push {
+            down_n: size_n,
+            at: Point::new(20.0, -30.0),
+            height_mm: 1100.0,
+            horizontal_n: 0.7 * size_n,
+            direction_rad: 0.6,
+        };
         let reactions = supports.settle(&push.into()).unwrap();
         (reactions.tension_max_n() / size_n, reactions.compression_max_n() / size_n, reactions.feet[1].contact_fraction)
     };

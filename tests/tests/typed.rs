@@ -81,7 +81,12 @@ fn twenty_thousand_numbers_of_every_unit_come_back_as_typed() {
                     let _ = writeln!(wrong, "{typed} came back as {back}, by way of {elsewhere}");
                 }
             }
-            assert!(wrong.is_empty(), "{kind:?} in {system:?}, {} wrong:\n{}", wrong.lines().count(), wrong.lines().take(5).collect::<Vec<_>>().join("\n"));
+            assert!(
+                wrong.is_empty(),
+                "{kind:?} in {system:?}, {} wrong:\n{}",
+                wrong.lines().count(),
+                wrong.lines().take(5).collect::<Vec<_>>().join("\n")
+            );
         }
     }
 }
@@ -151,7 +156,9 @@ fn numbers_between_two_floats_go_to_the_even_one() {
         let even = if number.to_bits().is_multiple_of(2) { number } else { next };
         assert_eq!(ours(&middle), even.to_bits(), "{middle}");
     };
-    for number in [0.0, f64::from_bits(1), f64::MIN_POSITIVE, f64::from_bits(0x000f_ffff_ffff_ffff), 1.0, 9_007_199_254_740_992.0] {
+    for number in
+        [0.0, f64::from_bits(1), f64::MIN_POSITIVE, f64::from_bits(0x000f_ffff_ffff_ffff), 1.0, 9_007_199_254_740_992.0]
+    {
         check(number);
     }
     for _ in 0..2_000 {
@@ -239,10 +246,13 @@ fn multiply(digits: &mut Vec<u8>, by: u8) {
 
 #[test]
 fn only_numbers_in_the_way_of_json_are_numbers() {
-    for (typed, expected) in [("1e999", f64::INFINITY), ("-1e999", f64::NEG_INFINITY), ("-0", 0.0), ("-0.0e5", 0.0), ("0e0", 0.0)] {
+    for (typed, expected) in
+        [("1e999", f64::INFINITY), ("-1e999", f64::NEG_INFINITY), ("-0", 0.0), ("-0.0e5", 0.0), ("0e0", 0.0)]
+    {
         assert_eq!(text::number(typed).map(f64::to_bits), Some(expected.to_bits()), "{typed}");
     }
-    for typed in ["", "-", "+1", "01", "-01", "1.", ".5", "1e", "1e+", "0x10", "1_000", "NaN", "1,5", " 1", "1 ", "١"] {
+    for typed in ["", "-", "+1", "01", "-01", "1.", ".5", "1e", "1e+", "0x10", "1_000", "NaN", "1,5", " 1", "1 ", "١"]
+    {
         assert_eq!(text::number(typed), None, "{typed:?}");
     }
 }

@@ -1,9 +1,9 @@
 //! Results as JSON.
 
 use serde_json::{Value, json};
+use steadfoot::calc::Kind;
 use steadfoot::calc::System;
 use steadfoot::calc::show::{Reading, unit_text};
-use steadfoot::calc::Kind;
 use steadfoot::input::Fault;
 use steadfoot::project::{self, Project};
 use steadfoot::report::cautions::CAUTIONS;

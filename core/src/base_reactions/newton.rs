@@ -144,8 +144,7 @@ impl Resistance {
     pub(super) fn solve(&self, left: &[f64; 3]) -> [f64; 3] {
         self.solve_exactly(left).unwrap_or_else(|| {
             let added = 1e-9 * (self.k + self.kxx + self.kyy).max(1e-6);
-            let firmer =
-                Resistance { k: self.k + added, kxx: self.kxx + added, kyy: self.kyy + added, ..*self };
+            let firmer = Resistance { k: self.k + added, kxx: self.kxx + added, kyy: self.kyy + added, ..*self };
             firmer.solve_exactly(left).unwrap_or(left.map(|part| part / added))
         })
     }

@@ -43,8 +43,7 @@ pub fn pivots(hull: &Hull, anchors: &[Anchor], load: &BaseLoad) -> Vec<Pivot> {
 
 fn pivot(edge: Edge, anchors: &[Anchor], load: &BaseLoad) -> Pivot {
     let length_mm = edge.length_mm();
-    let (along_x, along_y) =
-        ((edge.to.x_mm - edge.from.x_mm) / length_mm, (edge.to.y_mm - edge.from.y_mm) / length_mm);
+    let (along_x, along_y) = ((edge.to.x_mm - edge.from.x_mm) / length_mm, (edge.to.y_mm - edge.from.y_mm) / length_mm);
     // The inside lies to the left; P ex and P ey about the edge are what holds.
     let from_edge_x_nmm = load.moment_x_nmm - load.down_n * edge.from.x_mm;
     let from_edge_y_nmm = load.moment_y_nmm - load.down_n * edge.from.y_mm;

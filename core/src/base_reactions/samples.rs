@@ -104,7 +104,9 @@ impl Samples {
 
     /// Asks between the neighbours of a top until it is known.
     pub(super) fn climb(&mut self, check: usize, top_rad: f64, values: &mut dyn FnMut(f64, &mut [f64])) {
-        let Some(mut place) = self.order.iter().position(|&(direction_rad, _)| direction_rad == top_rad) else { return };
+        let Some(mut place) = self.order.iter().position(|&(direction_rad, _)| direction_rad == top_rad) else {
+            return;
+        };
         for tries in 0..TRIES_MAX {
             let (middle_rad, middle) = self.beside(check, place, 0);
             let (left_rad, left) = self.beside(check, place, -1);
@@ -136,8 +138,8 @@ impl Samples {
             } else if next_rad < middle_rad {
                 place += 1;
             }
-            let as_foreseen = vertex
-                .is_some_and(|(_, foreseen)| (gained - foreseen).abs() <= FOUND_PART * middle.abs());
+            let as_foreseen =
+                vertex.is_some_and(|(_, foreseen)| (gained - foreseen).abs() <= FOUND_PART * middle.abs());
             if as_foreseen {
                 return;
             }

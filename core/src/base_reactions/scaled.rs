@@ -190,8 +190,7 @@ impl ScaledFoot {
         answer.force[1] += k * (x * contact.force + half_x * contact.force_u);
         answer.force[2] += k * (y * contact.force + half_y * contact.force_v);
         let (area, u, v) = (contact.area, half_x * contact.u, half_y * contact.v);
-        let (uu, uv, vv) =
-            (half_x * half_x * contact.uu, half_x * half_y * contact.uv, half_y * half_y * contact.vv);
+        let (uu, uv, vv) = (half_x * half_x * contact.uu, half_x * half_y * contact.uv, half_y * half_y * contact.vv);
         let resistance = &mut answer.resistance;
         resistance.k += k * area;
         resistance.kx += k * (x * area + u);

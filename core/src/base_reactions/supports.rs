@@ -57,7 +57,10 @@ impl Supports {
             assert!(is_half(foot.half.x_mm) && is_half(foot.half.y_mm), "a foot's half sizes are zero or more");
         }
         for anchor in anchors {
-            assert!(is_place(anchor.at) && is_stiffness(anchor.stiffness_n_per_mm), "an anchor has place and stiffness");
+            assert!(
+                is_place(anchor.at) && is_stiffness(anchor.stiffness_n_per_mm),
+                "an anchor has place and stiffness"
+            );
         }
         let corners: Vec<Point> = feet.iter().flat_map(pushing_places).collect();
         let pulling: Vec<Point> = anchors.iter().map(|anchor| anchor.at).collect();

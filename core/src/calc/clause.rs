@@ -36,5 +36,4 @@ pub static INPUT: Document = Document { short: "input", title: "Given by the use
 /// Equilibrium and elementary mechanics.
 pub static STATICS: Document = Document { short: "statics", title: "Equilibrium and elementary mechanics" };
 /// A rule of thumb.
-pub static PRACTICE: Document =
-    Document { short: "practice", title: "Common practice, no source" };
+pub static PRACTICE: Document = Document { short: "practice", title: "Common practice, no source" };

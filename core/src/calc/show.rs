@@ -117,23 +117,65 @@ pub fn unit_text(kind: Kind, system: System, reading: Reading) -> String {
         (Kind::Area, System::Us) => "in²",
         (Kind::SecondMoment, System::Si) => "mm⁴",
         (Kind::SecondMoment, System::Us) => "in⁴",
-        (Kind::Force, System::Si) => if plain { "kN" } else { "N" },
+        (Kind::Force, System::Si) => {
+            if plain {
+                "kN"
+            } else {
+                "N"
+            }
+        }
         (Kind::Force, System::Us) => "lbf",
-        (Kind::Moment, System::Si) => if plain { "kN·m" } else { "N·mm" },
-        (Kind::Moment, System::Us) => if plain { "lbf·ft" } else { "lbf·in" },
+        (Kind::Moment, System::Si) => {
+            if plain {
+                "kN·m"
+            } else {
+                "N·mm"
+            }
+        }
+        (Kind::Moment, System::Us) => {
+            if plain {
+                "lbf·ft"
+            } else {
+                "lbf·in"
+            }
+        }
         (Kind::Stress | Kind::Pressure, System::Si) => "MPa",
         (Kind::Stress | Kind::Pressure, System::Us) => "psi",
         (Kind::Mass, System::Si) => "kg",
         (Kind::Mass, System::Us) => "lb",
-        (Kind::Inertia, System::Si) => if plain { "kg·m²" } else { "kg·mm²" },
-        (Kind::Inertia, System::Us) => if plain { "lb·ft²" } else { "lb·in²" },
+        (Kind::Inertia, System::Si) => {
+            if plain {
+                "kg·m²"
+            } else {
+                "kg·mm²"
+            }
+        }
+        (Kind::Inertia, System::Us) => {
+            if plain {
+                "lb·ft²"
+            } else {
+                "lb·in²"
+            }
+        }
         (Kind::Gravity, System::Si) => "N/kg",
         (Kind::Gravity, System::Us) => "lbf/lb",
-        (Kind::Stiffness, System::Si) => if plain { "kN/mm" } else { "N/mm" },
+        (Kind::Stiffness, System::Si) => {
+            if plain {
+                "kN/mm"
+            } else {
+                "N/mm"
+            }
+        }
         (Kind::Stiffness, System::Us) => "lbf/in",
         (Kind::Subgrade, System::Si) => "N/mm³",
         (Kind::Subgrade, System::Us) => "lbf/in³",
-        (Kind::Angle, _) => if plain { "°" } else { "rad" },
+        (Kind::Angle, _) => {
+            if plain {
+                "°"
+            } else {
+                "rad"
+            }
+        }
         (Kind::Time, _) => "s",
         (Kind::Empirical { force, length }, system) => {
             let (force_unit, length_unit) = if system == System::Si { ("N", "mm") } else { ("lbf", "in") };

@@ -7,12 +7,14 @@ use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::number::positive_part;
 use alloc::vec;
 
-use crate::calc::{CheckId, Detail, Document, Outcome, Part, Sheet, Subject, System, Kind, steps};
+use crate::calc::{CheckId, Detail, Document, Kind, Outcome, Part, Sheet, Subject, System, steps};
 use crate::geometry::{Point, Size};
 
 /// ACI 318-19, as far as bearing goes.
-pub static ACI_318_19: Document =
-    Document { short: "ACI 318-19", title: "Building Code Requirements for Structural Concrete (ACI 318-19), American Concrete Institute, 2019" };
+pub static ACI_318_19: Document = Document {
+    short: "ACI 318-19",
+    title: "Building Code Requirements for Structural Concrete (ACI 318-19), American Concrete Institute, 2019",
+};
 
 steps! { 14 "feet";
     F_C "f'_c" Stress (INPUT "" Derived) "Specified strength of the concrete": Given;

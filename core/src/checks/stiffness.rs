@@ -4,7 +4,8 @@ use crate::calc::clause::{INPUT, PRACTICE, STATICS};
 use crate::calc::{Document, Part, Sheet, Subject, System, number, steps};
 use crate::geometry::Size;
 
-static ELASTICITY: Document = Document { short: "half-space", title: "Stiff rectangular punch on an elastic half-space" };
+static ELASTICITY: Document =
+    Document { short: "half-space", title: "Stiff rectangular punch on an elastic half-space" };
 
 steps! { 20 "stiffness of feet";
     E_C "E_c" Stress (STATICS "modulus of the anchor rule" Derived) "Modulus of elasticity of the concrete": Given;

@@ -42,9 +42,9 @@ impl Hull {
         if sorted.len() < 3 {
             return Hull { corners: sorted };
         }
-        let width_mm = sorted.iter().fold(0.0, |most: f64, p| {
-            most.max((p.x_mm - sorted[0].x_mm).abs()).max((p.y_mm - sorted[0].y_mm).abs())
-        });
+        let width_mm = sorted
+            .iter()
+            .fold(0.0, |most: f64, p| most.max((p.x_mm - sorted[0].x_mm).abs()).max((p.y_mm - sorted[0].y_mm).abs()));
         let slack_mm2 = 1e-12 * width_mm * width_mm;
         let mut corners = chain(sorted.iter().copied(), slack_mm2);
         corners.pop();

@@ -88,10 +88,8 @@ impl Polygon {
             // Strictly on both sides, so that a corner on the line is not written twice.
             if (inside_from > 0.0 && inside_to < 0.0) || (inside_from < 0.0 && inside_to > 0.0) {
                 let way = inside_from / (inside_from - inside_to);
-                corners.push(Point::new(
-                    from.x_mm + way * (to.x_mm - from.x_mm),
-                    from.y_mm + way * (to.y_mm - from.y_mm),
-                ));
+                corners
+                    .push(Point::new(from.x_mm + way * (to.x_mm - from.x_mm), from.y_mm + way * (to.y_mm - from.y_mm)));
             }
         }
         if corners.len() < 3 {

@@ -51,9 +51,10 @@ pub fn union_outline(rectangles: &[Rectangle], outline: &Rectangle) -> Vec<Polyg
         while last.to != first.from {
             // Where four steps meet in a corner, the left turn keeps to the same part.
             let left = (-last.way.1, last.way.0);
-            let next = steps.iter().position(|step| step.from == last.to && step.way == left).or_else(|| {
-                steps.iter().position(|step| step.from == last.to)
-            });
+            let next = steps
+                .iter()
+                .position(|step| step.from == last.to && step.way == left)
+                .or_else(|| steps.iter().position(|step| step.from == last.to));
             let Some(next) = next else { break };
             let step = steps.swap_remove(next);
             if step.way != last.way {

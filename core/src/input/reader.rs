@@ -145,7 +145,8 @@ impl<'t> Reader<'t> {
             if faults.len() == FAULTS_MAX {
                 let mut given = String::new();
                 push_whole(&mut given, self.count - FAULTS_MAX);
-                fault = Fault { path: String::new(), problem: Problem::MoreFaults, given, allowed: String::new(), ..fault };
+                fault =
+                    Fault { path: String::new(), problem: Problem::MoreFaults, given, allowed: String::new(), ..fault };
             }
             faults.push(Fault { line: place.line, column: place.column, ..fault });
         }

@@ -80,7 +80,9 @@ pub fn load(cabinet: &Cabinet, contents: &[Content], state: &LoadState, sheet: &
     let is_empty = state.aboard.is_empty();
     let row = |filled: StepId, empty: StepId| if is_empty { empty } else { filled };
     // The order of the operations is that of the formula texts.
-    let sum = |of: &dyn Fn(&Placed) -> f64| boxes().map(|placed| of(&placed)).reduce(|total, next| total + next).unwrap_or(0.0);
+    let sum = |of: &dyn Fn(&Placed) -> f64| {
+        boxes().map(|placed| of(&placed)).reduce(|total, next| total + next).unwrap_or(0.0)
+    };
 
     let frame = &cabinet.frame;
     let m_f = frame.mass_kg;

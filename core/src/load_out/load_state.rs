@@ -42,9 +42,10 @@ pub fn part_filled(contents: &[Content]) -> Vec<LoadState> {
         rank[content] = place;
     }
     let counts = 1..contents.len();
-    let lowest = counts.clone().map(|count| those(counted("lowest ", count), contents, |content| rank[content] < count));
-    let highest =
-        counts.map(|count| those(counted("highest ", count), contents, |content| rank[content] >= contents.len() - count));
+    let lowest =
+        counts.clone().map(|count| those(counted("lowest ", count), contents, |content| rank[content] < count));
+    let highest = counts
+        .map(|count| those(counted("highest ", count), contents, |content| rank[content] >= contents.len() - count));
     lowest.chain(highest).collect()
 }
 

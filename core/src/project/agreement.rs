@@ -116,7 +116,12 @@ fn feet(reader: &mut Reader, draft: &Draft) {
         if (width == 0.0) != (depth == 0.0) {
             reader.member_fault(spot, key(foot::SIZE), Problem::BelowLimit, "both above 0, or both 0");
         } else if width == 0.0 && values.number(foot::STIFFNESS).is_none() && item.is_sound {
-            reader.member_fault(spot, key(foot::STIFFNESS), Problem::Missing, "needed for a foot that bears on a point");
+            reader.member_fault(
+                spot,
+                key(foot::STIFFNESS),
+                Problem::Missing,
+                "needed for a foot that bears on a point",
+            );
         }
         let Some([x, y, _]) = values.numbers(foot::AT) else { continue };
         let foot = Rectangle::around(Point::new(x, y), Size::new(width / 2.0, depth / 2.0));

@@ -7,10 +7,10 @@ use super::Project;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
 use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, Unbalanced, pivots, shear_shares};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
+use crate::checks::check_equilibrium;
 use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, spread};
 use crate::checks::standing_free::Standing;
 use crate::checks::stiffness::FootStiffness;
-use crate::checks::check_equilibrium;
 use crate::geometry::{Point, Size};
 use crate::load_case::{Directions, Format, HUNDRED_THIRTY, Level, LoadCase};
 use crate::load_out::{self, Load};
@@ -93,7 +93,9 @@ impl<'p> Bench<'p> {
         let format = project.site.as_ref().map(|site| (site.rule.format)(&site.values));
         let anchors = prepared_anchors(project);
         let (anchors, anchors_refused) = match anchors {
-            Ok(_) if format.is_some_and(|format| project.anchorage.as_ref().is_some_and(|a| a.rule.format != format)) => {
+            Ok(_)
+                if format.is_some_and(|format| project.anchorage.as_ref().is_some_and(|a| a.rule.format != format)) =>
+            {
                 (anchors.ok(), project.anchorage.as_ref().map(|anchorage| anchorage.rule.other_format))
             }
             Ok(anchors) => {
@@ -496,7 +498,8 @@ fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>) -> Vec<Su
             let by_rule = || prepared.map(|prepared| prepared.stiffness_n_per_mm(place, &mut Sheet::quiet()));
             // Without a rule there is no embedment: the anchor is then taken as stiff as the softest foot, which the
             // span around it makes plain.
-            let stiffness_n_per_mm = anchor.stiffness_n_per_mm.or_else(by_rule).unwrap_or(if softest.is_finite() { softest } else { 1e5 });
+            let stiffness_n_per_mm =
+                anchor.stiffness_n_per_mm.or_else(by_rule).unwrap_or(if softest.is_finite() { softest } else { 1e5 });
             base_reactions::Anchor { at: anchor.at, stiffness_n_per_mm }
         })
         .collect();

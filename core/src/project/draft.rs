@@ -148,7 +148,8 @@ fn anchors<'n>(
     anchorage: Option<&Ruled<'n, AnchorRule>>,
 ) -> (Vec<Item<'n>>, Vec<Values>) {
     let rule = anchorage.and_then(|anchorage| anchorage.rule);
-    let keys: Vec<&str> = rule.iter().flat_map(|rule| rule.anchor_fields.iter().map(|&place| rule.fields[place].key)).collect();
+    let keys: Vec<&str> =
+        rule.iter().flat_map(|rule| rule.anchor_fields.iter().map(|&place| rule.fields[place].key)).collect();
     let others = if anchorage.is_some() && rule.is_none() { Others::Any } else { Others::Only(&keys) };
     let (mut anchors, mut own) = (Vec::new(), Vec::new());
     for spot in reader.list(cabinet, "anchors", cabinet::ANCHORS_MAX) {

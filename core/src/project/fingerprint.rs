@@ -40,7 +40,8 @@ pub fn fingerprint(draft: &Draft) -> String {
     if let Some((rule, item)) = draft.site.as_ref().and_then(|site| Some((site.rule?, &site.item))) {
         canonical.values(rule.id, rule.fields, &item.values);
     }
-    if let Some((rule, item)) = draft.anchorage.as_ref().and_then(|anchorage| Some((anchorage.rule?, &anchorage.item))) {
+    if let Some((rule, item)) = draft.anchorage.as_ref().and_then(|anchorage| Some((anchorage.rule?, &anchorage.item)))
+    {
         canonical.values(rule.id, rule.fields, &item.values);
     }
     let mut digits = String::new();

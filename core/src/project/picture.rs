@@ -17,9 +17,7 @@ use crate::rules::anchor::AnchorForce;
 /// The scene of a place in the sweep; the first state at rest where no place is given.
 pub fn scene(project: &Project, at: Option<&At>) -> Scene {
     let mut bench = Bench::new(project);
-    let known = at.filter(|at| {
-        at.state < bench.loads.len() && at.case.is_none_or(|case| case < bench.cases().len())
-    });
+    let known = at.filter(|at| at.state < bench.loads.len() && at.case.is_none_or(|case| case < bench.cases().len()));
     let state = known.map_or(0, |at| at.state);
     let swept = known.and_then(place).filter(|place| place.stiffness < bench.supports.len());
     let load = bench.loads[state].clone();
@@ -115,12 +113,8 @@ fn unbolted(bench: &Bench, load: &Load, at: Option<&At>) -> (BaseLoad, Push) {
         horizontal_n: acceleration_g * weight_n,
         direction_rad: at.map_or(0.0, |at| at.direction_rad),
     };
-    let told = Push {
-        direction_rad: push.direction_rad,
-        force_n: push.horizontal_n,
-        acceleration_g,
-        down_n: push.down_n,
-    };
+    let told =
+        Push { direction_rad: push.direction_rad, force_n: push.horizontal_n, acceleration_g, down_n: push.down_n };
     (BaseLoad::from(push), told)
 }
 

@@ -95,7 +95,9 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             frame: Frame { mass_kg: frame.given(frame::MASS), centre_mm: frame.triple(frame::CENTRE) },
             feet: all(&draft.feet, foot_of),
             anchors: anchors.map(|(anchor, own)| anchor_of(&anchor.values, own)).collect(),
-            lifting_points: all(&draft.lifting_points, |values| LiftingPoint { at_mm: values.triple(lifting_point::AT) }),
+            lifting_points: all(&draft.lifting_points, |values| LiftingPoint {
+                at_mm: values.triple(lifting_point::AT),
+            }),
         },
         contents: all(&draft.contents, content_of),
         is_part_filled: draft.top.flag(PART_FILLED),

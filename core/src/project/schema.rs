@@ -22,10 +22,8 @@ pub fn schema() -> String {
         Tree::Object(members) => members,
         _ => Vec::new(),
     };
-    let head = [
-        ("$schema", text("https://json-schema.org/draft/2020-12/schema")),
-        ("title", text("Steadfoot project")),
-    ];
+    let head =
+        [("$schema", text("https://json-schema.org/draft/2020-12/schema")), ("title", text("Steadfoot project"))];
     root.retain(|(key, _)| key != "title");
     root.splice(0..0, head.map(|(key, tree)| (key.to_string(), tree)));
     let mut printed = String::new();
@@ -37,12 +35,18 @@ pub fn schema() -> String {
 /// The schema of a part as it stands in its parent: an object, one or nothing, or a list.
 fn part(part: &Part) -> Tree {
     let schema = match part.rules {
-        Rules::Demand => one_of(DEMAND_RULES.iter().zip(DEMAND_RULE_TEXTS).map(|(rule, texts)| {
-            rule_object(rule.id, texts.title, rule.fields, texts.fields)
-        })),
-        Rules::Anchor => one_of(ANCHOR_RULES.iter().zip(ANCHOR_RULE_TEXTS).map(|(rule, texts)| {
-            rule_object(rule.id, texts.title, rule.fields, texts.fields)
-        })),
+        Rules::Demand => one_of(
+            DEMAND_RULES
+                .iter()
+                .zip(DEMAND_RULE_TEXTS)
+                .map(|(rule, texts)| rule_object(rule.id, texts.title, rule.fields, texts.fields)),
+        ),
+        Rules::Anchor => one_of(
+            ANCHOR_RULES
+                .iter()
+                .zip(ANCHOR_RULE_TEXTS)
+                .map(|(rule, texts)| rule_object(rule.id, texts.title, rule.fields, texts.fields)),
+        ),
         Rules::None | Rules::AnchorOwn => object_of(part),
     };
     match part.presence {

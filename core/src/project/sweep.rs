@@ -140,7 +140,8 @@ fn sweep_run(bench: &mut Bench, sought: &Sought, tracks: &mut [Track; CHECKS]) {
     };
     let peaks: Vec<(f64, f64)> = match tried {
         Tried::Sweep(directions) => {
-            let found = directions.peaks(checks.len(), &mut |direction_rad, values| levels_at(bench, direction_rad, values));
+            let found =
+                directions.peaks(checks.len(), &mut |direction_rad, values| levels_at(bench, direction_rad, values));
             found.into_iter().map(|peak| (peak.value, peak.direction_rad)).collect()
         }
         Tried::Only(list) => {

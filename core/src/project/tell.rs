@@ -24,7 +24,8 @@ fn bolted(bench: &Bench, checks: &[CheckTold], governing: Option<&CheckTold>, ve
         Some(Err(_)) => return sentence(answer::NOT_REACHED, Topic::Bolted, Vec::new()),
         None => return sentence(answer::NO_DEMAND, Topic::Bolted, Vec::new()),
     };
-    let tipping = checks.iter().find(|check| check.id == CheckId::BaseEquilibrium.id() && check.status == Status::Fails);
+    let tipping =
+        checks.iter().find(|check| check.id == CheckId::BaseEquilibrium.id() && check.status == Status::Fails);
     let is_stopped = |check: &&CheckTold| check.role == Role::Required && check.status == Status::NotCovered;
     // The state that is named is the one of what decides: where it tips, where it is not covered, or where it governs.
     let deciding = match verdict {
@@ -59,7 +60,9 @@ fn bolted(bench: &Bench, checks: &[CheckTold], governing: Option<&CheckTold>, ve
             _ => pick(answer::FAILS, answer::FAILS_EMPTY),
         },
         Verdict::Holds => pick(answer::HOLDS, answer::HOLDS_EMPTY),
-        Verdict::CannotBeSaid if bench.project.cabinet.anchors.is_empty() => pick(answer::UNBOLTED, answer::UNBOLTED_EMPTY),
+        Verdict::CannotBeSaid if bench.project.cabinet.anchors.is_empty() => {
+            pick(answer::UNBOLTED, answer::UNBOLTED_EMPTY)
+        }
         Verdict::CannotBeSaid => pick(answer::CANNOT, answer::CANNOT_EMPTY),
     };
     if is_empty {

@@ -17,4 +17,4 @@ mod documents;
 mod table;
 mod ubc_1997;
 
-pub use demand::{DemandRule, DEMAND_RULES};
+pub use demand::{DEMAND_RULES, DemandRule};

@@ -23,19 +23,12 @@ pub fn cut(table: &[u8], name: &str, kept: &BTreeSet<u16>) -> anyhow::Result<Vec
     for (glyph, program) in old.programs.iter().enumerate() {
         let is_kept = u16::try_from(glyph).is_ok_and(|glyph| kept.contains(&glyph));
         programs.push(if is_kept {
-            charstring::written_out(program, &old.subroutines)
-                .with_context(|| format!("glyph {glyph}"))?
+            charstring::written_out(program, &old.subroutines).with_context(|| format!("glyph {glyph}"))?
         } else {
             charstring::EMPTY.to_vec()
         });
     }
-    New {
-        name,
-        font_box: old.font_box,
-        private: &old.private,
-        programs: &programs,
-    }
-    .write()
+    New { name, font_box: old.font_box, private: &old.private, programs: &programs }.write()
 }
 
 struct Old<'a> {
@@ -53,58 +46,33 @@ impl<'a> Old<'a> {
         let (tops, at) = index::read(table, at)?;
         let (_, at) = index::read(table, at)?;
         let (global, _) = index::read(table, at)?;
-        let top = dict::read(
-            tops.first()
-                .context("the table of outlines holds no font")?,
-        )?;
-        let entry = |operator: Operator| {
-            top.iter()
-                .find(|entry| entry.0 == operator)
-                .map(|entry| entry.1)
-        };
-        ensure!(
-            entry(dict::REGISTRY_ORDERING_SUPPLEMENT).is_none(),
-            "the font's glyphs are numbered already"
-        );
+        let top = dict::read(tops.first().context("the table of outlines holds no font")?)?;
+        let entry = |operator: Operator| top.iter().find(|entry| entry.0 == operator).map(|entry| entry.1);
+        ensure!(entry(dict::REGISTRY_ORDERING_SUPPLEMENT).is_none(), "the font's glyphs are numbered already");
         let offset = |operator| -> anyhow::Result<Vec<usize>> {
-            let operands = entry(operator)
-                .with_context(|| format!("the font lacks the operator {operator}"))?;
-            dict::numbers(operands)?
-                .into_iter()
-                .map(|number| Ok(usize::try_from(number)?))
-                .collect()
+            let operands = entry(operator).with_context(|| format!("the font lacks the operator {operator}"))?;
+            dict::numbers(operands)?.into_iter().map(|number| Ok(usize::try_from(number)?)).collect()
         };
         let &[private_size, private_at] = offset(dict::PRIVATE)?.as_slice() else {
             anyhow::bail!("the private dictionary's place has no two numbers");
         };
         let private_end = private_at + private_size;
-        let private_data = table
-            .get(private_at..private_end)
-            .context("the private dictionary is cut off")?;
+        let private_data = table.get(private_at..private_end).context("the private dictionary is cut off")?;
         let mut private = Vec::new();
         let mut local = Vec::new();
         for (operator, operands) in dict::read(private_data)? {
             if operator == dict::LOCAL_SUBROUTINES {
                 let numbers = dict::numbers(operands)?;
-                let relative = numbers
-                    .first()
-                    .context("the subroutines' place has no number")?;
+                let relative = numbers.first().context("the subroutines' place has no number")?;
                 local = index::read(table, private_at + usize::try_from(*relative)?)?.0;
             } else {
                 dict::put_as_read(&mut private, operator, operands);
             }
         }
-        let programs_at = *offset(dict::CHAR_STRINGS)?
-            .first()
-            .context("the programs' place has no number")?;
+        let programs_at = *offset(dict::CHAR_STRINGS)?.first().context("the programs' place has no number")?;
         let (programs, _) = index::read(table, programs_at)?;
         let font_box = entry(dict::FONT_BOX).context("the font has no box")?;
-        Ok(Self {
-            font_box,
-            private,
-            programs,
-            subroutines: Subroutines { global, local },
-        })
+        Ok(Self { font_box, private, programs, subroutines: Subroutines { global, local } })
     }
 }
 
@@ -136,10 +104,7 @@ impl New<'_> {
         out.extend(index::write::<&[u8]>(&[]));
         let count = u16::try_from(self.programs.len()).context("the font has too many glyphs")?;
         ensure!(count > 1, "the font has no glyphs");
-        let mut places = Places {
-            charset: place(&out)?,
-            ..Places::default()
-        };
+        let mut places = Places { charset: place(&out)?, ..Places::default() };
         // Format 2: one run of numbers from 1 on; glyph 0 is not told.
         out.extend([2, 0, 1]);
         out.extend((count - 2).to_be_bytes());
@@ -153,11 +118,7 @@ impl New<'_> {
         out.extend_from_slice(self.private);
         places.dictionaries = place(&out)?;
         let mut dictionary = Vec::new();
-        dict::put(
-            &mut dictionary,
-            dict::PRIVATE,
-            &[i32::try_from(self.private.len())?, private_at],
-        );
+        dict::put(&mut dictionary, dict::PRIVATE, &[i32::try_from(self.private.len())?, private_at]);
         out.extend(index::write(&[dictionary]));
         let top = index::write(&[self.top(&places)]);
         out[top_at..top_at + top_length].copy_from_slice(&top);
@@ -166,11 +127,7 @@ impl New<'_> {
 
     fn top(&self, places: &Places) -> Vec<u8> {
         let mut top = Vec::new();
-        dict::put(
-            &mut top,
-            dict::REGISTRY_ORDERING_SUPPLEMENT,
-            &[OWN_STRINGS, OWN_STRINGS + 1, 0],
-        );
+        dict::put(&mut top, dict::REGISTRY_ORDERING_SUPPLEMENT, &[OWN_STRINGS, OWN_STRINGS + 1, 0]);
         dict::put_as_read(&mut top, dict::FONT_BOX, self.font_box);
         dict::put(&mut top, dict::CID_COUNT, &[self.programs.len() as i32]);
         dict::put(&mut top, dict::CHARSET, &[places.charset]);

@@ -27,11 +27,7 @@ const MARKS: &str = "ˆ˜¯˙¨\u{302}\u{303}\u{304}\u{305}\u{307}\u{308}\u{332}
 
 /// All of them.
 pub fn all() -> BTreeSet<char> {
-    RANGES
-        .into_iter()
-        .flatten()
-        .chain([GREEK, SIGNS, MARKS].into_iter().flat_map(str::chars))
-        .collect()
+    RANGES.into_iter().flatten().chain([GREEK, SIGNS, MARKS].into_iter().flat_map(str::chars)).collect()
 }
 
 #[cfg(test)]

@@ -22,13 +22,7 @@ const CALLS_DEEP: usize = 10;
 
 /// The same program without calls.
 pub fn written_out(program: &[u8], subroutines: &Subroutines) -> anyhow::Result<Vec<u8>> {
-    let mut writer = Writer {
-        subroutines,
-        out: Vec::new(),
-        operands: Vec::new(),
-        stems: 0,
-        ended: false,
-    };
+    let mut writer = Writer { subroutines, out: Vec::new(), operands: Vec::new(), stems: 0, ended: false };
     writer.run(program, 0)?;
     ensure!(writer.ended, "a glyph's program does not end");
     Ok(writer.out)
@@ -52,9 +46,7 @@ impl Writer<'_> {
                 return Ok(());
             }
             if let Some(length) = operand_length(first) {
-                let bytes = rest
-                    .get(..length)
-                    .context("a glyph's program ends within a number")?;
+                let bytes = rest.get(..length).context("a glyph's program ends within a number")?;
                 self.operands.push((self.out.len(), whole_number(bytes)));
                 self.out.extend_from_slice(bytes);
                 rest = &rest[length..];
@@ -66,10 +58,7 @@ impl Writer<'_> {
                 CALL_LOCAL => self.call(false, depth)?,
                 CALL_GLOBAL => self.call(true, depth)?,
                 END_CHAR => {
-                    ensure!(
-                        self.operands.len() < 4,
-                        "a glyph is put together from two others"
-                    );
+                    ensure!(self.operands.len() < 4, "a glyph is put together from two others");
                     self.out.push(first);
                     self.ended = true;
                 }
@@ -83,24 +72,15 @@ impl Writer<'_> {
                     self.stems += self.operands.len() / 2;
                     self.operator(&[first]);
                     let length = self.stems.div_ceil(8);
-                    let mask = rest
-                        .get(..length)
-                        .context("a glyph's program ends within a mask")?;
+                    let mask = rest.get(..length).context("a glyph's program ends within a mask")?;
                     self.out.extend_from_slice(mask);
                     rest = &rest[length..];
                 }
                 // Moves, lines and curves.
-                4 | 5 | 6 | 7 | 8 | 21 | 22 | 24 | 25 | 26 | 27 | 30 | 31 => {
-                    self.operator(&[first])
-                }
+                4 | 5 | 6 | 7 | 8 | 21 | 22 | 24 | 25 | 26 | 27 | 30 | 31 => self.operator(&[first]),
                 12 => {
-                    let second = *rest
-                        .first()
-                        .context("a glyph's program ends within an operator")?;
-                    ensure!(
-                        (34..=37).contains(&second),
-                        "a glyph's program computes (operator 12 {second})"
-                    );
+                    let second = *rest.first().context("a glyph's program ends within an operator")?;
+                    ensure!((34..=37).contains(&second), "a glyph's program computes (operator 12 {second})");
                     rest = &rest[1..];
                     self.operator(&[first, second]);
                 }
@@ -116,29 +96,17 @@ impl Writer<'_> {
     }
 
     fn call(&mut self, global: bool, depth: usize) -> anyhow::Result<()> {
-        let (start, number) = self
-            .operands
-            .pop()
-            .context("a glyph's program calls without a number")?;
+        let (start, number) = self.operands.pop().context("a glyph's program calls without a number")?;
         let number = number.context("a glyph's program calls by a fraction")?;
         self.out.truncate(start);
-        let all = if global {
-            &self.subroutines.global
-        } else {
-            &self.subroutines.local
-        };
+        let all = if global { &self.subroutines.global } else { &self.subroutines.local };
         let bias = match all.len() {
             0..1240 => 107,
             1240..33_900 => 1131,
             _ => 32_768,
         };
-        let subroutine = usize::try_from(number + bias)
-            .ok()
-            .and_then(|at| all.get(at));
-        self.run(
-            subroutine.context("a glyph's program calls a subroutine that is not there")?,
-            depth + 1,
-        )
+        let subroutine = usize::try_from(number + bias).ok().and_then(|at| all.get(at));
+        self.run(subroutine.context("a glyph's program calls a subroutine that is not there")?, depth + 1)
     }
 }
 
@@ -169,24 +137,15 @@ mod tests {
     #[test]
     fn calls_are_replaced_by_what_they_call() {
         // Local subroutine 0 is called by 0 - 107; it draws a line and calls global subroutine 0, which ends the glyph.
-        let subroutines = Subroutines {
-            global: vec![&[14]],
-            local: vec![&[140, 141, 5, 32, 29, 11]],
-        };
+        let subroutines = Subroutines { global: vec![&[14]], local: vec![&[140, 141, 5, 32, 29, 11]] };
         // 1 2 rmoveto, 0-107 callsubr: the number -107 is the byte 32.
         let program = [140, 141, 21, 32, 10];
-        assert_eq!(
-            written_out(&program, &subroutines).unwrap(),
-            [140, 141, 21, 140, 141, 5, 14]
-        );
+        assert_eq!(written_out(&program, &subroutines).unwrap(), [140, 141, 21, 140, 141, 5, 14]);
     }
 
     #[test]
     fn the_bytes_of_a_mask_are_no_operators() {
-        let none = Subroutines {
-            global: vec![],
-            local: vec![],
-        };
+        let none = Subroutines { global: vec![], local: vec![] };
         // One horizontal stem, one vertical stem before the mask: one byte of mask, here 10, which would be a call.
         let program = [140, 141, 18, 140, 141, 19, 10, 14];
         assert_eq!(written_out(&program, &none).unwrap(), program);
@@ -194,18 +153,8 @@ mod tests {
 
     #[test]
     fn what_cannot_be_written_out_is_a_fault() {
-        let none = Subroutines {
-            global: vec![],
-            local: vec![],
-        };
-        for program in [
-            &[32, 10][..],
-            &[10],
-            &[140],
-            &[140, 12, 3, 14],
-            &[28, 0],
-            &[2, 14],
-        ] {
+        let none = Subroutines { global: vec![], local: vec![] };
+        for program in [&[32, 10][..], &[10], &[140], &[140, 12, 3, 14], &[28, 0], &[2, 14]] {
             assert!(written_out(program, &none).is_err(), "{program:?}");
         }
     }

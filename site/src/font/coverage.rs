@@ -33,17 +33,12 @@ pub fn missing(markup: &str) -> BTreeSet<char> {
 }
 
 fn unescaped(text: &str) -> String {
-    text.replace("&lt;", "<")
-        .replace("&gt;", ">")
-        .replace("&quot;", "\"")
-        .replace("&amp;", "&")
+    text.replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"").replace("&amp;", "&")
 }
 
 /// The italic form that a lone letter takes (MathML Core, section 3.2.2 "The mi element", and its table of mappings).
 fn italic(letter: char) -> char {
-    let shifted = |first: char, italic_first: u32| {
-        char::from_u32(italic_first + u32::from(letter) - u32::from(first))
-    };
+    let shifted = |first: char, italic_first: u32| char::from_u32(italic_first + u32::from(letter) - u32::from(first));
     let form = match letter {
         'h' => Some('ℎ'),
         'A'..='Z' => shifted('A', 0x1d434),
@@ -69,7 +64,8 @@ mod tests {
 
     #[test]
     fn what_formulas_use_is_drawn() {
-        let markup = "<math><mi>φ</mi><mi>h</mi><mi>cbg</mi><mo>&lt;</mo><mn>0.75</mn><mi mathvariant=\"normal\">Δ</mi></math>";
+        let markup =
+            "<math><mi>φ</mi><mi>h</mi><mi>cbg</mi><mo>&lt;</mo><mn>0.75</mn><mi mathvariant=\"normal\">Δ</mi></math>";
         assert!(missing(markup).is_empty(), "{:?}", missing(markup));
     }
 

@@ -21,10 +21,7 @@ pub fn cut(font: &[u8], characters: &BTreeSet<char>) -> anyhow::Result<Vec<u8>> 
     let own = own_glyphs(&face, characters);
     let kept = closure::glyphs(&face, own.values().map(|glyph| GlyphId(*glyph)))?;
     let mut tables = vec![
-        (
-            *b"CFF ",
-            cff::cut(sfnt::table(font, b"CFF ")?, POSTSCRIPT_NAME, &kept)?,
-        ),
+        (*b"CFF ", cff::cut(sfnt::table(font, b"CFF ")?, POSTSCRIPT_NAME, &kept)?),
         (*b"cmap", cmap::write(&own)),
         (*b"hmtx", widths(&face, sfnt::table(font, b"hmtx")?, &kept)),
         (*b"name", names()),
@@ -39,9 +36,7 @@ pub fn cut(font: &[u8], characters: &BTreeSet<char>) -> anyhow::Result<Vec<u8>> 
 fn own_glyphs(face: &Face, characters: &BTreeSet<char>) -> BTreeMap<char, u16> {
     let glyph = |character: &char| Some((*character, face.glyph_index(*character)?.0));
     let mut own: BTreeMap<char, u16> = characters.iter().filter_map(glyph).collect();
-    let script = own
-        .get(&PRIME)
-        .and_then(|prime| script_form(face, GlyphId(*prime)));
+    let script = own.get(&PRIME).and_then(|prime| script_form(face, GlyphId(*prime)));
     if let Some(script) = script {
         own.insert(PRIME, script.0);
     }
@@ -52,18 +47,13 @@ fn own_glyphs(face: &Face, characters: &BTreeSet<char>) -> BTreeMap<char, u16> {
 fn script_form(face: &Face, glyph: GlyphId) -> Option<GlyphId> {
     use ttf_parser::gsub::SubstitutionSubtable;
     let substitutions = face.tables().gsub?;
-    let feature = substitutions
-        .features
-        .into_iter()
-        .find(|feature| feature.tag.to_bytes() == *b"ssty")?;
+    let feature = substitutions.features.into_iter().find(|feature| feature.tag.to_bytes() == *b"ssty")?;
     feature.lookup_indices.into_iter().find_map(|lookup| {
         let lookup = substitutions.lookups.get(lookup)?;
         (0..lookup.subtables.len()).find_map(|at| match lookup.subtables.get(at)? {
-            SubstitutionSubtable::Alternate(forms) => forms
-                .alternate_sets
-                .get(forms.coverage.get(glyph)?)?
-                .alternates
-                .get(0),
+            SubstitutionSubtable::Alternate(forms) => {
+                forms.alternate_sets.get(forms.coverage.get(glyph)?)?.alternates.get(0)
+            }
             _ => None,
         })
     })
@@ -78,12 +68,10 @@ fn widths(face: &Face, old: &[u8], kept: &BTreeSet<u16>) -> Vec<u8> {
         let record = if at < long_records {
             4 * at..4 * at + 4
         } else {
-            4 * long_records + 2 * (at - long_records)
-                ..4 * long_records + 2 * (at - long_records) + 2
+            4 * long_records + 2 * (at - long_records)..4 * long_records + 2 * (at - long_records) + 2
         };
         // The last long record gives the width of all glyphs behind it.
-        let gives_width_to_others =
-            at + 1 == long_records && long_records < usize::from(face.number_of_glyphs());
+        let gives_width_to_others = at + 1 == long_records && long_records < usize::from(face.number_of_glyphs());
         if let Some(bytes) = new.get_mut(record).filter(|_| !gives_width_to_others) {
             bytes.fill(0);
         }

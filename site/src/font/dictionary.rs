@@ -24,13 +24,7 @@ pub fn read(data: &[u8]) -> anyhow::Result<Vec<(Operator, &[u8])>> {
         let length = match first {
             0..=21 => {
                 let (operator, length) = match first {
-                    12 => (
-                        0x0c00
-                            | Operator::from(
-                                *data.get(at + 1).context("a DICT ends within an operator")?,
-                            ),
-                        2,
-                    ),
+                    12 => (0x0c00 | Operator::from(*data.get(at + 1).context("a DICT ends within an operator")?), 2),
                     _ => (Operator::from(*first), 1),
                 };
                 entries.push((operator, &data[operands..at]));
@@ -42,9 +36,7 @@ pub fn read(data: &[u8]) -> anyhow::Result<Vec<(Operator, &[u8])>> {
             // A decimal number, half a byte for each digit, ends with a half byte of ones.
             30 => {
                 let rest = &data[at + 1..];
-                let end = rest
-                    .iter()
-                    .position(|byte| byte & 0x0f == 0x0f || byte >> 4 == 0x0f);
+                let end = rest.iter().position(|byte| byte & 0x0f == 0x0f || byte >> 4 == 0x0f);
                 2 + end.context("a DICT ends within a number")?
             }
             32..=246 => 1,
@@ -61,17 +53,10 @@ pub fn numbers(operands: &[u8]) -> anyhow::Result<Vec<i32>> {
     let mut numbers = Vec::new();
     let mut rest = operands;
     while let Some(first) = rest.first() {
-        let byte = |i: usize| {
-            rest.get(i)
-                .map(|byte| i32::from(*byte))
-                .context("a DICT ends within a number")
-        };
+        let byte = |i: usize| rest.get(i).map(|byte| i32::from(*byte)).context("a DICT ends within a number");
         let (number, length) = match first {
             28 => (i32::from((byte(1)? << 8 | byte(2)?) as i16), 3),
-            29 => (
-                byte(1)? << 24 | byte(2)? << 16 | byte(3)? << 8 | byte(4)?,
-                5,
-            ),
+            29 => (byte(1)? << 24 | byte(2)? << 16 | byte(3)? << 8 | byte(4)?, 5),
             32..=246 => (i32::from(*first) - 139, 1),
             247..=250 => ((i32::from(*first) - 247) * 256 + byte(1)? + 108, 2),
             251..=254 => (-(i32::from(*first) - 251) * 256 - byte(1)? - 108, 2),
@@ -136,10 +121,7 @@ mod tests {
         put_as_read(&mut dictionary, 0x0c09, &[0x1e, 0xe2, 0xa2, 0x5f]);
         let entries = read(&dictionary).unwrap();
         assert_eq!(entries.len(), 2);
-        assert_eq!(
-            (entries[0].0, numbers(entries[0].1).unwrap()),
-            (17, vec![5, -70_000])
-        );
+        assert_eq!((entries[0].0, numbers(entries[0].1).unwrap()), (17, vec![5, -70_000]));
         assert_eq!(entries[1], (0x0c09, &[0x1e, 0xe2, 0xa2, 0x5f][..]));
     }
 }

@@ -9,10 +9,7 @@ pub fn read(data: &[u8], at: usize) -> anyhow::Result<(Vec<&[u8]>, usize)> {
         return Ok((Vec::new(), at + 2));
     }
     let offset_size = number(data, at + 2, 1)?;
-    ensure!(
-        (1..=4).contains(&offset_size),
-        "an INDEX has offsets of {offset_size} bytes"
-    );
+    ensure!((1..=4).contains(&offset_size), "an INDEX has offsets of {offset_size} bytes");
     let offsets = at + 3;
     // Offsets count from the byte before the data.
     let origin = offsets + (count + 1) * offset_size - 1;
@@ -20,10 +17,7 @@ pub fn read(data: &[u8], at: usize) -> anyhow::Result<(Vec<&[u8]>, usize)> {
     let mut start = origin + number(data, offsets, offset_size)?;
     for i in 1..=count {
         let end = origin + number(data, offsets + i * offset_size, offset_size)?;
-        strings.push(
-            data.get(start..end)
-                .context("an INDEX reaches beyond its table")?,
-        );
+        strings.push(data.get(start..end).context("an INDEX reaches beyond its table")?);
         start = end;
     }
     Ok((strings, start))
@@ -52,12 +46,8 @@ pub fn write<S: AsRef<[u8]>>(strings: &[S]) -> Vec<u8> {
 }
 
 fn number(data: &[u8], at: usize, size: usize) -> anyhow::Result<usize> {
-    let bytes = data
-        .get(at..at + size)
-        .context("an INDEX reaches beyond its table")?;
-    Ok(bytes
-        .iter()
-        .fold(0, |number, byte| number << 8 | usize::from(*byte)))
+    let bytes = data.get(at..at + size).context("an INDEX reaches beyond its table")?;
+    Ok(bytes.iter().fold(0, |number, byte| number << 8 | usize::from(*byte)))
 }
 
 #[cfg(test)]
@@ -66,11 +56,7 @@ mod tests {
 
     #[test]
     fn what_is_written_is_read() {
-        for strings in [
-            vec![],
-            vec![&b"a"[..], b"", b"bcd"],
-            vec![&[7; 300][..], &[8; 70_000]],
-        ] {
+        for strings in [vec![], vec![&b"a"[..], b"", b"bcd"], vec![&[7; 300][..], &[8; 70_000]]] {
             let written = write(&strings);
             let (read, end) = read(&written, 0).unwrap();
             assert_eq!(read, strings);

@@ -8,8 +8,7 @@ use super::source;
 /// Who made the font, under which terms, and what was changed.
 pub fn notice(font: &[u8]) -> anyhow::Result<String> {
     let face = Face::parse(font, 0).context("the math font cannot be read")?;
-    let copyright = source::name(&face, name_id::COPYRIGHT_NOTICE)
-        .context("the math font states no copyright")?;
+    let copyright = source::name(&face, name_id::COPYRIGHT_NOTICE).context("the math font states no copyright")?;
     let version = source::name(&face, name_id::VERSION).unwrap_or_default();
     Ok(format!(
         "\"Steadfoot Math\" (math.woff2, and the font within steadfoot.html) is an altered cut of {name}, version {version}.\n\n\

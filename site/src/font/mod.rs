@@ -54,16 +54,14 @@ impl MathFont {
         let cut = cut::cut(source, &characters::all())?;
         let woff2 = compress(&cut)?;
         fs::create_dir_all(kept).with_context(|| format!("{} cannot be made", kept.display()))?;
-        fs::write(&path, &woff2)
-            .with_context(|| format!("{} cannot be written", path.display()))?;
+        fs::write(&path, &woff2).with_context(|| format!("{} cannot be written", path.display()))?;
         Ok(Self { woff2, licence })
     }
 }
 
 /// The font packed for the web.
 pub fn compress(font: &[u8]) -> anyhow::Result<Vec<u8>> {
-    ttf2woff2::encode(font, ttf2woff2::BrotliQuality::default())
-        .context("the math font could not be packed")
+    ttf2woff2::encode(font, ttf2woff2::BrotliQuality::default()).context("the math font could not be packed")
 }
 
 fn key(source: &[u8]) -> String {
@@ -72,9 +70,5 @@ fn key(source: &[u8]) -> String {
     for part in CUTTER {
         hash.update(part);
     }
-    hash.finalize()
-        .iter()
-        .take(8)
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
+    hash.finalize().iter().take(8).map(|byte| format!("{byte:02x}")).collect()
 }

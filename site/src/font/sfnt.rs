@@ -25,18 +25,11 @@ pub fn write(tables: Vec<([u8; 4], Vec<u8>)>) -> anyhow::Result<Vec<u8>> {
     let mut head_at = None;
     for (tag, content) in &mut tables {
         if tag == b"head" {
-            content
-                .get_mut(8..12)
-                .context("the table head is short")?
-                .fill(0);
+            content.get_mut(8..12).context("the table head is short")?.fill(0);
             head_at = Some(at);
         }
         out.extend_from_slice(tag);
-        for number in [
-            checksum(content),
-            u32::try_from(at)?,
-            u32::try_from(content.len())?,
-        ] {
+        for number in [checksum(content), u32::try_from(at)?, u32::try_from(content.len())?] {
             out.extend(number.to_be_bytes());
         }
         at += content.len().next_multiple_of(4);

@@ -19,8 +19,5 @@ fn postscript_name(bytes: &[u8]) -> Option<String> {
 
 /// One of the font's own texts.
 pub fn name(face: &Face, id: u16) -> Option<String> {
-    face.names()
-        .into_iter()
-        .filter(|name| name.name_id == id)
-        .find_map(|name| name.to_string())
+    face.names().into_iter().filter(|name| name.name_id == id).find_map(|name| name.to_string())
 }

@@ -9,13 +9,9 @@ use steadfoot::rules::demand::{DEMAND_RULE_TEXTS, DEMAND_RULES};
 
 /// What each problem says, by the word that stands in a fault.
 pub fn problems() -> Value {
-    let words = PROBLEMS
-        .iter()
-        .map(|problem| serde_json::to_value(problem).unwrap_or_default());
-    let all: Map<String, Value> = words
-        .zip(PROBLEM_TEXTS)
-        .filter_map(|(word, text)| Some((word.as_str()?.to_string(), json!(text))))
-        .collect();
+    let words = PROBLEMS.iter().map(|problem| serde_json::to_value(problem).unwrap_or_default());
+    let all: Map<String, Value> =
+        words.zip(PROBLEM_TEXTS).filter_map(|(word, text)| Some((word.as_str()?.to_string(), json!(text)))).collect();
     Value::Object(all)
 }
 
@@ -74,12 +70,7 @@ fn fields(fields: &[Field], texts: &[FieldText]) -> Value {
                 put("min", json!(min));
                 put("max", json!(max));
             }
-            FieldShape::Numbers {
-                kind,
-                count,
-                min,
-                max,
-            } => {
+            FieldShape::Numbers { kind, count, min, max } => {
                 put("shape", json!("numbers"));
                 put("kind", json!(kind.code()));
                 put("count", json!(count));

@@ -37,33 +37,21 @@ const CLAIMS: &str = "claims.json";
 fn demos(folder: &Path) -> anyhow::Result<Value> {
     let mut demos = Vec::new();
     if folder.is_dir() {
-        let mut paths: Vec<_> = fs::read_dir(folder)?
-            .map(|entry| entry.map(|entry| entry.path()))
-            .collect::<Result<_, _>>()?;
+        let mut paths: Vec<_> =
+            fs::read_dir(folder)?.map(|entry| entry.map(|entry| entry.path())).collect::<Result<_, _>>()?;
         paths.sort();
         let claims: Value = serde_json::from_str(&fs::read_to_string(folder.join(CLAIMS))?)?;
         for path in paths {
-            let file = path
-                .file_name()
-                .map(|name| name.to_string_lossy().into_owned())
-                .unwrap_or_default();
+            let file = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
             if !file.ends_with(".json") || file.ends_with("schema.json") || file == CLAIMS {
                 continue;
             }
-            let text = fs::read_to_string(&path)
-                .with_context(|| format!("{} cannot be read", path.display()))?;
-            let parsed: Value = serde_json::from_str(&text)
-                .with_context(|| format!("demo-configs/{file} is no JSON"))?;
-            ensure!(
-                parsed["title"].is_string(),
-                "demo-configs/{file} has no title"
-            );
-            let claim = claims
-                .get(&file)
-                .with_context(|| format!("demo-configs/{CLAIMS} has no claim for {file}"))?;
-            demos.push(
-                json!({ "file": file, "title": parsed["title"], "claim": claim, "text": text }),
-            );
+            let text = fs::read_to_string(&path).with_context(|| format!("{} cannot be read", path.display()))?;
+            let parsed: Value =
+                serde_json::from_str(&text).with_context(|| format!("demo-configs/{file} is no JSON"))?;
+            ensure!(parsed["title"].is_string(), "demo-configs/{file} has no title");
+            let claim = claims.get(&file).with_context(|| format!("demo-configs/{CLAIMS} has no claim for {file}"))?;
+            demos.push(json!({ "file": file, "title": parsed["title"], "claim": claim, "text": text }));
         }
     }
     Ok(Value::Array(demos))

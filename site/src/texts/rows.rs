@@ -30,10 +30,7 @@ pub fn symbols() -> Value {
         };
         take(text.symbol);
         if let Shape::Formula(formula) = text.shape {
-            typeset(formula)
-                .iter()
-                .flat_map(|set| &set.symbols)
-                .for_each(|name| take(name));
+            typeset(formula).iter().flat_map(|set| &set.symbols).for_each(|name| take(name));
         }
     }
     json!(all)
@@ -42,8 +39,7 @@ pub fn symbols() -> Value {
 /// Titles of the checks with the kind of their values.
 pub fn checks() -> Value {
     let checks = CheckId::ALL.iter().zip(CHECK_TITLES).map(|(check, title)| {
-        let told =
-            json!({ "title": title, "kind": check.kind().code(), "section": check.section() });
+        let told = json!({ "title": title, "kind": check.kind().code(), "section": check.section() });
         (check.id().to_string(), told)
     });
     Value::Object(checks.collect())

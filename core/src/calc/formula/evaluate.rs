@@ -136,7 +136,8 @@ impl Evaluation<'_> {
                 let mut best = first;
                 for value in &values[1..] {
                     require_same(best, *value)?;
-                    let takes = if function == Function::Min { value.value < best.value } else { value.value > best.value };
+                    let takes =
+                        if function == Function::Min { value.value < best.value } else { value.value > best.value };
                     // A NaN must not be swallowed, whichever side it stands on.
                     if takes || value.value.is_nan() {
                         best = *value;

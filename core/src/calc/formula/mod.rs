@@ -8,5 +8,5 @@ mod read;
 mod typeset;
 
 pub use evaluate::{Quantity, Symbols, evaluate, evaluate_at};
-pub use read::{Compare, Expression, Function, FormulaError, numerals, read};
+pub use read::{Compare, Expression, FormulaError, Function, numerals, read};
 pub use typeset::{Typeset, symbol_mathml, typeset};

@@ -1,0 +1,84 @@
+//! What the engine costs on a reader's machine, counted in instructions of the shipped WebAssembly module.
+//!
+//! Time differs from run to run; the number of instructions does not, so it can be a gate. The count is the
+//! interpreter's fuel, which is comparable only for one version of it; that version is pinned in `Cargo.toml`.
+
+use steadfoot_site::{build, workspace::Workspace};
+use wasmi::{Config, Engine, ExternType, Func, Linker, Module, Store, Val};
+
+/// Counted with rustc 1.95.0 and wasmi 2.0.0. A change that moves it says why in its own commit.
+const SELF_CHECK_INSTRUCTIONS: u64 = 0;
+
+/// How far above the last count a change may go before the gate closes.
+const ALLOWANCE: f64 = 1.05;
+
+/// What an export without parameters returns, and the instructions that it took.
+fn counted(wasm: &[u8], export: &str) -> (u32, u64) {
+    let mut config = Config::default();
+    // Translation happens first, so that it is not counted.
+    config.consume_fuel(true).compilation_mode(wasmi::CompilationMode::Eager);
+    let engine = Engine::new(&config);
+    let module = Module::new(&engine, wasm).expect("the module is valid");
+    let mut store = Store::new(&engine, ());
+    let mut linker = Linker::new(&engine);
+    for import in module.imports() {
+        let ExternType::Func(kind) = import.ty() else { panic!("an import that is no function: {}", import.name()) };
+        let name = import.name().to_string();
+        // The page's own functions are not here; an export without any JavaScript value needs none of them.
+        let absent =
+            Func::new(&mut store, kind.clone(), move |_, _, _| Err(wasmi::Error::new(format!("{name} was called"))));
+        linker.define(import.module(), import.name(), absent).expect("each import stands once");
+    }
+    const TANK: u64 = 1 << 50;
+    store.set_fuel(TANK).expect("fuel is on");
+    let instance = linker.instantiate_and_start(&mut store, &module).expect("the module starts");
+    let function = instance.get_func(&store, export).unwrap_or_else(|| panic!("the module exports no {export}"));
+    // The first call may set up what later calls use again; the second is what a reader feels.
+    let mut result = [Val::I32(0)];
+    function.call(&mut store, &[], &mut result).unwrap_or_else(|error| panic!("{export}: {error}"));
+    let before = store.get_fuel().expect("fuel is on");
+    function.call(&mut store, &[], &mut result).unwrap_or_else(|error| panic!("{export}: {error}"));
+    let after = store.get_fuel().expect("fuel is on");
+    let Val::I32(value) = result[0] else { panic!("{export} returns no whole number") };
+    (value.cast_unsigned(), before - after)
+}
+
+fn shipped() -> Vec<u8> {
+    let workspace = Workspace::here().expect("the repository is where the builder was compiled");
+    build::make(&workspace).expect("the site is made").wasm
+}
+
+#[test]
+fn instructions_are_counted_and_the_count_repeats() {
+    // (module (func (export "f") (result i32) (local i32)
+    //   (loop (br_if 0 (i32.lt_u (local.tee 0 (i32.add (local.get 0) (i32.const 1))) (i32.const LIMIT)))) (local.get 0)))
+    let module = |limit: u8| {
+        let body =
+            [1, 1, 0x7f, 3, 0x40, 0x20, 0, 0x41, 1, 0x6a, 0x22, 0, 0x41, limit, 0x49, 0x0d, 0, 0x0b, 0x20, 0, 0x0b];
+        let mut bytes =
+            vec![0, b'a', b's', b'm', 1, 0, 0, 0, 1, 5, 1, 0x60, 0, 1, 0x7f, 3, 2, 1, 0, 7, 5, 1, 1, b'f', 0, 0];
+        bytes.extend([10, body.len() as u8 + 2, 1, body.len() as u8]);
+        bytes.extend(body);
+        bytes
+    };
+    let (value, ten) = counted(&module(10), "f");
+    assert_eq!(value, 10);
+    assert_eq!(counted(&module(10), "f"), (10, ten));
+    let (value, twenty) = counted(&module(20), "f");
+    assert_eq!(value, 20);
+    let (_, thirty) = counted(&module(30), "f");
+    assert_eq!(thirty - twenty, twenty - ten, "ten more turns cost the same each time");
+    assert!(twenty > ten);
+}
+
+#[test]
+fn the_self_check_takes_no_more_instructions_than_before() {
+    let wasm = shipped();
+    let (value, instructions) = counted(&wasm, "self_check");
+    println!(
+        "self_check() = {value:08x} in {instructions} instructions; the gate is at 1.05 times {SELF_CHECK_INSTRUCTIONS}"
+    );
+    assert_eq!(counted(&wasm, "self_check"), (value, instructions), "the same bits and the same count each time");
+    let most = SELF_CHECK_INSTRUCTIONS as f64 * ALLOWANCE;
+    assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
+}
