@@ -4,20 +4,19 @@ use alloc::boxed::Box;
 use alloc::vec::Vec;
 
 use super::Project;
+use super::anchored::{amplification, other_anchors, prepared_anchors};
+use super::footed::{feet_on_slab, foot_stiffnesses, supports};
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
 use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, Unbalanced, pivots, shear_shares};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::check_equilibrium;
-use crate::checks::feet::{self, FootForce, FootOnSlab, Surroundings, spread};
+use crate::checks::feet::{self, FootForce, FootOnSlab};
 use crate::checks::standing_free::Standing;
-use crate::checks::stiffness::FootStiffness;
-use crate::geometry::{Point, Size};
+use crate::geometry::Point;
 use crate::load_case::{Directions, Format, HUNDRED_THIRTY, Level, LoadCase};
 use crate::load_out::{self, Load};
-use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SHEAR_NOWHERE, SLAB_MISSING, TURNS_FAR};
-use crate::rules::anchor::{
-    Amplification, AnchorForce, AnchorPlace, AnchorSite, AnchorSlab, Cracking, Finding, Findings, PreparedAnchors,
-};
+use crate::report::missing::{SHEAR_NOWHERE, TURNS_FAR};
+use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
 use crate::rules::demand::Demand;
 
 /// One place in the sweep.
@@ -375,137 +374,4 @@ pub enum Tried {
     Sweep(base_reactions::Directions),
     /// Only these.
     Only(Vec<f64>),
-}
-
-/// How the anchors' demand is amplified: by the demand rule's own level, by the anchorage's factor, or not at all.
-fn amplification(project: &Project, demand: Option<&Demand>) -> (Amplification, f64) {
-    let Some(anchorage) = &project.anchorage else { return (Amplification::Plain, 1.0) };
-    if (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain {
-        return (Amplification::Plain, 1.0);
-    }
-    if demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified)) {
-        return (Amplification::Amplified, 1.0);
-    }
-    match anchorage.values.number(anchorage.rule.overstrength) {
-        Some(factor) => (Amplification::Amplified, factor),
-        None => (Amplification::Plain, 1.0),
-    }
-}
-
-/// Why this demand was made for other anchors: in a category that asks for amplification, or deeper ones.
-fn other_anchors(
-    project: &Project,
-    demand: Option<&Result<Demand, StepId>>,
-    anchors: &dyn PreparedAnchors,
-) -> Option<StepId> {
-    let anchorage = project.anchorage.as_ref()?;
-    let demand = demand?.as_ref().ok()?;
-    let is_plain = (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain;
-    let is_shallow = |&(diameters, _): &(f64, StepId)| limit::less(anchors.least_depth_diameters(), diameters);
-    demand.category_c.filter(|_| is_plain).or(demand.anchor_depth.filter(is_shallow).map(|(_, reason)| reason))
-}
-
-fn prepared_anchors(project: &Project) -> Result<Box<dyn PreparedAnchors>, StepId> {
-    if project.cabinet.anchors.is_empty() {
-        return Err(NOTHING_HOLDS);
-    }
-    let slab = project.slab.as_ref().ok_or(SLAB_MISSING)?;
-    let anchorage = project.anchorage.as_ref().ok_or(RULE_MISSING)?;
-    let anchors: Vec<AnchorPlace> = project
-        .cabinet
-        .anchors
-        .iter()
-        .map(|anchor| AnchorPlace { at: anchor.at, values: anchor.values(&anchorage.values) })
-        .collect();
-    let slab = AnchorSlab {
-        strength_mpa: slab.strength_mpa,
-        thickness_mm: slab.thickness_mm,
-        cracking: if slab.is_cracked { Cracking::Cracked } else { Cracking::Uncracked },
-        outline: slab.outline,
-    };
-    Ok((anchorage.rule.prepare)(&AnchorSite { values: &anchorage.values, anchors: &anchors, slab }))
-}
-
-fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
-    let Some(slab) = &project.slab else { return Vec::new() };
-    let half = |size: Size| Size::new(size.x_mm / 2.0, size.y_mm / 2.0);
-    let places: Vec<(Point, Size)> = project.cabinet.feet.iter().map(|foot| (foot.at, half(foot.size))).collect();
-    let outline = &slab.outline;
-    let around = Surroundings {
-        edges_mm: [-outline.left_mm, outline.right_mm, -outline.front_mm, outline.rear_mm],
-        thickness_mm: slab.thickness_mm,
-        feet: &places,
-    };
-    let system = project.anchorage.as_ref().map_or(System::Si, |anchorage| anchorage.rule.system);
-    places
-        .iter()
-        .enumerate()
-        .map(|(number, (_, half))| FootOnSlab {
-            number: number as u16,
-            half: *half,
-            beyond: spread(number, &around),
-            strength_mpa: slab.strength_mpa,
-            system,
-        })
-        .collect()
-}
-
-fn foot_stiffnesses(project: &Project) -> Vec<FootStiffness> {
-    let modulus = project.anchorage.as_ref().map(|anchorage| anchorage.rule.concrete_modulus_mpa);
-    let concrete_mpa = match (modulus, &project.slab) {
-        (Some(modulus), Some(slab)) => Some(modulus(slab.strength_mpa)),
-        _ => None,
-    };
-    let mut feet = Vec::new();
-    for (number, foot) in project.cabinet.feet.iter().enumerate() {
-        feet.push(FootStiffness {
-            number: number as u16,
-            given_n_per_mm: foot.stiffness_n_per_mm,
-            size: foot.size,
-            stem_mm: foot.stem.map(|stem| (stem.diameter_mm, stem.length_mm)),
-            concrete_mpa,
-        });
-    }
-    feet
-}
-
-/// The supports as given, and, where a default was needed, with anchors four times softer and four times stiffer.
-fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>) -> Vec<Supports> {
-    let mut stiffness: Vec<f64> = Vec::new();
-    for foot in foot_stiffnesses(project) {
-        stiffness.push(foot.stiffness_n_per_mm(&mut Sheet::quiet()));
-    }
-    let feet: Vec<base_reactions::Foot> = project
-        .cabinet
-        .feet
-        .iter()
-        .zip(&stiffness)
-        .map(|(foot, &stiffness_n_per_mm)| base_reactions::Foot {
-            at: foot.at,
-            half: Size::new(foot.size.x_mm / 2.0, foot.size.y_mm / 2.0),
-            stiffness_n_per_mm,
-        })
-        .collect();
-    let mut is_all_given = project.cabinet.feet.iter().all(|foot| foot.stiffness_n_per_mm.is_some());
-    let softest = stiffness.iter().copied().fold(f64::INFINITY, f64::min);
-    let anchors: Vec<base_reactions::Anchor> = project
-        .cabinet
-        .anchors
-        .iter()
-        .enumerate()
-        .map(|(place, anchor)| {
-            is_all_given &= anchor.stiffness_n_per_mm.is_some();
-            let by_rule = || prepared.map(|prepared| prepared.stiffness_n_per_mm(place, &mut Sheet::quiet()));
-            // Without a rule there is no embedment: the anchor is then taken as stiff as the softest foot, which the
-            // span around it makes plain.
-            let stiffness_n_per_mm =
-                anchor.stiffness_n_per_mm.or_else(by_rule).unwrap_or(if softest.is_finite() { softest } else { 1e5 });
-            base_reactions::Anchor { at: anchor.at, stiffness_n_per_mm }
-        })
-        .collect();
-    let given = Supports::new(&feet, &anchors);
-    if is_all_given || anchors.is_empty() {
-        return alloc::vec![given];
-    }
-    STIFFNESS_FACTORS.iter().map(|&factor| given.with_anchor_stiffness_scaled(factor)).collect()
 }

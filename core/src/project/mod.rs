@@ -1,10 +1,12 @@
 //! The project: the whole input, and how it is read.
 
 mod agreement;
+mod anchored;
 mod assess;
 pub mod bench;
 mod draft;
 mod fingerprint;
+mod footed;
 pub mod parts;
 mod picture;
 mod read;

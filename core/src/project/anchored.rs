@@ -1,0 +1,61 @@
+//! The anchors of a project as their rule sees them.
+
+use alloc::boxed::Box;
+use alloc::vec::Vec;
+
+use super::Project;
+use crate::calc::{StepId, limit};
+use crate::load_case::Level;
+use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SLAB_MISSING};
+use crate::rules::anchor::{Amplification, AnchorPlace, AnchorSite, AnchorSlab, Cracking, PreparedAnchors};
+use crate::rules::demand::Demand;
+
+/// How the anchors' demand is amplified: by the demand rule's own level, by the anchorage's factor, or not at all.
+pub(super) fn amplification(project: &Project, demand: Option<&Demand>) -> (Amplification, f64) {
+    let Some(anchorage) = &project.anchorage else { return (Amplification::Plain, 1.0) };
+    if (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain {
+        return (Amplification::Plain, 1.0);
+    }
+    if demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified)) {
+        return (Amplification::Amplified, 1.0);
+    }
+    match anchorage.values.number(anchorage.rule.overstrength) {
+        Some(factor) => (Amplification::Amplified, factor),
+        None => (Amplification::Plain, 1.0),
+    }
+}
+
+/// Why this demand was made for other anchors: in a category that asks for amplification, or deeper ones.
+pub(super) fn other_anchors(
+    project: &Project,
+    demand: Option<&Result<Demand, StepId>>,
+    anchors: &dyn PreparedAnchors,
+) -> Option<StepId> {
+    let anchorage = project.anchorage.as_ref()?;
+    let demand = demand?.as_ref().ok()?;
+    let is_plain = (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain;
+    let is_shallow = |&(diameters, _): &(f64, StepId)| limit::less(anchors.least_depth_diameters(), diameters);
+    demand.category_c.filter(|_| is_plain).or(demand.anchor_depth.filter(is_shallow).map(|(_, reason)| reason))
+}
+
+/// The anchors in their concrete, or why they are not checked.
+pub(super) fn prepared_anchors(project: &Project) -> Result<Box<dyn PreparedAnchors>, StepId> {
+    if project.cabinet.anchors.is_empty() {
+        return Err(NOTHING_HOLDS);
+    }
+    let slab = project.slab.as_ref().ok_or(SLAB_MISSING)?;
+    let anchorage = project.anchorage.as_ref().ok_or(RULE_MISSING)?;
+    let anchors: Vec<AnchorPlace> = project
+        .cabinet
+        .anchors
+        .iter()
+        .map(|anchor| AnchorPlace { at: anchor.at, values: anchor.values(&anchorage.values) })
+        .collect();
+    let slab = AnchorSlab {
+        strength_mpa: slab.strength_mpa,
+        thickness_mm: slab.thickness_mm,
+        cracking: if slab.is_cracked { Cracking::Cracked } else { Cracking::Uncracked },
+        outline: slab.outline,
+    };
+    Ok((anchorage.rule.prepare)(&AnchorSite { values: &anchorage.values, anchors: &anchors, slab }))
+}

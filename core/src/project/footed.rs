@@ -1,0 +1,98 @@
+//! The feet of a project on its slab, and the supports that feet and anchors make.
+
+use alloc::vec::Vec;
+
+use super::Project;
+use super::bench::STIFFNESS_FACTORS;
+use crate::base_reactions::{self, Supports};
+use crate::calc::{Sheet, System};
+use crate::checks::feet::{FootOnSlab, Surroundings, spread};
+use crate::checks::stiffness::FootStiffness;
+use crate::geometry::{Point, Size};
+use crate::rules::anchor::PreparedAnchors;
+
+/// The feet with the concrete around them; none without a slab.
+pub(super) fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
+    let Some(slab) = &project.slab else { return Vec::new() };
+    let half = |size: Size| Size::new(size.x_mm / 2.0, size.y_mm / 2.0);
+    let places: Vec<(Point, Size)> = project.cabinet.feet.iter().map(|foot| (foot.at, half(foot.size))).collect();
+    let outline = &slab.outline;
+    let around = Surroundings {
+        edges_mm: [-outline.left_mm, outline.right_mm, -outline.front_mm, outline.rear_mm],
+        thickness_mm: slab.thickness_mm,
+        feet: &places,
+    };
+    let system = project.anchorage.as_ref().map_or(System::Si, |anchorage| anchorage.rule.system);
+    places
+        .iter()
+        .enumerate()
+        .map(|(number, (_, half))| FootOnSlab {
+            number: number as u16,
+            half: *half,
+            beyond: spread(number, &around),
+            strength_mpa: slab.strength_mpa,
+            system,
+        })
+        .collect()
+}
+
+/// The feet as far as their stiffness goes.
+pub(super) fn foot_stiffnesses(project: &Project) -> Vec<FootStiffness> {
+    let modulus = project.anchorage.as_ref().map(|anchorage| anchorage.rule.concrete_modulus_mpa);
+    let concrete_mpa = match (modulus, &project.slab) {
+        (Some(modulus), Some(slab)) => Some(modulus(slab.strength_mpa)),
+        _ => None,
+    };
+    let mut feet = Vec::new();
+    for (number, foot) in project.cabinet.feet.iter().enumerate() {
+        feet.push(FootStiffness {
+            number: number as u16,
+            given_n_per_mm: foot.stiffness_n_per_mm,
+            size: foot.size,
+            stem_mm: foot.stem.map(|stem| (stem.diameter_mm, stem.length_mm)),
+            concrete_mpa,
+        });
+    }
+    feet
+}
+
+/// The supports as given, and, where a default was needed, with anchors four times softer and four times stiffer.
+pub(super) fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>) -> Vec<Supports> {
+    let mut stiffness: Vec<f64> = Vec::new();
+    for foot in foot_stiffnesses(project) {
+        stiffness.push(foot.stiffness_n_per_mm(&mut Sheet::quiet()));
+    }
+    let feet: Vec<base_reactions::Foot> = project
+        .cabinet
+        .feet
+        .iter()
+        .zip(&stiffness)
+        .map(|(foot, &stiffness_n_per_mm)| base_reactions::Foot {
+            at: foot.at,
+            half: Size::new(foot.size.x_mm / 2.0, foot.size.y_mm / 2.0),
+            stiffness_n_per_mm,
+        })
+        .collect();
+    let mut is_all_given = project.cabinet.feet.iter().all(|foot| foot.stiffness_n_per_mm.is_some());
+    let softest = stiffness.iter().copied().fold(f64::INFINITY, f64::min);
+    let anchors: Vec<base_reactions::Anchor> = project
+        .cabinet
+        .anchors
+        .iter()
+        .enumerate()
+        .map(|(place, anchor)| {
+            is_all_given &= anchor.stiffness_n_per_mm.is_some();
+            let by_rule = || prepared.map(|prepared| prepared.stiffness_n_per_mm(place, &mut Sheet::quiet()));
+            // Without a rule there is no embedment: the anchor is then taken as stiff as the softest foot, which the
+            // span around it makes plain.
+            let stiffness_n_per_mm =
+                anchor.stiffness_n_per_mm.or_else(by_rule).unwrap_or(if softest.is_finite() { softest } else { 1e5 });
+            base_reactions::Anchor { at: anchor.at, stiffness_n_per_mm }
+        })
+        .collect();
+    let given = Supports::new(&feet, &anchors);
+    if is_all_given || anchors.is_empty() {
+        return alloc::vec![given];
+    }
+    STIFFNESS_FACTORS.iter().map(|&factor| given.with_anchor_stiffness_scaled(factor)).collect()
+}
