@@ -37,7 +37,7 @@ pub fn random_project(random: &mut Random) -> String {
         let values = valid_values(random, rule.fields, rule.faults);
         object.insert("site".into(), ruled(rule.id, rule.fields, &values));
     }
-    if random.percent(85) && !ANCHOR_RULES.is_empty() {
+    if random.percent(85) {
         let rule = ANCHOR_RULES[random.below(ANCHOR_RULES.len())];
         let values = valid_values(random, rule.fields, rule.faults);
         object.insert("anchorage".into(), ruled(rule.id, rule.fields, &values));
