@@ -62,7 +62,7 @@ fn compile(workspace: &Workspace) -> anyhow::Result<PathBuf> {
         .args(["build", "--quiet", "-p", "steadfoot-wasm", "--profile=engine", "--target", TARGET, "--target-dir"])
         .arg(&folder)
         .current_dir(workspace.root())
-        .env("CARGO_ENCODED_RUSTFLAGS", remapped_paths(workspace))
+        .env("CARGO_ENCODED_RUSTFLAGS", flags(workspace))
         .env_remove("RUSTFLAGS")
         .status()
         .context("cargo did not start")?;
@@ -70,11 +70,17 @@ fn compile(workspace: &Workspace) -> anyhow::Result<PathBuf> {
     Ok(folder.join(TARGET).join("engine/steadfoot_wasm.wasm"))
 }
 
-/// Without this the module would carry this machine's paths in its panic messages, and two builds would differ.
-fn remapped_paths(workspace: &Workspace) -> OsString {
+/// The compiler's flags, with the separator that cargo asks for. Without remapped paths the module would carry this
+/// machine's in its panic messages, and two builds would differ.
+fn flags(workspace: &Workspace) -> OsString {
     let mut flags = OsString::from("--remap-path-prefix=");
     flags.push(workspace.root());
     flags.push("=steadfoot");
+    // Every browser of the last years has these instructions, the one for a square root among them, which a library
+    // without the standard one has no other way to.
+    flags.push("\u{1f}-Ctarget-feature=+simd128");
+    // Without this the stack takes a megabyte, and the address of every constant a byte more.
+    flags.push("\u{1f}-Clink-arg=-zstack-size=524288");
     if let Some(home) = cargo_home() {
         flags.push("\u{1f}--remap-path-prefix=");
         flags.push(home);

@@ -9,8 +9,17 @@ pub fn positive_part(x: f64) -> f64 {
 }
 
 /// Square root.
+#[cfg(not(target_feature = "simd128"))]
 pub fn sqrt(x: f64) -> f64 {
     libm::sqrt(x)
+}
+
+/// Square root by the instruction of the browser, which is as exact; `libm` has no access to it there and computes ten
+/// times as long.
+#[cfg(target_feature = "simd128")]
+pub fn sqrt(x: f64) -> f64 {
+    use core::arch::wasm32::{f64x2_extract_lane, f64x2_splat, f64x2_sqrt};
+    f64x2_extract_lane::<0>(f64x2_sqrt(f64x2_splat(x)))
 }
 
 /// `x` to the power `y`.
@@ -20,7 +29,7 @@ pub fn pow(x: f64, y: f64) -> f64 {
 
 /// `x` to the power 1.5, written as a product because `pow` is the one slow function.
 pub fn pow_1_5(x: f64) -> f64 {
-    x * libm::sqrt(x)
+    x * sqrt(x)
 }
 
 /// Sine of an angle in radians.
