@@ -2,17 +2,12 @@
 
 const DRAWING_WIDTH_MIN = 240;
 
-function drawingOf(drawing, { openedBy = null, caption = true } = {}) {
-  const opens = openedBy !== null && drawing.marks.some((mark) => isOpening(mark));
-  const svg = draw("svg", {
+// `opens` says that some of its marks are buttons, so that it is no mere picture.
+function drawingOf(drawing, opens = false) {
+  return draw("svg", {
     class: "drawing " + drawing.view, viewBox: [0, 0, drawing.width, drawing.height].join(" "), width: drawing.width, height: drawing.height,
     role: opens ? "group" : "img", "aria-label": drawing.title, "data-drawing": drawing.view, "data-mm-per-unit": drawing.mm_per_px,
   }, drawing.marks.map((mark) => markElement(mark)));
-  return svg;
-}
-
-function isOpening(mark) {
-  return mark.at !== undefined && mark.at !== null;
 }
 
 function markElement(mark) {

@@ -109,6 +109,7 @@ class Limits {
 
 // `strength` names the field that the rule scales, by the edit that would turn it.
 function limitsTable({ text, limits, strength }) {
+  if (limits.length === 0) return make("p", { class: "note" }, "Nothing can be tried: without a seismic rule there is no push.");
   const field = strength && strength.length > 0 ? fieldAt(strength[0].path, JSON.parse(text)) : null;
   return make("div", { class: "wide", tabindex: 0, role: "group", "aria-label": "How far it can go" },
     make("table", { class: "limits-table" },

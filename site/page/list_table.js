@@ -71,7 +71,7 @@ class ListTable {
     const cells = controls.flatMap((control, at) => control.inputs.map((input, axis) => {
       const field = this.fields[at];
       const name = field.count ? field.label + " " + axesOf(field)[axis] : field.label;
-      return make("td", { class: field.shape + (axis > 0 ? " next-axis" : ""), "data-label": name }, input);
+      return make("td", { class: field.shape + (axis > 0 ? " next-axis" : ""), "data-label": name + unitWord(field) }, input);
     }));
     const tools = ["up", "down", "duplicate", "remove"].map((what) => make("button", {
       type: "button", class: "icon", "data-tool": what, "data-key": what + " " + path, click: () => this.use(what, place),

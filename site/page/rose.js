@@ -11,7 +11,7 @@ class Rose extends Drawing {
 
   picture(drawing) {
     const { report } = this.asked.assessment;
-    const svg = drawingOf(drawing, { openedBy: this.pick });
+    const svg = drawingOf(drawing, drawing.marks.some((mark) => mark.class.startsWith("direction")));
     const points = [...svg.querySelectorAll(".direction")].map((element) => withReach(element));
     if (points.length === 0) return svg;
     const placed = points.map((element) => report.rose[Number(element.dataset.index)]);

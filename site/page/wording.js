@@ -92,8 +92,6 @@ function occasionText(at, report, tree, { short = false } = {}) {
 // Kinds as the boundary numbers them; the page needs by name only these few.
 const NUMBER = 0;
 const UTILISATION = 1;
-const ACCELERATION = 2;
 const LENGTH = 3;
 const MASS = 12;
-const INERTIA = 13;
 const ANGLE = 17;
