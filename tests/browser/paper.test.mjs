@@ -73,6 +73,7 @@ test('the sheet shows the working of each compared check with its clause', () =>
   const { report } = wasm.assess(JSON.stringify(sample()), 'si');
   const { rows } = texts();
   for (const check of report.checks.filter((one) => one.status === 'holds' || one.status === 'fails')) {
+    assert.ok(check.at, `${check.id} was compared and opens to no working`);
     const sections = wasm.working(JSON.stringify(sample()), JSON.stringify(check.at));
     const own = sections[sections.length - 1].steps.filter((step) => !step.carried);
     assert.ok(own.length > 0, check.id);
