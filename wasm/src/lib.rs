@@ -19,6 +19,7 @@ use crate::place::read_place;
 /// What came of a text: a report, or what is wrong with the text.
 #[derive(Serialize)]
 #[serde(rename_all = "lowercase")]
+#[allow(clippy::large_enum_variant, reason = "there is one of them a call")]
 enum Assessed {
     Report(Report),
     Faults(Vec<FaultTold>),
