@@ -11,14 +11,16 @@ class Answer {
     this.live = live;
     this.spoken = make("p", { class: "unseen", "aria-live": "polite", role: "status" });
     this.body = make("div", { class: "answer-body" });
-    this.element = make("div", { class: "answer", role: "group", "aria-label": "The answer", tabindex: -1 }, this.body, this.spoken);
+    this.told = make("div", { class: "answer", role: "group", "aria-label": "The answer", tabindex: -1 }, this.body);
+    // What is spoken stands beside the answer, which is read as it is.
+    this.element = make("div", {}, this.told, this.spoken);
     this.speakLater = whenQuiet(SPEAK_DELAY_MS, () => this.speak());
     this.first = true;
   }
 
   update(assessment, faultsList) {
     const { report } = assessment;
-    this.element.setAttribute("data-answer", report ? report.verdict : assessment.broken ? "broken" : "faults");
+    this.told.setAttribute("data-answer", report ? report.verdict : assessment.broken ? "broken" : "faults");
     if (report === null) {
       this.lives.clear();
       this.words = "There is no answer yet: the input has faults.";

@@ -214,8 +214,8 @@ class SteadfootWorksheet extends HTMLElement {
   }
 
   toAnswer() {
-    this.answer.element.scrollIntoView({ block: "start" });
-    this.answer.element.focus({ preventScroll: true });
+    this.answer.told.scrollIntoView({ block: "start" });
+    this.answer.told.focus({ preventScroll: true });
   }
 
   // Undo from anywhere but a text field, which has its own.
