@@ -22,12 +22,10 @@ pub const GLOBAL: &str = "steadfootWasm";
 const VALUES: &str = "wasm/values.js";
 
 /// What makes the engine small, beside its profile.
-const SMALL: [&str; 3] = [
+const SMALL: [&str; 2] = [
     // The linker optimises the whole module once more, after the compiler has. Only then does it see that giving back
     // memory does nothing, and drops the code that would do it: 5 % of the engine.
     "-Clinker-plugin-lto",
-    // Functions that came out alike are one; left to itself the compiler merges them too early to find all.
-    "-Cpasses=mergefunc",
     // Without this the stack takes a megabyte, and the address of every constant a byte more.
     "-Clink-arg=-zstack-size=524288",
 ];

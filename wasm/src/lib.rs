@@ -27,16 +27,13 @@ use wasm_bindgen::prelude::wasm_bindgen;
 use crate::bytes::bytes_of;
 use crate::place::read_place;
 
-/// What came of a sound text.
+/// What came of a text: a report, or what is wrong with the text.
 #[derive(Serialize)]
-struct Assessed {
-    report: Report,
-}
-
-/// What is wrong with a text.
-#[derive(Serialize)]
-struct Refused {
-    faults: Vec<FaultTold>,
+#[serde(rename_all = "lowercase")]
+#[allow(clippy::large_enum_variant, reason = "there is one of them a call")]
+enum Assessed {
+    Report(Report),
+    Faults(Vec<FaultTold>),
 }
 
 /// A fault with its sentence.
@@ -60,10 +57,10 @@ pub fn version() -> String {
 /// Assesses a project: `{ report }` or `{ faults }`. `system` ("si" or "us") is for the limits that faults name.
 #[wasm_bindgen]
 pub fn assess(text: &str, system: &str) -> Vec<u8> {
-    match project::read(text, system_of(system)) {
-        Ok(project) => bytes_of(&Assessed { report: project::assess(&project) }),
-        Err(faults) => bytes_of(&Refused { faults: faults.into_iter().map(told).collect() }),
-    }
+    bytes_of(&match project::read(text, system_of(system)) {
+        Ok(project) => Assessed::Report(project::assess(&project)),
+        Err(faults) => Assessed::Faults(faults.into_iter().map(told).collect()),
+    })
 }
 
 /// The sections that lead to one result of a report of the same text; `at` is the JSON text of the report's place.
