@@ -3,7 +3,6 @@
 use std::{
     env,
     ffi::OsString,
-    fs,
     path::{Path, PathBuf},
     process::Command,
 };
@@ -18,18 +17,6 @@ const TARGET: &str = "wasm32-unknown-unknown";
 /// The name that the binding script declares.
 pub const GLOBAL: &str = "steadfootWasm";
 
-/// Makes plain values of the bytes that the engine returns; stands behind the binding script.
-const VALUES: &str = "wasm/values.js";
-
-/// What makes the engine small, beside its profile.
-const SMALL: [&str; 2] = [
-    // The linker optimises the whole module once more, after the compiler has. Only then does it see that giving back
-    // memory does nothing, and drops the code that would do it: 5 % of the engine.
-    "-Clinker-plugin-lto",
-    // Without this the stack takes a megabyte, and the address of every constant a byte more.
-    "-Clink-arg=-zstack-size=524288",
-];
-
 /// The built engine.
 pub struct Engine {
     /// The script that converts values between the page and the module; declares [`GLOBAL`].
@@ -42,9 +29,7 @@ pub struct Engine {
 pub fn build(workspace: &Workspace) -> anyhow::Result<Engine> {
     add_target_if_missing()?;
     let compiled = compile(workspace)?;
-    let values = workspace.root().join(VALUES);
-    let values = fs::read_to_string(&values).with_context(|| format!("{} cannot be read", values.display()))?;
-    bind(&compiled, &values)
+    bind(&compiled)
 }
 
 fn add_target_if_missing() -> anyhow::Result<()> {
@@ -85,15 +70,17 @@ fn compile(workspace: &Workspace) -> anyhow::Result<PathBuf> {
     Ok(folder.join(TARGET).join("engine/steadfoot_wasm.wasm"))
 }
 
-/// The compiler's flags, with the separator that cargo asks for. Paths are remapped, or two builds would differ.
+/// The compiler's flags, with the separator that cargo asks for. Without remapped paths the module would carry this
+/// machine's in its panic messages, and two builds would differ.
 fn flags(workspace: &Workspace) -> OsString {
     let mut flags = OsString::from("--remap-path-prefix=");
     flags.push(workspace.root());
     flags.push("=steadfoot");
-    for flag in SMALL {
-        flags.push("\u{1f}");
-        flags.push(flag);
-    }
+    // Every browser of the last years has these instructions, the one for a square root among them, which a library
+    // without the standard one has no other way to.
+    flags.push("\u{1f}-Ctarget-feature=+simd128");
+    // Without this the stack takes a megabyte, and the address of every constant a byte more.
+    flags.push("\u{1f}-Clink-arg=-zstack-size=524288");
     if let Some(home) = cargo_home() {
         flags.push("\u{1f}--remap-path-prefix=");
         flags.push(home);
@@ -109,7 +96,7 @@ fn cargo_home() -> Option<OsString> {
     })
 }
 
-fn bind(compiled: &Path, values: &str) -> anyhow::Result<Engine> {
+fn bind(compiled: &Path) -> anyhow::Result<Engine> {
     let mut output = Bindgen::new()
         .input_path(compiled)
         .no_modules(true)?
@@ -120,7 +107,7 @@ fn bind(compiled: &Path, values: &str) -> anyhow::Result<Engine> {
         .typescript(false)
         .generate_output()
         .with_context(|| format!("the bindings of {} could not be made", compiled.display()))?;
-    let glue = format!("{}\n{values}", output.js());
+    let glue = output.js().to_string();
     ensure!(!glue.contains("</script"), "the binding script contains </script and cannot stand inside a page");
     Ok(Engine { glue, wasm: output.wasm_mut().emit_wasm() })
 }

@@ -3,18 +3,8 @@
 //! Projects come in as the text that the user made; results go out as plain JavaScript values, texts of rows as codes
 //! that the page looks up in its baked tables.
 
-#![cfg_attr(target_arch = "wasm32", no_std)]
-
-extern crate alloc;
-
-mod bytes;
 mod place;
 mod print;
-#[cfg(target_arch = "wasm32")]
-mod world;
-
-use alloc::string::String;
-use alloc::vec::Vec;
 
 use serde::Serialize;
 use steadfoot::calc::System;
@@ -22,9 +12,8 @@ use steadfoot::input::Fault;
 use steadfoot::project::{self, Project};
 use steadfoot::report::outcome::Report;
 use steadfoot::{explore, report::drawing};
-use wasm_bindgen::prelude::wasm_bindgen;
+use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 
-use crate::bytes::bytes_of;
 use crate::place::read_place;
 
 /// What came of a text: a report, or what is wrong with the text.
@@ -48,6 +37,12 @@ struct FaultTold {
     sentence: String,
 }
 
+/// Runs once when the engine is opened: a panic is told on the console with its place.
+#[wasm_bindgen(start)]
+pub fn open() {
+    console_error_panic_hook::set_once();
+}
+
 /// The engine's version, as printed on every sheet.
 #[wasm_bindgen]
 pub fn version() -> String {
@@ -56,8 +51,8 @@ pub fn version() -> String {
 
 /// Assesses a project: `{ report }` or `{ faults }`. `system` ("si" or "us") is for the limits that faults name.
 #[wasm_bindgen]
-pub fn assess(text: &str, system: &str) -> Vec<u8> {
-    bytes_of(&match project::read(text, system_of(system)) {
+pub fn assess(text: &str, system: &str) -> JsValue {
+    plain(&match project::read(text, system_of(system)) {
         Ok(project) => Assessed::Report(project::assess(&project)),
         Err(faults) => Assessed::Faults(faults.into_iter().map(told).collect()),
     })
@@ -65,38 +60,38 @@ pub fn assess(text: &str, system: &str) -> Vec<u8> {
 
 /// The sections that lead to one result of a report of the same text; `at` is the JSON text of the report's place.
 #[wasm_bindgen]
-pub fn working(text: &str, at: &str) -> Vec<u8> {
+pub fn working(text: &str, at: &str) -> JsValue {
     with_project(text, |project| match read_place(at) {
-        Some(at) => bytes_of(&project::working_told(project, &at)),
-        None => bytes_of(&()),
+        Some(at) => plain(&project::working_told(project, &at)),
+        None => JsValue::NULL,
     })
 }
 
 /// One drawing, "plan", "elevation" or "rose", of a place in the sweep; of the first state at rest where `at`
 /// is the text `null`.
 #[wasm_bindgen]
-pub fn drawings(text: &str, system: &str, at: &str, width_px: f64, which: &str) -> Vec<u8> {
+pub fn drawings(text: &str, system: &str, at: &str, width_px: f64, which: &str) -> JsValue {
     with_project(text, |project| {
         let system = system_of(system);
         let at = read_place(at);
         match which {
-            "rose" => bytes_of(&drawing::rose(&project::rose_scene(&project::assess(project)), width_px)),
-            "elevation" => bytes_of(&drawing::elevation(&project::scene(project, at.as_ref()), width_px, system)),
-            _ => bytes_of(&drawing::plan(&project::scene(project, at.as_ref()), width_px, system)),
+            "rose" => plain(&drawing::rose(&project::rose_scene(&project::assess(project)), width_px)),
+            "elevation" => plain(&drawing::elevation(&project::scene(project, at.as_ref()), width_px, system)),
+            _ => plain(&drawing::plan(&project::scene(project, at.as_ref()), width_px, system)),
         }
     })
 }
 
 /// The strongest demand, the highest zone and the largest load that the cabinet still holds, bolted and free.
 #[wasm_bindgen]
-pub fn limits(text: &str) -> Vec<u8> {
-    with_project(text, |project| bytes_of(&explore::limits(project)))
+pub fn limits(text: &str) -> JsValue {
+    with_project(text, |project| plain(&explore::limits(project)))
 }
 
 /// Which fields to set so that a live number of the answer becomes a value.
 #[wasm_bindgen]
-pub fn turned(text: &str, live: &str, value: f64) -> Vec<u8> {
-    with_project(text, |project| bytes_of(&explore::turned(project, live, value)))
+pub fn turned(text: &str, live: &str, value: f64) -> JsValue {
+    with_project(text, |project| plain(&explore::turned(project, live, value)))
 }
 
 /// A number with its unit, printed by the engine.
@@ -134,10 +129,10 @@ pub(crate) fn system_of(system: &str) -> System {
     if system == "us" { System::Us } else { System::Si }
 }
 
-fn with_project(text: &str, then: impl FnOnce(&Project) -> Vec<u8>) -> Vec<u8> {
+fn with_project(text: &str, then: impl FnOnce(&Project) -> JsValue) -> JsValue {
     match project::read(text, System::Si) {
         Ok(project) => then(&project),
-        Err(_) => bytes_of(&()),
+        Err(_) => JsValue::NULL,
     }
 }
 
@@ -147,9 +142,8 @@ fn told(fault: Fault) -> FaultTold {
     FaultTold { path, problem, given, allowed, line, column, sentence }
 }
 
-/// Gives back the memory of the last call; each call of the page begins with it.
-#[wasm_bindgen]
-pub fn begin() {
-    #[cfg(target_arch = "wasm32")]
-    world::begin();
+/// A plain JavaScript value. The shapes are our own and always convert; null says that one did not.
+fn plain<T: Serialize>(value: &T) -> JsValue {
+    let serializer = serde_wasm_bindgen::Serializer::new().serialize_missing_as_null(true);
+    value.serialize(&serializer).unwrap_or(JsValue::NULL)
 }

@@ -1,7 +1,5 @@
 //! Numbers printed by the engine, with the wishes of the page as words.
 
-use alloc::string::String;
-
 use steadfoot::calc::show::{self, Reading, Rounding, Style};
 use steadfoot::calc::{Kind, System};
 
