@@ -151,7 +151,17 @@ fn all_checks(
                     // A release by the clause is told; a rule that simply reaches is not worth a line.
                     let reaches = check == CheckId::Anchorage && !matches!(finding.outcome, Outcome::NotCovered(_));
                     if !reaches {
-                        told.push(check_told(bench, finding, None));
+                        let is_compared = matches!(finding.outcome, Outcome::Compared { .. });
+                        let anywhere = is_compared.then(|| At {
+                            state: 0,
+                            case: None,
+                            anchors: false,
+                            direction_rad: 0.0,
+                            subject: subject_told(finding.subject),
+                            stiffness: 1.0,
+                            check: Some(check.id()),
+                        });
+                        told.push(check_told(bench, finding, anywhere));
                     }
                 }
             }
