@@ -84,7 +84,14 @@ test('the sheet shows the working of each compared check with its clause', () =>
       if (row.c) assertHolds(all, row.c, `the clause of a step of ${check.id}`);
     }
   }
-  assert.ok(await root.evaluate((shadow) => shadow.querySelectorAll('.paper math').length) > 20, 'formulas are typeset');
+  // The sheet is made for printing and taken away afterwards.
+  const typeset = await root.evaluate((shadow) => {
+    dispatchEvent(new Event('beforeprint'));
+    const count = shadow.querySelectorAll('.paper math').length;
+    dispatchEvent(new Event('afterprint'));
+    return count;
+  });
+  assert.ok(typeset > 20, 'formulas are typeset');
 }));
 
 test('a project with faults prints its faults and no result', () => visit({ page: checkPage('file', JSON.stringify({ ...sample(), slab: { ...sample().slab, thickness_mm: '12 m' } })) }, async ({ page }) => {
