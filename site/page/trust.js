@@ -22,9 +22,7 @@ function trustMark(trust) {
 function trustLegend() {
   return make("p", { class: "legend" },
     "How far the text of a clause can be trusted: ",
-    TRUST_ORDER.map((trust, place) => [
-      make("span", { class: "entry" }, trustMark(trust), " ", trust, ", ", TRUST_WORDS[trust], place < 3 ? "; " : "."),
-    ]));
+    TRUST_ORDER.map((trust, place) => [trustMark(trust), " ", trust, ", ", TRUST_WORDS[trust], place < 3 ? "; " : "."]));
 }
 
 function leastTrust(trusts) {
