@@ -162,6 +162,17 @@ fn levels_are_component_with_amplified_or_anchorage_and_a_missing_one_has_its_re
 }
 
 #[test]
+fn the_step_that_is_said_to_govern_is_on_the_sheet_with_the_value_of_the_push() {
+    for_random_inputs(|rule, values| {
+        let (Ok(demand), sheet) = told(rule, values) else { return };
+        let step = sheet.sections[0].steps.iter().find(|step| step.id == demand.governs);
+        let step = step.unwrap_or_else(|| panic!("{}: what governs is not told", rule.id));
+        // Loose snubbers double what the limits have left.
+        assert!([1.0, 2.0].iter().any(|factor| factor * step.value == demand.push), "{}: {values:?}", rule.id);
+    });
+}
+
+#[test]
 fn directions_are_any_unless_the_other_is_chosen() {
     for_random_inputs(|rule, values| {
         let Ok(demand) = quiet(rule, values) else { return };

@@ -32,6 +32,9 @@ const KINDS: [Kind; 20] = [
     Kind::Subgrade,
     Kind::Angle,
     Kind::Time,
+    Kind::Frequency,
+    Kind::Velocity,
+    Kind::FreeFall,
     Kind::Empirical { force: 3, length: -3 },
 ];
 

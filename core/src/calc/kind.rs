@@ -41,6 +41,12 @@ pub enum Kind {
     Angle,
     /// A time.
     Time,
+    /// How often in a second.
+    Frequency,
+    /// A length per time.
+    Velocity,
+    /// The acceleration of free fall: a length per time per time. Every other acceleration is a multiple of it.
+    FreeFall,
     /// An empirical constant of a formula: powers of force and length, in sixths.
     Empirical {
         /// Power of force, in sixths.
@@ -64,7 +70,7 @@ pub struct Dimension {
 }
 
 impl Kind {
-    const SIMPLE: [Kind; 19] = [
+    const SIMPLE: [Kind; 22] = [
         Kind::Number,
         Kind::Utilisation,
         Kind::Acceleration,
@@ -84,6 +90,9 @@ impl Kind {
         Kind::Subgrade,
         Kind::Angle,
         Kind::Time,
+        Kind::Frequency,
+        Kind::Velocity,
+        Kind::FreeFall,
     ];
 
     /// The kind as a number, for the boundary to the page.
@@ -127,6 +136,9 @@ impl Kind {
             Kind::Stiffness => of(6, -6, 0, 0),
             Kind::Subgrade => of(6, -18, 0, 0),
             Kind::Time => of(0, 0, 0, 6),
+            Kind::Frequency => of(0, 0, 0, -6),
+            Kind::Velocity => of(0, 6, 0, -6),
+            Kind::FreeFall => of(0, 6, 0, -12),
             Kind::Empirical { force, length } => of(force as i16, length as i16, 0, 0),
         }
     }

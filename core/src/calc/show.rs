@@ -177,6 +177,23 @@ pub fn unit_text(kind: Kind, system: System, reading: Reading) -> String {
             }
         }
         (Kind::Time, _) => "s",
+        (Kind::Frequency, _) => "Hz",
+        (Kind::Velocity, System::Si) => {
+            if plain {
+                "m/s"
+            } else {
+                "mm/s"
+            }
+        }
+        (Kind::Velocity, System::Us) => "in/s",
+        (Kind::FreeFall, System::Si) => {
+            if plain {
+                "m/s²"
+            } else {
+                "mm/s²"
+            }
+        }
+        (Kind::FreeFall, System::Us) => "in/s²",
         (Kind::Empirical { force, length }, system) => {
             let (force_unit, length_unit) = if system == System::Si { ("N", "mm") } else { ("lbf", "in") };
             let mut text = String::new();
@@ -231,7 +248,7 @@ fn per_base(kind: Kind, system: System, reading: Reading) -> f64 {
         return 1.0;
     }
     match (kind, system) {
-        (Kind::Force | Kind::Stiffness, System::Si) => 1e-3,
+        (Kind::Force | Kind::Stiffness | Kind::Velocity | Kind::FreeFall, System::Si) => 1e-3,
         (Kind::Moment | Kind::Inertia, System::Si) => 1e-6,
         (Kind::Moment, System::Us) => 1.0 / 12.0,
         (Kind::Inertia, System::Us) => 1.0 / 144.0,

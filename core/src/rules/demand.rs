@@ -34,6 +34,9 @@ pub type Faults = Vec<(usize, Problem, &'static str)>;
 pub struct Demand {
     /// Horizontal force over weight at component level, before load factors: what the answer calls the push.
     pub push: f64,
+    /// The step of the sheet that decided the push: the force of the clause where it lies between its limits, the limit
+    /// where one governs, the push itself where the clause has none. [`governing`] finds it.
+    pub governs: StepId,
     /// Vertical action over weight at component level, upwards or downwards.
     pub vertical: f64,
     /// All load cases.
@@ -88,6 +91,17 @@ pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] =
 /// ```
 pub fn demand_rule(id: &str) -> Option<&'static DemandRule> {
     DEMAND_RULES.iter().copied().find(|rule| rule.id == id)
+}
+
+/// Which of these steps decided a force: the first whose value it has. The force before its limits comes first, so that a
+/// limit that changes nothing is not said to govern.
+///
+/// Panics where none has the value: then the force is not one of them, which is a mistake in the rule.
+pub(super) fn governing(force: f64, steps: &[(StepId, f64)]) -> StepId {
+    match steps.iter().find(|(_, value)| *value == force) {
+        Some((step, _)) => *step,
+        None => panic!("the force is none of the steps that may decide it"),
+    }
 }
 
 /// The directions of a field with the words `any` and `100-30`.

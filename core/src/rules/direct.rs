@@ -147,7 +147,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
             Some(steps::NOT_AMPLIFIED)
         }
     };
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth: None })
+    let governs = steps::C_P;
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth: None })
 }
 
 fn faults(values: &Values, faults: &mut Faults) {

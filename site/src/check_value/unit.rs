@@ -86,4 +86,8 @@ const UNITS: &[(&str, Kind, f64)] = &[
     ("deg", Kind::Angle, core::f64::consts::PI / 180.0),
     ("rad", Kind::Angle, 1.0),
     ("s", Kind::Time, 1.0),
+    ("Hz", Kind::Frequency, 1.0),
+    ("mm/s", Kind::Velocity, 1.0),
+    ("m/s", Kind::Velocity, 1e3),
+    ("in/s", Kind::Velocity, INCH_MM),
 ];

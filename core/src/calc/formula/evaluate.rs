@@ -122,16 +122,17 @@ impl Evaluation<'_> {
             values.push(self.of(argument)?);
         }
         let first = values[0];
-        let angle = |of: fn(f64) -> f64| {
+        let of_plain = |of: fn(f64) -> f64| {
             require_plain(first)?;
             Ok(plain(of(first.value)))
         };
         match function {
             Function::Sqrt => self.power(&arguments[0], &Expression::Number(0.5, "0.5".into())),
             Function::Abs => Ok(Quantity { value: first.value.abs(), ..first }),
-            Function::Sin => angle(number::sin),
-            Function::Cos => angle(number::cos),
-            Function::Tan => angle(number::tan),
+            Function::Sin => of_plain(number::sin),
+            Function::Cos => of_plain(number::cos),
+            Function::Tan => of_plain(number::tan),
+            Function::Ln => of_plain(number::ln),
             Function::Min | Function::Max => {
                 let mut best = first;
                 for value in &values[1..] {

@@ -42,6 +42,7 @@ pub enum Function {
     Sin,
     Cos,
     Tan,
+    Ln,
     Min,
     Max,
 }
@@ -229,6 +230,7 @@ impl Reader<'_> {
             ("sin", 1) => Function::Sin,
             ("cos", 1) => Function::Cos,
             ("tan", 1) => Function::Tan,
+            ("ln", 1) => Function::Ln,
             ("min", n) if n > 0 => Function::Min,
             ("max", n) if n > 0 => Function::Max,
             _ => return Err(FormulaError(format!("no function {name} of {} arguments", arguments.len()))),

@@ -198,6 +198,7 @@ impl Typeset {
             Function::Sin => "sin",
             Function::Cos => "cos",
             Function::Tan => "tan",
+            Function::Ln => "ln",
             Function::Min => "min",
             _ => "max",
         };

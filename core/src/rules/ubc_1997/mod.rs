@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::UBC_1997;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -60,7 +60,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         }
     };
     let i_p = sheet.step(steps::I_P, values.given(fields::IMPORTANCE));
-    let Push { component: c_p, anchors: c_pa } = if values.choice(fields::EQUATION) == Some(SIMPLE) {
+    let Push { component: c_p, governs, anchors: c_pa } = if values.choice(fields::EQUATION) == Some(SIMPLE) {
         simple(c_a, i_p, sheet)
     } else {
         full(values, c_a, i_p, sheet)
@@ -78,7 +78,15 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let asks_depth = values.choice(fields::EQUATION) != Some(SIMPLE) || components::is_isolated(values);
     let is_deep = values.choice(fields::ANCHORS) == Some(DEEP);
     let anchor_depth = (is_deep && asks_depth).then_some((8.0, steps::NOT_DEEP));
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: Some(steps::NOT_AMPLIFIED), category_c, anchor_depth })
+    Ok(Demand {
+        push: c_p,
+        governs,
+        vertical: c_v,
+        cases,
+        not_amplified: Some(steps::NOT_AMPLIFIED),
+        category_c,
+        anchor_depth,
+    })
 }
 
 /// Place of the word of the field `equation`.
@@ -90,13 +98,18 @@ const SHALLOW: usize = 1;
 /// Horizontal force over weight after the limits.
 struct Push {
     component: f64,
+    governs: StepId,
     anchors: f64,
 }
 
 /// 32-1, which knows neither height nor response factor.
 fn simple(c_a: f64, i_p: f64, sheet: &mut Sheet) -> Push {
     let c_1 = sheet.step(steps::C_1, 4.0 * c_a * i_p);
-    Push { component: sheet.step(steps::C_P_SIMPLE, c_1), anchors: sheet.step(steps::C_PA_SIMPLE, c_1) }
+    Push {
+        component: sheet.step(steps::C_P_SIMPLE, c_1),
+        governs: steps::C_1,
+        anchors: sheet.step(steps::C_PA_SIMPLE, c_1),
+    }
 }
 
 /// 32-2 within 32-3, for the component and again for its anchors.
@@ -114,7 +127,8 @@ fn full(values: &Values, c_a: f64, i_p: f64, sheet: &mut Sheet) -> Push {
         _ => sheet.step(steps::R_PA_NONDUCTILE, f64::min(1.0, r_p)),
     };
     let c_2a = sheet.step(steps::C_2A, a_p * c_a * i_p / r_pa * (1.0 + 3.0 * r_h));
-    Push { component: c_p, anchors: sheet.step(steps::C_PA, f64::max(c_min, f64::min(c_max, c_2a))) }
+    let governs = demand::governing(c_p, &[(steps::C_2, c_2), (steps::C_MAX, c_max), (steps::C_MIN, c_min)]);
+    Push { component: c_p, governs, anchors: sheet.step(steps::C_PA, f64::max(c_min, f64::min(c_max, c_2a))) }
 }
 
 /// Horizontal force over weight for anchors in concrete: doubled under isolators by footnote 14, then times 1.1.
