@@ -12,7 +12,7 @@ const COUNT: usize = 20_000;
 const DIGITS_MAX: usize = 12;
 
 /// Every kind that has a field, a working or a drawing.
-const KINDS: [Kind; 20] = [
+const KINDS: [Kind; 23] = [
     Kind::Number,
     Kind::Utilisation,
     Kind::Acceleration,
