@@ -67,9 +67,11 @@ fn random_case(random: &mut Random, rule: &'static AnchorRule) -> Case {
         thickness_mm: embedment_mm * if random.percent(2) { 0.9 } else { random.decades(1.05, 6.0) },
         cracking: if random.percent(50) { Cracking::Cracked } else { Cracking::Uncracked },
         outline,
+        boundary: Rectangle::EVERYWHERE,
+        openings: Vec::new(),
     };
     let forces = random_forces(random, anchors.len());
-    Case { rule, values, anchors, slab, forces }
+    Case { rule, values, own: anchors.len(), anchors, slab, forces }
 }
 
 fn random_forces(random: &mut Random, count: usize) -> Vec<AnchorForce> {
@@ -106,7 +108,7 @@ fn formula_texts_of_anchor_rules_give_what_was_recorded() {
             proof.take(&case.told().0.sections);
             let mut sheet = Sheet::told();
             sheet.open(steadfoot::calc::Part::BaseReactions, Subject::Whole, None, steadfoot::calc::System::Si);
-            let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+            let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
             (rule.prepare)(&site).stiffness_n_per_mm(0, &mut sheet);
             proof.take(&sheet.sections);
         }
@@ -128,7 +130,7 @@ fn reasons_of_anchor_rules_are_all_used() {
     let mut used: BTreeSet<StepId> = ANCHOR_RULES.iter().map(|rule| rule.other_format).collect();
     let mut take = |case: &Case, level| {
         let mut findings: Vec<Finding> = Vec::new();
-        let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+        let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
         let mut prepared = (case.rule.prepare)(&site);
         prepared.place(&mut Sheet::quiet(), &mut findings);
         prepared.check(&case.forces, level, &mut Sheet::quiet(), &mut findings);
@@ -193,9 +195,11 @@ fn pair_case(rule: &str) -> Case {
         thickness_mm: 300.0,
         cracking: Cracking::Cracked,
         outline: Rectangle::EVERYWHERE,
+        boundary: Rectangle::EVERYWHERE,
+        openings: Vec::new(),
     };
     let force = AnchorForce { tension_n: 8000.0, shear_x_n: 0.0, shear_y_n: 3000.0 };
-    Case { rule, anchors: vec![anchor(0.0), anchor(150.0)], values, slab, forces: vec![force; 2] }
+    Case { rule, anchors: vec![anchor(0.0), anchor(150.0)], values, slab, forces: vec![force; 2], own: 2 }
 }
 
 fn set(values: &mut Values, field: usize, word: &str) {
@@ -330,8 +334,9 @@ fn transformed(case: &Case, by: fn(f64, f64) -> (f64, f64)) -> Case {
         rule: case.rule,
         values: case.values.clone(),
         anchors: anchors.collect(),
-        slab: AnchorSlab { outline, ..case.slab },
+        slab: AnchorSlab { outline, ..case.slab.clone() },
         forces: forces.collect(),
+        own: case.own,
     }
 }
 
@@ -487,7 +492,8 @@ fn random_case_like(case: &Case) -> Case {
         rule: case.rule,
         values: case.values.clone(),
         anchors: case.anchors.clone(),
-        slab: case.slab,
+        slab: case.slab.clone(),
+        own: case.own,
         forces: case.forces.clone(),
     }
 }
@@ -565,7 +571,7 @@ fn the_united_area_is_inclusion_and_exclusion() {
         case.forces = vec![case.forces[0]; 4];
         case.slab.outline.left_mm = -210.0 - random.between(0.0, 100.0);
         let outlines = {
-            let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+            let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
             (case.rule.prepare)(&site).breakout_outlines(&[0, 1, 2, 3])
         };
         let drawn: f64 = outlines.iter().map(|outline| outline.area_mm2()).sum();
@@ -643,7 +649,7 @@ fn cost_of_one_call() {
     case.slab.outline = edges;
     let force = |pull: f64| AnchorForce { tension_n: pull, shear_x_n: -2000.0, shear_y_n: -1000.0 };
     case.forces = (0..8).map(|place| force(if place < 4 { 5000.0 + 100.0 * place as f64 } else { 0.0 })).collect();
-    let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+    let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
     let mut prepared = (case.rule.prepare)(&site);
     let mut findings: Vec<Finding> = Vec::new();
     // The quickest of many short runs, because other work on the machine only ever adds.

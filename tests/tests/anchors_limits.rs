@@ -361,7 +361,7 @@ fn edge_distance_is_6_diameters_and_cover_on_the_head() {
 fn categories_c_to_f_need_an_amplified_demand_and_reduce_concrete() {
     let found = |category: &str, level: Amplification| {
         let case = case(json!({ "seismic_category": category }));
-        let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+        let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
         let mut findings: Vec<Finding> = Vec::new();
         (case.rule.prepare)(&site).check(&case.forces, level, &mut Sheet::quiet(), &mut findings);
         findings

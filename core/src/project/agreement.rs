@@ -6,6 +6,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::draft::{Draft, Item, Ruled};
+use super::neighbour;
+use super::surroundings::surroundings;
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::calc::Kind;
 use crate::calc::show::{Reading, Rounding, Style, show};
@@ -15,7 +17,7 @@ use crate::load_out::{content, state};
 use crate::slab::edge;
 
 /// Two anchors nearer than this stand on one place.
-const APART_MM: f64 = 1.0;
+pub(super) const APART_MM: f64 = 1.0;
 /// The frame's centre of gravity is not on the floor, so that whatever is built on it has a height to tip from.
 const FRAME_CENTRE_MIN_MM: f64 = 1.0;
 /// How many times its own size the plan of the cabinet may be left by what stands or hangs on it.
@@ -27,12 +29,14 @@ pub fn agreement(reader: &mut Reader, draft: &Draft) {
     names(reader, &draft.anchors, anchor::NAME);
     names(reader, &draft.contents, content::NAME);
     names(reader, &draft.states, state::NAME);
+    names(reader, &draft.neighbours, neighbour::NAME);
     frame_centre(reader, draft);
     feet(reader, draft);
     anchors(reader, draft);
     places(reader, draft, &draft.lifting_points, lifting_point::AT);
     contents(reader, &draft.contents);
     states(reader, draft);
+    surroundings(reader, draft);
     if let Some(Ruled { rule: Some(rule), item }) = &draft.site {
         rule_faults(reader, item, rule.fields, rule.faults);
     }
@@ -143,7 +147,7 @@ fn feet(reader: &mut Reader, draft: &Draft) {
 }
 
 /// Two feet share an area, or are points on one place.
-fn overlap(a: &Rectangle, b: &Rectangle) -> bool {
+pub(super) fn overlap(a: &Rectangle, b: &Rectangle) -> bool {
     a.clipped(b).is_some() || a == b
 }
 
@@ -196,7 +200,7 @@ fn own_faults(reader: &mut Reader, draft: &Draft, item: &Item, own: &Values) {
 }
 
 /// The outline of the slab; `None` where it is not given or has a fault.
-fn slab_outline(draft: &Draft) -> Option<Rectangle> {
+pub(super) fn slab_outline(draft: &Draft) -> Option<Rectangle> {
     draft.edges.as_ref().filter(|edges| edges.is_sound).map(|edges| edge::outline(&edges.values))
 }
 

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::Project;
 use crate::calc::{StepId, limit};
+use crate::geometry::Point;
 use crate::load_case::Level;
 use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SLAB_MISSING};
 use crate::rules::anchor::{Amplification, AnchorPlace, AnchorSite, AnchorSlab, Cracking, PreparedAnchors};
@@ -45,17 +46,27 @@ pub(super) fn prepared_anchors(project: &Project) -> Result<Box<dyn PreparedAnch
     }
     let slab = project.slab.as_ref().ok_or(SLAB_MISSING)?;
     let anchorage = project.anchorage.as_ref().ok_or(RULE_MISSING)?;
-    let anchors: Vec<AnchorPlace> = project
+    let mut anchors: Vec<AnchorPlace> = project
         .cabinet
         .anchors
         .iter()
         .map(|anchor| AnchorPlace { at: anchor.at, values: anchor.values(&anchorage.values) })
         .collect();
+    let own = anchors.len();
+    for neighbour in &project.neighbours {
+        for place in 0..own {
+            let AnchorPlace { at, values } = anchors[place].clone();
+            let at = Point::new(at.x_mm + neighbour.at.x_mm, at.y_mm + neighbour.at.y_mm);
+            anchors.push(AnchorPlace { at, values });
+        }
+    }
     let slab = AnchorSlab {
         strength_mpa: slab.strength_mpa,
         thickness_mm: slab.thickness_mm,
         cracking: if slab.is_cracked { Cracking::Cracked } else { Cracking::Uncracked },
         outline: slab.outline,
+        boundary: slab.boundary,
+        openings: slab.openings.clone(),
     };
-    Ok((anchorage.rule.prepare)(&AnchorSite { values: &anchorage.values, anchors: &anchors, slab }))
+    Ok((anchorage.rule.prepare)(&AnchorSite { values: &anchorage.values, anchors: &anchors, own, slab: &slab }))
 }

@@ -287,15 +287,20 @@ impl<'p> Bench<'p> {
         &self.reactions
     }
 
-    /// The forces in the anchors of the last place that was checked.
+    /// The forces in the cabinet's own anchors at the last place that was checked.
     pub fn anchor_forces(&self) -> &[AnchorForce] {
-        &self.forces
+        &self.forces[..self.forces.len().min(self.anchor_places.len())]
     }
 
     /// Outlines of the breakout bodies of these anchors; none where the anchors are not checked.
     pub fn breakout_outlines(&self, pulled: &[usize]) -> Vec<crate::geometry::Polygon> {
         match &self.anchors {
-            Some(anchors) if !pulled.is_empty() => anchors.breakout_outlines(pulled),
+            Some(anchors) if !pulled.is_empty() => {
+                let own = self.anchor_places.len();
+                let of_all = (0..=self.project.neighbours.len())
+                    .flat_map(|cabinet| pulled.iter().map(move |place| cabinet * own + place));
+                anchors.breakout_outlines(&of_all.collect::<Vec<_>>())
+            }
             _ => Vec::new(),
         }
     }
@@ -344,6 +349,9 @@ impl<'p> Bench<'p> {
             shear_x_n: share.x_n,
             shear_y_n: share.y_n,
         }));
+        for _ in &self.project.neighbours {
+            self.forces.extend_from_within(..self.anchor_places.len());
+        }
         anchors.check(&self.forces, self.amplification, sheet, findings);
     }
 

@@ -3,13 +3,14 @@
 use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
+use super::neighbour;
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
 use crate::load_out::{content, state};
 use crate::rules::anchor::{ANCHOR_RULES, AnchorRule};
 use crate::rules::demand::{DEMAND_RULES, DemandRule};
-use crate::slab::{self, edge};
+use crate::slab::{self, boundary, edge, opening};
 
 /// Everything that was read. Fields with a fault are unknown.
 pub struct Draft<'n> {
@@ -25,6 +26,9 @@ pub struct Draft<'n> {
     pub states: Vec<Item<'n>>,
     pub slab: Option<Item<'n>>,
     pub edges: Option<Item<'n>>,
+    pub boundary: Option<Item<'n>>,
+    pub openings: Vec<Item<'n>>,
+    pub neighbours: Vec<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
 }
@@ -45,7 +49,9 @@ pub struct Ruled<'n, R: 'static> {
 
 const NO_OTHERS: Others = Others::Only(&[]);
 const CABINET_PARTS: Others = Others::Only(&["frame", "feet", "anchors", "lifting_points"]);
-const PROJECT_PARTS: Others = Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage"]);
+const SLAB_PARTS: Others = Others::Only(&["edges_mm", "boundary_mm", "openings"]);
+const PROJECT_PARTS: Others =
+    Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage", "neighbours"]);
 
 /// Reads every part of the file.
 pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
@@ -56,8 +62,12 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let items_there = root.member("contents").is_none_or(|spot| spot.item_count() == Some(contents.len()));
     reader.contents = items_there.then(|| names_of(&contents));
     let states = items(reader, &root, "states", (state::STATES_MAX, state::FIELDS));
-    let slab = root.member("slab").map(|spot| item(reader, spot, slab::FIELDS, Others::Only(&["edges_mm"])));
+    let slab = root.member("slab").map(|spot| item(reader, spot, slab::FIELDS, SLAB_PARTS));
     let edges = slab.as_ref().and_then(|slab| required(reader, &slab.spot, "edges_mm"));
+    let boundary = slab.as_ref().and_then(|slab| slab.spot.member("boundary_mm"));
+    let openings = (opening::OPENINGS_MAX, opening::FIELDS);
+    let openings = slab.as_ref().map_or(Vec::new(), |slab| items(reader, &slab.spot, "openings", openings));
+    let neighbours = items(reader, &root, "neighbours", (neighbour::NEIGHBOURS_MAX, neighbour::FIELDS));
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
     let mut draft = Draft {
@@ -71,6 +81,9 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         states,
         slab,
         edges: edges.map(|spot| item(reader, spot, edge::FIELDS, NO_OTHERS)),
+        boundary: boundary.map(|spot| item(reader, spot, boundary::FIELDS, NO_OTHERS)),
+        openings,
+        neighbours,
         site,
         anchorage,
         cabinet: None,

@@ -10,10 +10,11 @@ use alloc::string::String;
 use sha2::{Digest, Sha256};
 
 use super::draft::{Draft, Item};
+use super::neighbour;
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::{Field, FieldShape, Value, Values};
 use crate::load_out::{content, state};
-use crate::slab::{self, edge};
+use crate::slab::{self, boundary, edge, opening};
 
 const DIGITS: usize = 12;
 /// What the page notes in the file about its last result.
@@ -37,6 +38,9 @@ pub fn fingerprint(draft: &Draft) -> String {
     canonical.items(&draft.states, state::FIELDS);
     canonical.items(&draft.slab, slab::FIELDS);
     canonical.items(&draft.edges, edge::FIELDS);
+    canonical.items(&draft.boundary, boundary::FIELDS);
+    canonical.items(&draft.openings, opening::FIELDS);
+    canonical.items(&draft.neighbours, neighbour::FIELDS);
     if let Some((rule, item)) = draft.site.as_ref().and_then(|site| Some((site.rule?, &site.item))) {
         canonical.values(rule.id, rule.fields, &item.values);
     }

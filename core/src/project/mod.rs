@@ -7,12 +7,14 @@ pub mod bench;
 mod draft;
 mod fingerprint;
 mod footed;
+pub mod neighbour;
 pub mod parts;
 mod picture;
 mod read;
 mod rose;
 pub mod schema;
 mod self_check;
+mod surroundings;
 mod sweep;
 mod tell;
 mod working;
@@ -28,6 +30,7 @@ pub use working::{working, working_told};
 
 use crate::cabinet::Cabinet;
 use crate::fields;
+use crate::geometry::Point;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
 use crate::load_out::{Content, LoadState, State, load_state};
 use crate::rules::anchor::AnchorRule;
@@ -55,9 +58,20 @@ pub struct Project {
     pub site: Option<Site>,
     /// How it is bolted down; without one, anchors are not checked.
     pub anchorage: Option<Anchorage>,
+    /// The same cabinet standing again nearby, bolted into the same slab.
+    pub neighbours: Vec<Neighbour>,
     /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It
     /// stays that of the file when values are changed for a search.
     pub fingerprint: String,
+}
+
+/// The same cabinet again, standing at some distance in the same concrete.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Neighbour {
+    /// Its name.
+    pub name: String,
+    /// The middle of its base in the axes of this cabinet.
+    pub at: Point,
 }
 
 /// The demand rule with its inputs.

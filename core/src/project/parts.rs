@@ -2,11 +2,12 @@
 //!
 //! Only native code refers to it; the builder bakes it for the page.
 
+use super::neighbour;
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::allowed::CONTENTS_MAX;
 use crate::input::{Field, FieldText};
 use crate::load_out::{content, state};
-use crate::slab::{self, edge};
+use crate::slab::{self, boundary, edge, opening};
 
 /// One part of the file.
 pub struct Part {
@@ -182,6 +183,30 @@ pub static PARTS: &[Part] = &[
         fresh: r#"{"left": null, "right": null, "front": null, "rear": null}"#,
     },
     Part {
+        id: "boundary",
+        path: "slab.boundary_mm",
+        presence: Presence::Optional,
+        fields: boundary::FIELDS,
+        texts: boundary::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Boundaries in the slab",
+        noun: "boundaries in the slab",
+        help: "Lines beyond which somebody unknown may bolt something down. What breaks out of the concrete is counted up to them only; they are no edges.",
+        fresh: r#"{"left": null, "right": null, "front": null, "rear": null}"#,
+    },
+    Part {
+        id: "opening",
+        path: "slab.openings[]",
+        presence: Presence::List { max: opening::OPENINGS_MAX },
+        fields: opening::FIELDS,
+        texts: opening::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Openings in the slab",
+        noun: "opening",
+        help: "Shafts, pits, ducts and pipes near the anchors. They cut what breaks out of the concrete, and their sides count as edges.",
+        fresh: r#"{"at_mm": [1500, 0], "size_mm": [300, 300]}"#,
+    },
+    Part {
         id: "site",
         path: "site",
         presence: Presence::Optional,
@@ -204,5 +229,17 @@ pub static PARTS: &[Part] = &[
         noun: "anchorage",
         help: "Which bolts hold it, and by which rule their strength is found. Holds for all anchors that have nothing of their own. Without it the anchors are not checked.",
         fresh: r#"{"rule": "aci-318-19-si"}"#,
+    },
+    Part {
+        id: "neighbour",
+        path: "neighbours[]",
+        presence: Presence::List { max: neighbour::NEIGHBOURS_MAX },
+        fields: neighbour::FIELDS,
+        texts: neighbour::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Neighbours",
+        noun: "neighbour",
+        help: "The same cabinet standing again nearby, bolted into the same slab. One motion shakes all, so its anchors pull at the same time and as hard; what is told is about this cabinet.",
+        fresh: r#"{"name": "neighbour", "at_mm": [1200, 0]}"#,
     },
 ];

@@ -5,14 +5,16 @@ use alloc::vec::Vec;
 
 use super::draft::{Draft, Item, draft};
 use super::{Anchorage, FORMAT, FORMAT_NAME, PART_FILLED, Project, Site, TITLE, WRITTEN_BY};
+use super::{Neighbour, neighbour};
 use super::{agreement::agreement, fingerprint::fingerprint};
 use crate::cabinet::{self, Anchor, Cabinet, Foot, Frame, LiftingPoint, Stem, anchor, foot, frame, lifting_point};
 use crate::calc::System;
+use crate::geometry::Rectangle;
 use crate::geometry::{Point, Size};
 use crate::input::text::{self, Json, Trouble};
 use crate::input::{Fault, Problem, Reader, Spot, Values};
 use crate::load_out::{Content, State, content, state};
-use crate::slab::{self, Slab, edge};
+use crate::slab::{self, Slab, edge, opening};
 
 /// Reads a project file. The page, the command line and the tests all read here, so that all give the same faults.
 ///
@@ -110,6 +112,8 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             strength_mpa: slab.values.given(slab::STRENGTH),
             thickness_mm: slab.values.given(slab::THICKNESS),
             outline: edge::outline(&edges.values),
+            boundary: draft.boundary.map_or(Rectangle::EVERYWHERE, |lines| edge::outline(&lines.values)),
+            openings: all(&draft.openings, opening::rectangle),
             is_cracked: slab.values.flag(slab::CRACKED),
             friction: slab.values.given(slab::FRICTION),
         }),
@@ -117,6 +121,10 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
         anchorage: draft
             .anchorage
             .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.values })),
+        neighbours: all(&draft.neighbours, |values| {
+            let [x_mm, y_mm] = values.pair(neighbour::AT);
+            Neighbour { name: name_of(values, neighbour::NAME), at: Point::new(x_mm, y_mm) }
+        }),
         fingerprint,
     })
 }

@@ -18,6 +18,9 @@ pub struct AnchorRule {
     pub fields: &'static [Field],
     /// The places of the fields that a single anchor may have otherwise.
     pub anchor_fields: &'static [usize],
+    /// The places of the fields that the anchor's evaluation report or approval gives and nothing else does. A rule may
+    /// lack any of them; then what needs it is not covered, and the reason names it.
+    pub report_fields: &'static [usize],
     /// The format of the demand that its strengths may be compared with.
     pub format: Format,
     /// The system in whose units it computes.
@@ -41,6 +44,10 @@ pub struct AnchorRule {
 pub enum Amplification {
     /// The horizontal action is multiplied by the overstrength factor, and the statics are done with it.
     Amplified,
+    /// The pull is found with it, the shear without.
+    TensionOnly,
+    /// The shear is found with it, the pull without.
+    ShearOnly,
     /// It is not.
     Plain,
 }
@@ -49,10 +56,13 @@ pub enum Amplification {
 pub struct AnchorSite<'a> {
     /// What the anchorage says for all anchors, in the order of the rule's fields.
     pub values: &'a Values,
-    /// The anchors, in the order of the file.
+    /// The anchors: the cabinet's own in the order of the file, then those of its neighbours, which stand in the same
+    /// concrete and feel the same forces at the same time.
     pub anchors: &'a [AnchorPlace],
+    /// How many of them are the cabinet's own. What is found is theirs; a group of neighbours alone is nobody's finding.
+    pub own: usize,
     /// The concrete.
-    pub slab: AnchorSlab,
+    pub slab: &'a AnchorSlab,
 }
 
 /// One anchor.
@@ -65,7 +75,7 @@ pub struct AnchorPlace {
 }
 
 /// The concrete that anchors stand in.
-#[derive(Clone, Copy, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct AnchorSlab {
     /// Specified compressive strength of cylinders.
     pub strength_mpa: f64,
@@ -75,6 +85,10 @@ pub struct AnchorSlab {
     pub cracking: Cracking,
     /// Its outline in the plan of the cabinet; infinite where the edge is far.
     pub outline: Rectangle,
+    /// Lines beyond which the concrete belongs to somebody unknown: bodies are cut there, but they are no edges.
+    pub boundary: Rectangle,
+    /// Openings in it: bodies are cut there, and their sides count as edges.
+    pub openings: Vec<Rectangle>,
 }
 
 /// Whether concrete may be cracked at the anchors.
@@ -135,6 +149,11 @@ pub trait PreparedAnchors {
     /// Finds at least one outcome for each of the other anchor checks: the worst anchor for steel and pullout, every
     /// group for the rest.
     fn check(&mut self, forces: &[AnchorForce], level: Amplification, sheet: &mut Sheet, findings: &mut dyn Findings);
+
+    /// Whether the hole of an anchor lets it take shear along x and along y.
+    fn takes_shear(&self, _anchor: usize) -> [bool; 2] {
+        [true, true]
+    }
 
     /// The stiffness of an anchor in tension where none is given, E_s A_se / h_ef, written into the open section, which
     /// must be in SI.

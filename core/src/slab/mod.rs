@@ -1,6 +1,10 @@
 //! The slab: the concrete under the cabinet and what lies on it.
 
+pub mod boundary;
 pub mod edge;
+pub mod opening;
+
+use alloc::vec::Vec;
 
 use crate::calc::Kind;
 use crate::fields;
@@ -16,6 +20,10 @@ pub struct Slab {
     pub thickness_mm: f64,
     /// Its outline in the plan of the cabinet; infinite where an edge is far.
     pub outline: Rectangle,
+    /// Lines beyond which the concrete belongs to somebody unknown; infinite where there is none.
+    pub boundary: Rectangle,
+    /// Openings in it.
+    pub openings: Vec<Rectangle>,
     /// Whether it may be cracked where the anchors are.
     pub is_cracked: bool,
     /// Friction between the feet and the floor, for sliding of a cabinet that is not bolted down.

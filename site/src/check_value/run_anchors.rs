@@ -2,7 +2,8 @@
 //!
 //! Input: `{ "rule": id, fields of the rule ..., "slab": { "strength", "thickness", "cracking": "cracked" | "uncracked",
 //! "left", "right", "front", "rear" }, "anchors": [ { "at": [x, y], fields of its own ..., "tension", "shear": [x, y] } ] }`.
-//! Edges are positions in the plan, absent where far. `"ratios": [tension, shear]` scales the forces of a lone anchor until
+//! Edges are positions in the plan, absent where far; `"boundary"` and each of `"openings"` of the slab have the same four
+//! sides. `"own"` counts the cabinet's own anchors, which come first; without it all are. `"ratios": [tension, shear]` scales the forces of a lone anchor until
 //! its ratios are these.
 //!
 //! Answers: every step by `check/symbol` (the first section of that check) and by `group-1/check/symbol`; of each check
@@ -24,6 +25,8 @@ pub struct Case {
     pub anchors: Vec<AnchorPlace>,
     pub slab: AnchorSlab,
     pub forces: Vec<AnchorForce>,
+    /// How many of the anchors are the cabinet's own.
+    pub own: usize,
 }
 
 /// The answers for an input.
@@ -45,7 +48,7 @@ pub fn told(input: &Json) -> Result<Ran, String> {
 pub fn read(input: &Json) -> Result<Case, String> {
     let id = input["rule"].as_str().ok_or("no rule")?;
     let rule = anchor_rule(id).ok_or_else(|| format!("no rule {id}"))?;
-    only_known(rule, input, &["rule", "slab", "anchors", "ratios"])?;
+    only_known(rule, input, &["rule", "slab", "anchors", "ratios", "own"])?;
     let values = field_values(rule.fields, input)?;
     let mut anchors = Vec::new();
     let mut forces = Vec::new();
@@ -68,21 +71,22 @@ pub fn read(input: &Json) -> Result<Case, String> {
         forces.push(AnchorForce { tension_n, shear_x_n: shear[0], shear_y_n: shear[1] });
     }
     let slab = &input["slab"];
-    let edge = |key: &str, far| Ok::<f64, String>(optional(&slab[key], Kind::Length)?.unwrap_or(far));
-    let outline = Rectangle {
-        left_mm: edge("left", f64::NEG_INFINITY)?,
-        right_mm: edge("right", f64::INFINITY)?,
-        front_mm: edge("front", f64::NEG_INFINITY)?,
-        rear_mm: edge("rear", f64::INFINITY)?,
-    };
+    let outline = outline_of(slab, Rectangle::EVERYWHERE)?;
+    let mut openings = Vec::new();
+    for opening in slab["openings"].as_array().unwrap_or(&Vec::new()) {
+        openings.push(outline_of(opening, Rectangle::EVERYWHERE)?);
+    }
     let cracking = if slab["cracking"] == "uncracked" { Cracking::Uncracked } else { Cracking::Cracked };
     let slab = AnchorSlab {
         strength_mpa: quantity(&slab["strength"], Kind::Stress)?,
         thickness_mm: quantity(&slab["thickness"], Kind::Length)?,
         cracking,
         outline,
+        boundary: outline_of(&slab["boundary"], Rectangle::EVERYWHERE)?,
+        openings,
     };
-    Ok(Case { rule, values, anchors, slab, forces })
+    let own = input["own"].as_u64().map_or(anchors.len(), |own| own as usize);
+    Ok(Case { rule, values, anchors, slab, forces, own })
 }
 
 fn only_known(rule: &AnchorRule, object: &Json, others: &[&str]) -> Result<(), String> {
@@ -92,6 +96,17 @@ fn only_known(rule: &AnchorRule, object: &Json, others: &[&str]) -> Result<(), S
         }
     }
     Ok(())
+}
+
+/// The sides that an object gives; the others where they were.
+fn outline_of(sides: &Json, far: Rectangle) -> Result<Rectangle, String> {
+    let side = |key: &str, far| Ok::<f64, String>(optional(&sides[key], Kind::Length)?.unwrap_or(far));
+    Ok(Rectangle {
+        left_mm: side("left", far.left_mm)?,
+        right_mm: side("right", far.right_mm)?,
+        front_mm: side("front", far.front_mm)?,
+        rear_mm: side("rear", far.rear_mm)?,
+    })
 }
 
 fn optional(json: &Json, kind: Kind) -> Result<Option<f64>, String> {
@@ -117,7 +132,7 @@ impl Case {
     }
 
     fn checked(&self, mut sheet: Sheet) -> (Sheet, Vec<Finding>) {
-        let site = AnchorSite { values: &self.values, anchors: &self.anchors, slab: self.slab };
+        let site = AnchorSite { values: &self.values, anchors: &self.anchors, own: self.own, slab: &self.slab };
         let mut prepared = (self.rule.prepare)(&site);
         let mut findings: Vec<Finding> = Vec::new();
         prepared.place(&mut sheet, &mut findings);

@@ -1,8 +1,8 @@
 //! Where the rule stops, and where a check is not needed.
 
+use super::chosen;
 use super::edition::ACI_318_19;
 use super::facts::Facts;
-use super::fields as f;
 use super::set::ANCHORS_MAX;
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::limit::{at_most, less, more};
@@ -11,6 +11,7 @@ use crate::calc::{Kind, StepId, steps};
 steps! { 62 "ACI 318-19, coverage";
     OTHER_FORMAT "" Number (ACI_318_19 "17.5.1.2" Secondary) "ACI 318 compares factored forces of strength design with reduced strengths; the demand rule works in another format. A strength-level demand would fit: ASCE 7, or UBC 1997 with strength design": Reason;
     TOO_MANY "" Number (INPUT "" Derived) "more than 128 anchors are not grouped here": Reason;
+    NOT_YET "" Number (ACI_318_19 "17.1.2" Derived) "this kind of anchor, seismic option, hole or anchor reinforcement, openings and neighbours are not checked yet": Reason;
     WEAK "" Number (ACI_318_19 "19.2.1.1" Memory) "the concrete is weaker than 17 MPa (2500 psi), the least for structural concrete": Reason;
     THICK_BOLT "" Number (ACI_318_19 "17.3.2" Secondary) "an anchor is thicker than 100 mm (4 in.), beyond the tests behind the breakout equations": Reason;
     THIN_SLAB "" Number (ACI_318_19 "17.1" Derived) "an anchor with the cover of its head reaches to the underside of the slab or beyond: the equations are for anchors within the concrete": Reason;
@@ -36,6 +37,9 @@ pub fn uncovered(facts: &Facts) -> Option<StepId> {
     if facts.anchors.len() > ANCHORS_MAX {
         return Some(TOO_MANY);
     }
+    if facts.is_not_yet {
+        return Some(NOT_YET);
+    }
     if less(facts.f_c_slab, facts.edition.strength_min) {
         return Some(WEAK);
     }
@@ -58,5 +62,5 @@ pub fn uncovered(facts: &Facts) -> Option<StepId> {
 
 /// Why the steel of the anchors is not covered; none where it is.
 pub fn steel_uncovered(facts: &Facts) -> Option<StepId> {
-    (facts.seat == f::SEAT_GAP).then_some(STAND_OFF)
+    (facts.seat == chosen::SEAT_GAP).then_some(STAND_OFF)
 }

@@ -2,6 +2,7 @@
 
 use alloc::vec::Vec;
 
+use super::chosen;
 use super::coverage;
 use super::edition::Edition;
 use super::fields as f;
@@ -53,6 +54,8 @@ pub struct Facts {
     pub five_thirds: bool,
     /// The smallest spacing between two anchors; infinite for one alone.
     pub closest_mm: f64,
+    /// Whether something is asked for that is not checked yet.
+    pub is_not_yet: bool,
     /// Why the rule does not reach this anchorage, if it does not.
     pub uncovered: Option<StepId>,
 }
@@ -111,17 +114,24 @@ impl Facts {
             f_c: f64::min(f_c_slab, edition.strength_max.value()),
             lambda: values.given(f::LAMBDA),
             cracking: site.slab.cracking,
-            seismic: values.choice(f::SEISMIC_CATEGORY) == Some(f::CATEGORY_C_TO_F),
-            deep: values.choice(f::BREAKOUT_FORM) == Some(f::FORM_DEEP),
-            supplementary_tension: values.choice(f::SUPPLEMENTARY_TENSION) == Some(f::PRESENT),
-            supplementary_shear: values.choice(f::SUPPLEMENTARY_SHEAR) == Some(f::PRESENT),
+            seismic: values.choice(f::SEISMIC_CATEGORY) == Some(chosen::CATEGORY_C_TO_F),
+            deep: values.choice(f::BREAKOUT_FORM) == Some(chosen::FORM_DEEP),
+            supplementary_tension: values.choice(f::SUPPLEMENTARY_TENSION) == Some(chosen::PRESENT),
+            supplementary_shear: values.choice(f::SUPPLEMENTARY_SHEAR) == Some(chosen::PRESENT),
             edge_bars: values.choice(f::EDGE_BARS).unwrap_or(0),
             seat: values.choice(f::SEAT).unwrap_or(0),
             plate: values.number(f::PLATE).map(|plate| to(plate, Kind::Length)),
             tightened: values.flag(f::TIGHTENED),
             cover: to(values.given(f::COVER), Kind::Length),
-            five_thirds: values.choice(f::INTERACTION) == Some(f::FIVE_THIRDS),
+            five_thirds: values.choice(f::INTERACTION) == Some(chosen::FIVE_THIRDS),
             closest_mm: f64::INFINITY,
+            is_not_yet: [f::ANCHOR_KIND, f::HOLES, f::TENSION_OPTION, f::SHEAR_OPTION]
+                .iter()
+                .any(|&field| values.choice(field).unwrap_or(0) != 0)
+                || [f::TENSION_BARS, f::SHEAR_BARS].iter().any(|&field| values.number(field).is_some())
+                || site.own != site.anchors.len()
+                || !site.slab.openings.is_empty()
+                || site.slab.boundary != Rectangle::EVERYWHERE,
             uncovered: None,
         };
         facts.anchors = site.anchors.iter().map(|place| Anchor::new(&facts, place)).collect();
@@ -217,7 +227,7 @@ impl Anchor {
         let (values, system) = (&place.values, facts.edition.system);
         // A missing measure is a fault of the input; the anchor then has no strength, and never a made-up one.
         let missing = Bolt { shank: Shank::Listed(&SIZES[0]), head: Head::Given { bearing_area_mm2: f64::NAN } };
-        let bolt = f::bolt(values).unwrap_or(missing);
+        let bolt = chosen::bolt(values).unwrap_or(missing);
         let strengths = steel::specified(values);
         let to = |value, kind| system.from_si(value, kind);
         let quiet = &mut Sheet::quiet();

@@ -7,6 +7,7 @@ mod anchorage;
 mod blowout;
 mod body;
 mod breakout;
+mod chosen;
 mod concrete;
 mod coverage;
 mod edge;
@@ -14,6 +15,7 @@ mod edition;
 mod facts;
 mod fields;
 mod interaction;
+pub mod kind;
 mod pryout;
 mod pulled;
 mod pulled_group;
@@ -29,11 +31,7 @@ mod stiffness;
 use alloc::boxed::Box;
 
 pub use edition::{ACI_318_19, ACI_318M_19};
-pub use fields::{
-    BEARING_AREA, BOLT, BREAKOUT_FORM, COVER, DIAMETER, DUCTILITY, EDGE_BARS, EMBEDMENT, FIELDS, HEAD, INTERACTION,
-    LAMBDA, OVERSTRENGTH, PLATE, SEAT, SEISMIC_CATEGORY, STEEL, STRESS_AREA, SUPPLEMENTARY_SHEAR,
-    SUPPLEMENTARY_TENSION, TENSILE, TIGHTENED, YIELD,
-};
+pub use fields::*;
 
 use self::anchorage::Anchorage;
 use self::edition::{EDITION_SI, EDITION_US, Edition};
@@ -49,9 +47,10 @@ pub static ACI_318_19_SI: AnchorRule = AnchorRule {
     id: "aci-318-19-si",
     fields: fields::FIELDS,
     anchor_fields: fields::ANCHOR_FIELDS,
+    report_fields: fields::REPORT_FIELDS,
     format: Format::Strength,
     system: System::Si,
-    faults: fields::faults,
+    faults: chosen::faults,
     amplification,
     overstrength: fields::OVERSTRENGTH,
     other_format: coverage::OTHER_FORMAT,
@@ -64,9 +63,10 @@ pub static ACI_318_19_US: AnchorRule = AnchorRule {
     id: "aci-318-19",
     fields: fields::FIELDS,
     anchor_fields: fields::ANCHOR_FIELDS,
+    report_fields: fields::REPORT_FIELDS,
     format: Format::Strength,
     system: System::Us,
-    faults: fields::faults,
+    faults: chosen::faults,
     amplification,
     overstrength: fields::OVERSTRENGTH,
     other_format: coverage::OTHER_FORMAT,
@@ -80,7 +80,7 @@ fn prepare(edition: &'static Edition, site: &AnchorSite) -> Box<dyn PreparedAnch
 
 /// In seismic design categories C to F the force is amplified: options (d) of 17.10.5.3 and (c) of 17.10.6.3.
 fn amplification(values: &Values) -> Amplification {
-    if values.choice(fields::SEISMIC_CATEGORY) == Some(fields::CATEGORY_C_TO_F) {
+    if values.choice(fields::SEISMIC_CATEGORY) == Some(chosen::CATEGORY_C_TO_F) {
         Amplification::Amplified
     } else {
         Amplification::Plain

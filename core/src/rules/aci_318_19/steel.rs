@@ -1,5 +1,6 @@
 //! Steel strength in tension (17.6.1) and in shear (17.7.1).
 
+use super::chosen;
 use super::edition::ACI_318_19;
 use super::facts::{Anchor, Facts};
 use super::fields as f;
@@ -51,8 +52,8 @@ pub fn specified(values: &Values) -> Specified {
         // A missing strength is a fault of the input; it must never become a strength.
         tensile_mpa: listed.map_or(values.number(f::TENSILE).unwrap_or(f64::NAN), |steel| steel.tensile_mpa()),
         toughness: match values.choice(f::DUCTILITY) {
-            Some(f::DUCTILE) => Toughness::Ductile,
-            Some(f::BRITTLE) => Toughness::Brittle,
+            Some(chosen::DUCTILE) => Toughness::Ductile,
+            Some(chosen::BRITTLE) => Toughness::Brittle,
             _ => by_standard,
         },
     }
@@ -94,7 +95,7 @@ pub fn shear(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
         None => sheet.step(V_SA, 0.6 * a_se * f_uta),
     };
     let phi = reduction::steel(Action::Shear, anchor.toughness, sheet);
-    if facts.seat == f::SEAT_GROUT {
+    if facts.seat == chosen::SEAT_GROUT {
         return sheet.step(V_D_GROUT, phi * 0.80 * v_sa);
     }
     sheet.step(V_D, phi * v_sa)
