@@ -189,7 +189,7 @@ fn the_schemas_limits_are_the_readers() {
         }
     }
     for edge in ["left", "right", "front", "rear"] {
-        all["slab"]["edges_mm"][edge] = json!(900);
+        all["slab"]["edges_mm"][edge] = json!(3000);
     }
     assert!(accepts(&schema, &all), "the schema refuses what the parts begin with");
     let faults = project::read(&all.to_string(), System::Si).err().unwrap_or_default();
