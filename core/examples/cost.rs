@@ -21,6 +21,26 @@ fn main() {
     told("assess", || drop(black_box(project::assess(&project))));
     told("working", || drop(black_box(project::working(&project, &at))));
     told("limits", || drop(black_box(steadfoot::explore::limits(&project))));
+    told("what would hold", || {
+        if let Ok(mut search) = steadfoot::explore::WhatWouldHold::new(&project) {
+            search.finish();
+            black_box(search.frontier());
+        }
+    });
+    if let Ok(mut search) = steadfoot::explore::WhatWouldHold::new(&project) {
+        search.finish();
+        let (count, tried, sweeps) = (search.count(), search.tried, search.sweeps());
+        println!("what would hold: {count} variants, {tried} tried, {sweeps} sweeps, {} on the frontier", search.frontier().len());
+    }
+    told("tolerance", || {
+        if let Some(mut search) = steadfoot::explore::Tolerance::new(&project) {
+            search.finish();
+        }
+    });
+    if let Some(mut search) = steadfoot::explore::Tolerance::new(&project) {
+        search.finish();
+        println!("tolerance: {:?} {:?}", search.circles, search.together);
+    }
     told("self check", || {
         black_box(project::self_check());
     });

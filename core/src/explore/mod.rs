@@ -1,7 +1,17 @@
 //! How far can it go: asks `assess` again and again.
 
+mod ladder;
 mod limit;
+mod pattern;
 mod scaled;
+mod tolerance;
+mod trial;
+mod what_would_hold;
 
+pub use ladder::{CHANGES, Change, Ladder, Rung, Rungs, nearest_edge};
 pub use limit::{Ending, Limit, LimitOf, What, limits};
+pub use pattern::{AnchorsEdit, Pattern, PlainAnchor, patterned};
 pub use scaled::{scaled_load, scaled_strength, turned};
+pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
+pub use trial::{Glance, Trial, Trials};
+pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold};

@@ -46,6 +46,11 @@ impl Point {
     pub fn direction_rad(self, other: Point) -> f64 {
         number::atan2(other.y_mm - self.y_mm, other.x_mm - self.x_mm)
     }
+
+    /// The same way turned by a right angle, from +y towards +x.
+    pub fn turned_right(self) -> Point {
+        Point::new(self.y_mm, -self.x_mm)
+    }
 }
 
 impl Size {

@@ -45,6 +45,16 @@ impl Rectangle {
         (shared.left_mm < shared.right_mm && shared.front_mm < shared.rear_mm).then_some(shared)
     }
 
+    /// The same rectangle moved; a side at infinity stays there.
+    pub fn shifted(&self, by: Point) -> Rectangle {
+        Rectangle {
+            left_mm: self.left_mm + by.x_mm,
+            right_mm: self.right_mm + by.x_mm,
+            front_mm: self.front_mm + by.y_mm,
+            rear_mm: self.rear_mm + by.y_mm,
+        }
+    }
+
     /// The sides' product.
     pub fn area_mm2(&self) -> f64 {
         (self.right_mm - self.left_mm) * (self.rear_mm - self.front_mm)

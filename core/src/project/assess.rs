@@ -357,9 +357,31 @@ fn absent(bench: &Bench) -> Vec<u16> {
 
 /// Only the answer in one word and the check that governs it, for searches that ask often.
 pub fn quick(project: &Project) -> (Verdict, Option<&'static str>) {
-    let mut bench = Bench::new(project);
-    let mut tracks = sweep(&mut bench, 0);
-    let spans = spans(&mut bench, &mut tracks);
-    let checks = all_checks(&mut bench, &tracks, &spans);
-    (verdict(&checks), governing(&checks).map(|place| checks[place].id))
+    let quick = quick_told(&mut Bench::new(project));
+    (quick.verdict, quick.governing().map(|check| check.id))
+}
+
+/// The answer in one word with all checks, without sentences and rose.
+pub fn quick_told(bench: &mut Bench) -> Quick {
+    let mut tracks = sweep(bench, 0);
+    let spans = spans(bench, &mut tracks);
+    let checks = all_checks(bench, &tracks, &spans);
+    Quick { verdict: verdict(&checks), governs: governing(&checks), checks }
+}
+
+/// What [`quick_told`] found.
+pub struct Quick {
+    /// The answer in one word.
+    pub verdict: Verdict,
+    /// Place of the check that governs.
+    pub governs: Option<usize>,
+    /// All checks.
+    pub checks: Vec<CheckTold>,
+}
+
+impl Quick {
+    /// The check that governs.
+    pub fn governing(&self) -> Option<&CheckTold> {
+        self.governs.map(|place| &self.checks[place])
+    }
 }

@@ -22,11 +22,11 @@ mod working;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-pub use assess::{assess, quick};
+pub use assess::{Quick, assess, quick, quick_told, role};
 pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};
 pub use self_check::self_check;
-pub use working::{working, working_told};
+pub use working::{place as place_of, working, working_told};
 
 use crate::cabinet::Cabinet;
 use crate::fields;

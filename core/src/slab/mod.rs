@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 
 use crate::calc::Kind;
 use crate::fields;
-use crate::geometry::Rectangle;
+use crate::geometry::{Point, Rectangle};
 use crate::input::field::{Absent::*, FieldShape::*};
 
 /// The concrete that the cabinet stands on and is anchored in.
@@ -28,6 +28,13 @@ pub struct Slab {
     pub is_cracked: bool,
     /// Friction between the feet and the floor, for sliding of a cabinet that is not bolted down.
     pub friction: f64,
+}
+
+impl Slab {
+    /// The same slab moved in the plan of the cabinet, with everything that lies in it.
+    pub fn shifted(&self, by: Point) -> Slab {
+        Slab { outline: self.outline.shifted(by), ..self.clone() }
+    }
 }
 
 /// Friction taken where none is given; common practice, no source.
