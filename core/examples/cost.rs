@@ -30,7 +30,10 @@ fn main() {
     if let Ok(mut search) = steadfoot::explore::WhatWouldHold::new(&project) {
         search.finish();
         let (count, tried, sweeps) = (search.count(), search.tried, search.sweeps());
-        println!("what would hold: {count} variants, {tried} tried, {sweeps} sweeps, {} on the frontier", search.frontier().len());
+        println!(
+            "what would hold: {count} variants, {tried} tried, {sweeps} sweeps, {} on the frontier",
+            search.frontier().len()
+        );
     }
     told("tolerance", || {
         if let Some(mut search) = steadfoot::explore::Tolerance::new(&project) {

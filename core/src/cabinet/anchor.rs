@@ -14,6 +14,8 @@ pub struct Anchor {
     pub name: Option<String>,
     /// Where it stands.
     pub at: Point,
+    /// Where it was drilled, once somebody has measured that.
+    pub as_built: Option<Point>,
     /// The pull that lifts it by one millimetre, where it is known.
     pub stiffness_n_per_mm: Option<f64>,
     /// What this anchor has otherwise than the anchorage says for all, in the order of the anchor rule's fields; unknown
@@ -33,6 +35,8 @@ fields! {
         "Name", "What it is called on drawings and sheets; without one it is counted.", "", [];
     AT "at_mm" Numbers { kind: Kind::Length, count: 2, min: -30_000.0, max: 30_000.0 }, Fault,
         "Position", "Where it meets the floor: to the right and to the rear of the middle of the base.", "", [];
+    AS_BUILT "as_built_mm" Numbers { kind: Kind::Length, count: 2, min: -30_000.0, max: 30_000.0 }, Unknown,
+        "Position as drilled", "Where the hole really is, measured in the same axes as the position. When one is given, everything is checked a second time with it.", "", [];
     STIFFNESS "stiffness_n_per_mm" Number { kind: Kind::Stiffness, min: 1.0, max: 1e9 }, Unknown,
         "Stiffness",
         "The pull that lifts it by a millimetre, with its bracket or clip, from a test or its approval. Left empty, it is that of the steel over the embedment, and the result is given as a span.",

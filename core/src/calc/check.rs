@@ -129,6 +129,7 @@ checks! {
     AnchorSpacing "anchor.spacing" "spacing" Length "Anchors: spacing between anchors";
     AnchorEdge "anchor.edge" "edge" Length "Anchors: distance to the edge of the slab";
     Anchorage "anchor.anchorage" "anchorage" Utilisation "Anchors: whether the rule reaches this anchorage";
+    AnchorAsBuilt "anchor.as-built" "as-built" Utilisation "Anchors: everything once more, where the holes were drilled";
     FootBearing "foot.bearing" "bearing" Force "Feet: bearing on concrete";
     FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";

@@ -1,5 +1,6 @@
 //! The checks: equilibrium, standing free, feet. Anchors are checked by their rule.
 
+pub mod as_built;
 mod equilibrium;
 pub mod feet;
 pub mod standing_free;

@@ -10,7 +10,7 @@ use core::f64::consts::{FRAC_1_SQRT_2, TAU};
 use super::trial::Trials;
 use crate::calc::{CheckId, number, order::put_in_order};
 use crate::geometry::Point;
-use crate::project::Project;
+use crate::project::{Project, as_planned};
 use crate::report::outcome::Verdict;
 
 /// Nobody drills farther off than this and calls it tolerance.
@@ -68,9 +68,9 @@ type Moves = Vec<Point>;
 impl Tolerance {
     /// Prepares the search; none for a project that does not hold as it is drawn, or has no anchors: it has nothing to spare.
     pub fn new(project: &Project) -> Option<Tolerance> {
-        let mut trials = Trials::new();
-        let holds = !project.cabinet.anchors.is_empty() && trials.learn(project).verdict == Verdict::Holds;
-        holds.then(|| Tolerance { project: project.clone(), trials, circles: Vec::new(), together: None })
+        let (project, mut trials) = (as_planned(project), Trials::new());
+        let holds = !project.cabinet.anchors.is_empty() && trials.learn(&project).verdict == Verdict::Holds;
+        holds.then(|| Tolerance { project, trials, circles: Vec::new(), together: None })
     }
 
     /// Searches the next circle; true while some are left.
@@ -78,7 +78,8 @@ impl Tolerance {
         let count = self.project.cabinet.anchors.len();
         if self.circles.len() < count {
             let anchor = self.circles.len();
-            let moves: Vec<Moves> = self.directions_rad(anchor).into_iter().map(|rad| alone(count, anchor, rad)).collect();
+            let moves: Vec<Moves> =
+                self.directions_rad(anchor).into_iter().map(|rad| alone(count, anchor, rad)).collect();
             let circle = self.circle(MOST, |_, _| moves.clone());
             self.circles.push(circle);
         } else if self.together.is_none() {
@@ -138,7 +139,8 @@ impl Tolerance {
         let radius_mm = mm(step);
         let mut ranked: Vec<(f64, usize)> = Vec::new();
         for (place, one) in moves.iter().enumerate() {
-            let level = self.moved(one, radius_mm).map_or(f64::INFINITY, |moved| self.trials.glance(&moved).utilisation);
+            let level =
+                self.moved(one, radius_mm).map_or(f64::INFINITY, |moved| self.trials.glance(&moved).utilisation);
             ranked.push((level, place));
         }
         put_in_order(&mut ranked, |a, b| b.0.total_cmp(&a.0));
@@ -157,7 +159,9 @@ impl Tolerance {
     fn known_failure(&mut self, moves: &[Moves], step: u32) -> Option<Failure> {
         moves.iter().find_map(|one| {
             let towards_rad = towards_rad(one);
-            let Some(moved) = self.moved(one, mm(step)) else { return Some(Failure { step, towards_rad, governs: None }) };
+            let Some(moved) = self.moved(one, mm(step)) else {
+                return Some(Failure { step, towards_rad, governs: None });
+            };
             self.trials.stopped_early(&moved).map(|trial| Failure { step, towards_rad, governs: trial.governs })
         })
     }

@@ -11,7 +11,7 @@ use alloc::vec::Vec;
 
 use super::ladder::{CHANGES, Change, Ladder, Rungs, ladders, varied};
 use super::trial::{Trial, Trials};
-use crate::project::Project;
+use crate::project::{Project, as_planned};
 use crate::report::outcome::Verdict;
 
 /// The search on its way. Ask [`WhatWouldHold::next`] until it says that nothing is left.
@@ -65,13 +65,15 @@ impl WhatWouldHold {
     /// Prepares the search about a project.
     pub fn new(project: &Project) -> Result<WhatWouldHold, Refusal> {
         project.site.as_ref().ok_or(Refusal::NoDemand)?;
+        // What was drilled already is another question.
+        let project = as_planned(project);
         let mut trials = Trials::new();
-        let now = trials.attempt(project);
-        let ladders = ladders(project, now.verdict).ok_or(Refusal::NoAnchorage)?;
+        let now = trials.attempt(&project);
+        let ladders = ladders(&project, now.verdict).ok_or(Refusal::NoAnchorage)?;
         let count = ladders.iter().map(|ladder| ladder.rungs.len()).product();
         let plan = plan(&ladders);
         let results = alloc::vec![None; count];
-        let (project, frontier) = (project.clone(), Vec::new());
+        let frontier = Vec::new();
         Ok(WhatWouldHold { project, ladders, results, plan, done: 0, frontier, trials, tried: 0 })
     }
 

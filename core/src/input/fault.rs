@@ -55,6 +55,7 @@ pub enum Problem {
     NeedsOneOf,
     Excludes,
     NotInRule,
+    FarFromItsMark,
     MoreFaults,
 }
 
@@ -99,7 +100,7 @@ pub(crate) fn push_whole(text: &mut String, number: usize) {
 }
 
 /// What each problem says, in the order of [`Problem`].
-pub static PROBLEM_TEXTS: [&str; 32] = [
+pub static PROBLEM_TEXTS: [&str; 33] = [
     "this is not JSON",
     "the text is too long",
     "it is nested too deep",
@@ -131,11 +132,12 @@ pub static PROBLEM_TEXTS: [&str; 32] = [
     "one of several fields is needed",
     "these fields exclude each other",
     "the rule does not reach this",
+    "it lies far from its mark",
     "more faults follow",
 ];
 
 /// All problems, in the order of [`PROBLEM_TEXTS`].
-pub static PROBLEMS: [Problem; 32] = [
+pub static PROBLEMS: [Problem; 33] = [
     Problem::NotJson,
     Problem::TooLong,
     Problem::TooDeep,
@@ -167,5 +169,6 @@ pub static PROBLEMS: [Problem; 32] = [
     Problem::NeedsOneOf,
     Problem::Excludes,
     Problem::NotInRule,
+    Problem::FarFromItsMark,
     Problem::MoreFaults,
 ];

@@ -5,6 +5,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::as_built::FAR_OFF_MM;
 use super::draft::{Draft, Item, Ruled};
 use super::neighbour;
 use super::surroundings::surroundings;
@@ -170,6 +171,7 @@ fn anchors(reader: &mut Reader, draft: &Draft) {
         own_faults(reader, draft, item, own);
         let Some([x, y, _]) = item.values.numbers(anchor::AT) else { continue };
         let at = Point::new(x, y);
+        as_built(reader, draft, item, at);
         if let Some((_, other)) = earlier.iter().find(|(other, _)| at.distance_mm(*other) < APART_MM) {
             let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
             let allowed = format!("{} or more from {}", show(APART_MM, Kind::Length, style), other.spot.path);
@@ -180,6 +182,36 @@ fn anchors(reader: &mut Reader, draft: &Draft) {
         if slab_outline(draft).is_some_and(|slab| !inside(slab)) {
             reader.member_fault(&item.spot, "at_mm", Problem::OutsideSlab, "within slab.edges_mm");
         }
+    }
+}
+
+/// A hole was drilled near its own mark, in the slab, and apart from other holes.
+fn as_built(reader: &mut Reader, draft: &Draft, item: &Item, mark: Point) {
+    let key = anchor::FIELDS[anchor::AS_BUILT].key;
+    let hole_of = |item: &Item| {
+        let [x, y, _] = item.values.numbers(anchor::AS_BUILT).or(item.values.numbers(anchor::AT))?;
+        Some(Point::new(x, y))
+    };
+    let (Some(hole), Some(_)) = (hole_of(item), item.values.numbers(anchor::AS_BUILT)) else { return };
+    let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
+    if mark.distance_mm(hole) > FAR_OFF_MM {
+        let far = show(FAR_OFF_MM, Kind::Length, style);
+        let allowed = format!("within {far} of at_mm, measured in the cabinet's own axes");
+        reader.member_fault(&item.spot, key, Problem::FarFromItsMark, &allowed);
+        return;
+    }
+    let others = draft.anchors.iter().filter(|other| other.spot.path != item.spot.path);
+    if let Some(other) =
+        others.into_iter().find(|other| hole_of(other).is_some_and(|at| at.distance_mm(hole) < APART_MM))
+    {
+        let allowed = format!("{} or more from {}", show(APART_MM, Kind::Length, style), other.spot.path);
+        reader.member_fault(&item.spot, key, Problem::OnOnePlace, &allowed);
+    }
+    let inside = |slab: Rectangle| {
+        slab.left_mm < hole.x_mm && hole.x_mm < slab.right_mm && slab.front_mm < hole.y_mm && hole.y_mm < slab.rear_mm
+    };
+    if slab_outline(draft).is_some_and(|slab| !inside(slab)) {
+        reader.member_fault(&item.spot, key, Problem::OutsideSlab, "within slab.edges_mm");
     }
 }
 

@@ -165,6 +165,12 @@ fn all_checks(
                     }
                 }
             }
+            CheckId::AnchorAsBuilt => {
+                if let Some(outcome) = super::as_built::check(bench.project, &mut Sheet::quiet()) {
+                    let at = of_no_case(0, check);
+                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, Some(at)));
+                }
+            }
             CheckId::FreeTipping | CheckId::FreeSliding => {
                 if let Some((finding, place)) = free(bench, check) {
                     told.push(check_told(bench, finding, Some(place)));
@@ -206,6 +212,19 @@ fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2
             Some(check_told(bench, reason(Outcome::NotNeeded(NOT_PRESSED)), None))
         }
         (None, None) => None,
+    }
+}
+
+/// Where the working of a check is found that depends on no load case.
+fn of_no_case(state: usize, check: CheckId) -> At {
+    At {
+        state,
+        case: None,
+        anchors: false,
+        direction_rad: 0.0,
+        subject: subject_told(Subject::Whole),
+        stiffness: 1.0,
+        check: Some(check.id()),
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod agreement;
 mod anchored;
+mod as_built;
 mod assess;
 pub mod bench;
 mod draft;
@@ -22,6 +23,7 @@ mod working;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use as_built::{as_built, as_planned};
 pub use assess::{Quick, assess, quick, quick_told, role};
 pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};

@@ -150,6 +150,7 @@ fn anchor_of(values: &Values, own: Values) -> Anchor {
     Anchor {
         name: values.text(anchor::NAME).map(String::from),
         at: Point::new(x_mm, y_mm),
+        as_built: values.numbers(anchor::AS_BUILT).map(|[x_mm, y_mm, _]| Point::new(x_mm, y_mm)),
         stiffness_n_per_mm: values.number(anchor::STIFFNESS),
         own,
     }

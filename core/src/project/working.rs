@@ -34,6 +34,9 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
         standing.check_sliding(&mut sheet);
     }
     bench.check_places(&mut sheet, &mut Vec::new());
+    if check == Some(CheckId::AnchorAsBuilt) {
+        super::as_built::check(project, &mut sheet);
+    }
     let mut sections = sheet.sections;
     // A check of a group may be proved on its hottest anchor: then no section bears the group's own name.
     let is_own = |section: &Section| section.check == check && subject_told(section.subject) == at.subject;

@@ -11,6 +11,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::checks::feet::TEXTS,
         &crate::checks::EQUILIBRIUM_TEXTS,
         &crate::checks::stiffness::TEXTS,
+        &crate::checks::as_built::TEXTS,
         &super::answer::TEXTS,
         &super::drawing::TEXTS,
         &super::missing::TEXTS,

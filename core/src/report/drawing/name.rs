@@ -47,6 +47,7 @@ steps! { 18 "drawing";
     SHORT_SPACING "" Number (STATICS "" Derived) "spacing": Name;
     SHORT_EDGE "" Number (STATICS "" Derived) "edge distance": Name;
     SHORT_ANCHORAGE "" Number (STATICS "" Derived) "anchorage": Name;
+    SHORT_AS_BUILT "" Number (STATICS "" Derived) "as drilled": Name;
     SHORT_BEARING "" Number (STATICS "" Derived) "bearing": Name;
     SHORT_PRESSURE "" Number (STATICS "" Derived) "pressure": Name;
     SHORT_TIPPING "" Number (STATICS "" Derived) "tipping": Name;
@@ -71,6 +72,7 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::AnchorSpacing => SHORT_SPACING,
         CheckId::AnchorEdge => SHORT_EDGE,
         CheckId::Anchorage => SHORT_ANCHORAGE,
+        CheckId::AnchorAsBuilt => SHORT_AS_BUILT,
         CheckId::FootBearing => SHORT_BEARING,
         CheckId::FootPressure => SHORT_PRESSURE,
         CheckId::FreeTipping => SHORT_TIPPING,
