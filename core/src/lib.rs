@@ -15,6 +15,7 @@ pub mod project;
 pub mod report;
 pub mod rules;
 pub mod slab;
+pub mod study;
 
 /// Version of the engine, printed on every sheet.
 pub const VERSION: &str = env!("CARGO_PKG_VERSION");

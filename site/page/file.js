@@ -6,8 +6,12 @@ function saveProject(project) {
   const answer = lastAnswer(assessment);
   delete tree.last_answer;
   if (answer !== null) tree.last_answer = answer;
-  const address = URL.createObjectURL(new Blob([projectFileText(tree) + "\n"], { type: "application/json" }));
-  const link = make("a", { href: address, download: fileName(tree.title) });
+  saveText(fileName(tree.title), "application/json", projectFileText(tree) + "\n");
+}
+
+function saveText(name, type, text) {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = make("a", { href: address, download: name });
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }

@@ -113,7 +113,7 @@ class SteadfootWorksheet extends HTMLElement {
     this.toolbar = new Toolbar({ project: () => this.project(), reset: () => this.reset(), say: (words) => this.say(words) });
     this.paper = new CalculationSheet();
     this.results = make("div", { class: "results" },
-      this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits),
+      this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits), this.with(new MoreQuestions()),
       make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), this.with(new StatesTable()), this.with(new CasesTable()),
         this.with({ element: (this.absent = make("div")), update: ({ report }) => report && fill(this.absent, absentLines(report)) })));
     return [
@@ -133,7 +133,8 @@ class SteadfootWorksheet extends HTMLElement {
     this.results = make("div", { class: kind.link ? "results" : "results few-results" },
       views.length > 0 && this.with(new Drawings(views, kind.drawn)),
       (kind.tables || []).map((Table) => this.with(new Table())),
-      kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)));
+      kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
+      kind.studies && this.with(new OpenStudies(kind.studies)));
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
       kind.link ? [this.answer.element, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, this.results],

@@ -14,6 +14,7 @@ mod number;
 mod rules;
 mod scale;
 mod still;
+mod study;
 mod trust;
 mod verification;
 mod words;
@@ -56,8 +57,9 @@ pub fn made(info: &str, body: &str) -> anyhow::Result<String> {
         "values" => verification::by_topic()?,
         "sources" => verification::by_source()?,
         "same-bits" => verification::same_bits(),
+        "study" => study::of_chapter(&config)?,
         other => bail!(
-            "\"{other}\" is nothing that is made; drawings, example, examples, rules, stops, documents, lines, trust, values, sources, same-bits are"
+            "\"{other}\" is nothing that is made; drawings, example, examples, rules, stops, documents, lines, trust, values, sources, same-bits, study are"
         ),
     })
 }

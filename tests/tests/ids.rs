@@ -7,7 +7,7 @@ use std::fmt::Write;
 use std::path::PathBuf;
 
 use steadfoot::calc::{CheckId, Shape};
-use steadfoot::report::text_tables::tables;
+use steadfoot::study::tables;
 
 fn file() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("ids.txt")

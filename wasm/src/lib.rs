@@ -5,6 +5,7 @@
 
 mod place;
 mod print;
+mod study;
 
 use serde::Serialize;
 use steadfoot::calc::System;

@@ -82,6 +82,12 @@ impl Outcome {
     }
 }
 
+impl serde::Serialize for CheckId {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.id())
+    }
+}
+
 macro_rules! checks {
     ($($variant:ident $id:literal $section:literal $kind:ident $title:literal;)*) => {
         /// Which check. Ids go from thing to mode.

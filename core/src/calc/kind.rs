@@ -56,6 +56,12 @@ pub enum Kind {
     },
 }
 
+impl serde::Serialize for Kind {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_u16(self.code())
+    }
+}
+
 /// Powers of force, length, mass and time, in sixths, so that square roots and cube roots stay exact.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
 pub struct Dimension {

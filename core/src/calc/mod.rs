@@ -2,7 +2,7 @@
 
 pub mod check;
 pub mod clause;
-mod decimal;
+pub(crate) mod decimal;
 pub mod formula;
 mod kind;
 pub mod limit;

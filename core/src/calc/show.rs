@@ -7,7 +7,8 @@ use super::kind::Kind;
 use super::unit::{System, convert};
 
 /// How the last printed digit is made.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, serde::Serialize)]
+#[serde(rename_all = "lowercase")]
 pub enum Rounding {
     /// To the nearest, halves away from zero.
     Nearest,
@@ -243,6 +244,11 @@ fn field_per_base(kind: Kind) -> f64 {
 const DEGREES_PER_RADIAN: f64 = 180.0 / core::f64::consts::PI;
 
 /// Plain units per base unit.
+/// How many of the plain units of a system make one base unit of SI.
+pub fn plain_per_si(kind: Kind, system: System) -> f64 {
+    convert(1.0, kind, System::Si, system) * per_base(kind, system, Reading::Plain)
+}
+
 fn per_base(kind: Kind, system: System, reading: Reading) -> f64 {
     if reading == Reading::Base {
         return 1.0;

@@ -22,6 +22,12 @@ impl StepId {
     }
 }
 
+impl serde::Serialize for StepId {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_u16(self.code())
+    }
+}
+
 /// What kind of step a row describes.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Shape {

@@ -3,10 +3,13 @@
 pub mod answer;
 pub mod cautions;
 pub mod drawing;
+pub mod figure;
 pub mod missing;
 pub mod outcome;
+pub mod plot;
 mod print;
 pub mod sheet_told;
+pub mod table;
 pub mod text_tables;
 
 pub use print::{print_sentence, print_slot};

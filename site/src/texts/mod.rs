@@ -7,6 +7,7 @@ use std::{fs, path::Path};
 
 use anyhow::{Context, ensure};
 use serde_json::{Value, json};
+use steadfoot::study::STUDY_TEXTS;
 
 /// Everything that the page finds in `texts`.
 pub fn all(demo_configs: &Path) -> anyhow::Result<Value> {
@@ -26,8 +27,15 @@ pub fn texts() -> Value {
         "problems": form::problems(),
         "parts": form::parts(),
         "rules": form::rules(),
+        "studies": studies(),
         "cautions": steadfoot::report::cautions::CAUTIONS,
     })
+}
+
+/// Titles and helps of the studies, in the order in which the page offers them.
+fn studies() -> Value {
+    let told = STUDY_TEXTS.iter().map(|text| json!({ "id": text.id, "title": text.title, "help": text.help }));
+    Value::Array(told.collect())
 }
 
 /// What each example teaches, by its file.

@@ -6,7 +6,7 @@ use serde_json::{Map, Value, json};
 use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::formula::{symbol_mathml, typeset};
 use steadfoot::calc::{CheckId, Document, Shape, StepText, Trust};
-use steadfoot::report::text_tables::tables;
+use steadfoot::study::tables;
 
 /// All rows by their code.
 pub fn rows() -> Value {

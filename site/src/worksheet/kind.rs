@@ -16,6 +16,8 @@ pub struct Kind {
     pub tables: &'static [Table],
     /// How the ids of its checks begin; none for a worksheet without a list of checks.
     pub checks: Option<&'static str>,
+    /// Ids of the studies that stand in it, open.
+    pub studies: &'static [&'static str],
 }
 
 /// A table of what was assessed.
@@ -31,7 +33,15 @@ const BOLTED: &[Topic] = &[Topic::Bolted, Topic::Governs];
 
 /// All kinds.
 pub static KINDS: &[Kind] = &[
-    Kind { word: "landing", title: "A live cabinet", views: ALL_VIEWS, topics: ALL_TOPICS, tables: &[], checks: None },
+    Kind {
+        word: "landing",
+        title: "A live cabinet",
+        views: ALL_VIEWS,
+        topics: ALL_TOPICS,
+        tables: &[],
+        checks: None,
+        studies: &[],
+    },
     Kind {
         word: "check",
         title: "The whole check",
@@ -39,6 +49,7 @@ pub static KINDS: &[Kind] = &[
         topics: ALL_TOPICS,
         tables: &[Table::States, Table::Cases],
         checks: Some(""),
+        studies: &[],
     },
     Kind {
         word: "load-out",
@@ -47,6 +58,7 @@ pub static KINDS: &[Kind] = &[
         topics: BOLTED,
         tables: &[Table::States],
         checks: None,
+        studies: &[],
     },
     Kind {
         word: "demand",
@@ -55,6 +67,7 @@ pub static KINDS: &[Kind] = &[
         topics: BOLTED,
         tables: &[Table::Cases],
         checks: None,
+        studies: &[],
     },
     Kind {
         word: "base-reactions",
@@ -63,6 +76,7 @@ pub static KINDS: &[Kind] = &[
         topics: BOLTED,
         tables: &[],
         checks: Some("base."),
+        studies: &[],
     },
     Kind {
         word: "standing-free",
@@ -71,6 +85,7 @@ pub static KINDS: &[Kind] = &[
         topics: &[Topic::Free],
         tables: &[],
         checks: Some("free."),
+        studies: &[],
     },
     Kind {
         word: "anchors",
@@ -79,6 +94,7 @@ pub static KINDS: &[Kind] = &[
         topics: BOLTED,
         tables: &[],
         checks: Some("anchor."),
+        studies: &[],
     },
     Kind {
         word: "feet",
@@ -87,6 +103,7 @@ pub static KINDS: &[Kind] = &[
         topics: BOLTED,
         tables: &[],
         checks: Some("foot."),
+        studies: &[],
     },
 ];
 

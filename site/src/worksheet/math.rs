@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 
 use steadfoot::calc::formula::{Typeset, symbol_mathml, typeset};
 use steadfoot::calc::{Shape, StepText};
-use steadfoot::report::text_tables::tables;
+use steadfoot::study::tables;
 
 use crate::document::escaped;
 

@@ -9,7 +9,7 @@ use super::assessed_tables::{cases, states};
 use super::check_list::{Headings, check_list};
 use super::drawings::{View, of_governing};
 use super::kind::{Kind, Table, kind};
-use super::words;
+use super::{study, words};
 use crate::document::escaped;
 
 /// The worksheet of a kind for the example that stands in it.
@@ -36,6 +36,9 @@ pub fn still(word: &str, config: &Value) -> anyhow::Result<String> {
     if let Some(prefix) = kind.checks {
         let headings = if kind.word == "check" { Headings::Written } else { Headings::Left };
         html += &check_list(&assessed, headings, |id| id.starts_with(prefix));
+    }
+    for id in kind.studies {
+        html += &study::of_project(id, &assessed.project)?;
     }
     if kind.word == "check" {
         html += "<h2>What was assessed</h2>\n";

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use steadfoot::calc::show::{Reading, Rounding, Style, show};
 use steadfoot::calc::{Kind, Section, Shape, Step, StepText, Subject};
-use steadfoot::report::text_tables::text;
+use steadfoot::study::text;
 
 use super::check_list::clause;
 use super::math::{self, Inside, with_symbols};

@@ -1,0 +1,82 @@
+//! Studies: questions about a project that are no single check, answered by tables, plots and figures.
+
+mod strength;
+
+use alloc::vec::Vec;
+
+use crate::calc::{Section, StepId, StepTable, StepText};
+use crate::project::Project;
+use crate::report::figure::Figure;
+use crate::report::plot::Plot;
+use crate::report::table::Table;
+
+/// A question and what answers it.
+pub struct Study {
+    /// Its id, in small letters and dashes.
+    pub id: &'static str,
+    /// Answers it for a project; `extra` is what the reader brought beside it, such as a record of motion, else empty.
+    ///
+    /// The reason row where there is nothing to show.
+    pub make: fn(&Project, extra: &str) -> Result<Shown, StepId>,
+}
+
+/// The texts of a study, only for native code.
+pub struct StudyText {
+    /// Id of the study.
+    pub id: &'static str,
+    /// The question, as a heading.
+    pub title: &'static str,
+    /// What is shown, and where it stops; one to three sentences.
+    pub help: &'static str,
+    /// Texts of its names and steps.
+    pub steps: &'static [&'static StepTable],
+}
+
+/// What a study shows.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Shown {
+    /// Rows of sentences that belong to it.
+    pub notes: Vec<StepId>,
+    /// Tables.
+    pub tables: Vec<Table>,
+    /// Plots and figures.
+    pub pictures: Vec<Picture>,
+    /// The working.
+    pub sections: Vec<Section>,
+}
+
+/// A picture of a study.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Picture {
+    /// Numbers on axes.
+    Plot(Plot),
+    /// Things to scale.
+    Figure(Figure),
+}
+
+/// All studies, in the order in which the page offers them. Adding one is one line here and one in [`STUDY_TEXTS`].
+pub static STUDIES: &[&Study] = &[&strength::STUDY];
+
+/// Their texts, in the same order.
+pub static STUDY_TEXTS: &[&StudyText] = &[&strength::TEXT];
+
+/// The study of an id.
+pub fn study(id: &str) -> Option<&'static Study> {
+    STUDIES.iter().copied().find(|study| study.id == id)
+}
+
+/// Every text table, those of the studies included; for native code.
+pub fn tables() -> Vec<&'static StepTable> {
+    let mut tables = crate::report::text_tables::tables();
+    for table in STUDY_TEXTS.iter().flat_map(|text| text.steps) {
+        if tables.iter().all(|known| known.number != table.number) {
+            tables.push(table);
+        }
+    }
+    tables
+}
+
+/// The text of a row of any table, for native code.
+pub fn text(id: StepId) -> Option<&'static StepText> {
+    tables().into_iter().find(|table| table.number == id.table)?.rows.get(id.row as usize)
+}

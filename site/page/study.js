@@ -1,0 +1,193 @@
+// Studies: questions that are no single check. Asked in a worker, because some of them try the whole check many times.
+
+const STUDY_DELAY_MS = 300;
+
+// One worker for all studies of a page; questions wait in a row, and of the same asker only the last is kept.
+const studyDesk = {
+  worker: null,
+  asked: [],
+  busy: null,
+
+  ask(question, answer, asker) {
+    this.asked = this.asked.filter((one) => one.asker !== asker);
+    this.asked.push({ question, answer, asker });
+    this.next();
+  },
+
+  next() {
+    if (this.busy !== null || this.asked.length === 0) return;
+    this.busy = this.asked.shift();
+    if (this.worker === null) this.worker = this.open();
+    this.worker.postMessage(this.busy.question);
+  },
+
+  done(said) {
+    const { answer } = this.busy;
+    this.busy = null;
+    answer(said);
+    this.next();
+  },
+
+  // Where a page may have no worker, the same question is asked here, between two breaths.
+  open() {
+    const here = { postMessage: (question) => setTimeout(() => this.done(studyHere(question))) };
+    try {
+      const worker = engineWorker((engine) => {
+        let words = {};
+        self.onmessage = ({ data }) => {
+          if (data.words) {
+            words = data.words;
+            return;
+          }
+          const [text, system, id, extra, width] = data;
+          try {
+            self.postMessage(engine.study(text, system, id, extra, width, (code) => words[code] || ""));
+          } catch (error) {
+            self.postMessage({ broken: String(error) });
+          }
+        };
+      });
+      worker.postMessage({ words: Object.fromEntries(Object.entries(texts.rows).filter(([, row]) => row.h === "name").map(([code, row]) => [code, row.w])) });
+      worker.onmessage = ({ data }) => this.done(data);
+      worker.onerror = () => {
+        worker.terminate();
+        this.worker = here;
+        if (this.busy !== null) here.postMessage(this.busy.question);
+      };
+      return worker;
+    } catch {
+      return here;
+    }
+  },
+};
+
+function studyHere([text, system, id, extra, width]) {
+  try {
+    return engineSays((engine) => engine.study(text, system, id, extra, width, wordsOf));
+  } catch (error) {
+    console.error(error);
+    return { broken: String(error) };
+  }
+}
+
+// One study with its tables and pictures. `extra` is what the reader brought beside the project.
+class StudyView {
+  constructor(id) {
+    this.id = id;
+    this.extra = "";
+    this.asked = null;
+    this.body = make("div", { class: "study-body" });
+    this.element = make("div", { class: "study", "data-study": id }, this.body);
+    this.askLater = whenQuiet(STUDY_DELAY_MS, () => this.ask());
+  }
+
+  update(assessment) {
+    this.assessment = assessment;
+    if (assessment.report === null || this.element.closest("details:not([open])")) return;
+    const key = [assessment.text, assessment.system, this.extra].join("\n");
+    if (key === this.asked) return;
+    this.asked = key;
+    this.element.setAttribute("aria-busy", "true");
+    if (this.body.childElementCount === 0) fill(this.body, make("p", { class: "note" }, "Being worked out …"));
+    this.askLater();
+  }
+
+  ask() {
+    const { text, system } = this.assessment;
+    const width = Math.min(Math.max(Math.floor(this.body.clientWidth) || DRAWING_WIDTH_MIN, DRAWING_WIDTH_MIN), 720);
+    studyDesk.ask([text, system, this.id, this.extra, width], (said) => this.tell(said), this);
+  }
+
+  tell(said) {
+    this.element.setAttribute("aria-busy", "false");
+    if (said === null || said === undefined || said.broken) {
+      fill(this.body, make("p", { class: "note" }, "This could not be worked out."));
+      return;
+    }
+    this.element.dataset.shown = String(Boolean(said.shown));
+    keepingFocus(this.body, () => fill(this.body, said.shown ? this.shown(said.shown) : make("p", { class: "note" }, sentenceCase(wordsOf(said.reason)), ".")));
+  }
+
+  shown({ notes, tables, pictures, sections }) {
+    return [
+      pictures.map((picture) => make("figure", { class: "figure " + picture.view }, make("div", { class: "frame" }, drawingOf(picture)), make("figcaption", {}, picture.title))),
+      tables.map((table) => studyTable(table, this.id)),
+      notes.map((note) => make("p", { class: "note" }, textWithSymbols(sentenceCase(wordsOf(note))), ".")),
+      sections.length > 0 && make("details", { class: "study-working" }, make("summary", { "data-key": "working " + this.id }, "The working"), workingBlock(sections, { open: true })),
+    ];
+  }
+}
+
+function studyTable(table, id) {
+  const name = sentenceCase(wordsOf(table.name));
+  return make("div", { class: "study-table" },
+    make("div", { class: "wide", tabindex: 0, role: "group", "aria-label": name },
+      make("table", {},
+        make("caption", {}, textWithSymbols(name)),
+        make("thead", {}, make("tr", {}, table.columns.map((column) => make("th", { scope: "col" }, textWithSymbols(wordsOf(column.name)))))),
+        make("tbody", {}, table.rows.map((row) => make("tr", { class: row.is_marked ? "marked" : null },
+          row.cells.map((cell, place) => make("td", { "data-label": wordsOf(table.columns[place].name), "data-value": cell.number === undefined ? null : String(cell.number) },
+            textWithSymbols(cellText(cell, table.columns[place]))))))))),
+    make("button", { type: "button", class: "plain", "data-key": "csv " + table.name, click: () => saveText(id + ".csv", "text/csv", tableCsv(table)) }, "Save this table as CSV"));
+}
+
+function cellText(cell, column) {
+  if (cell === "nothing") return "–";
+  const number = (value, rounding) => shown(value, column.kind, { rounding });
+  if (cell.number !== undefined) return number(cell.number, column.rounding);
+  if (cell.range !== undefined) return number(cell.range[0], "down") + " to " + number(cell.range[1], "up");
+  if (cell.name !== undefined) return wordsOf(cell.name);
+  if (cell.check !== undefined) return checkTitle(cell.check);
+  if (cell.status !== undefined) return STATUS_WORDS[cell.status];
+  return cell.text;
+}
+
+// Numbers in SI with all their digits; the cautions come along.
+function tableCsv(table) {
+  const unit = (column) => engineSays((engine) => engine.unit_text(column.kind, "si", "base"));
+  const heads = table.columns.map((column) => wordsOf(column.name) + (unit(column) ? " [" + unit(column) + "]" : ""));
+  const lines = table.rows.map((row) => row.cells.map((cell, place) => {
+    if (cell === "nothing") return "";
+    if (cell.number !== undefined) return String(cell.number);
+    if (cell.range !== undefined) return cell.range.join(" to ");
+    return cellText(cell, table.columns[place]);
+  }));
+  return [heads, ...lines, ...texts.cautions.map((caution) => [caution])].map((cells) => cells.map(csvCell).join(",")).join("\r\n") + "\r\n";
+}
+
+// A cell that a spreadsheet would take for a formula is written so that it stays a text; a plain number is none.
+function csvCell(text) {
+  const safe = /^[=+\-@\t\r]/.test(text) && !/^-?[\d.]+(e[-+]?\d+)?$/i.test(text) ? "'" + text : text;
+  return /[",\r\n]/.test(safe) ? '"' + safe.replaceAll('"', '""') + '"' : safe;
+}
+
+// All studies, each closed until somebody asks.
+class MoreQuestions {
+  constructor(only = null) {
+    this.views = texts.studies.filter((one) => only === null || only.includes(one.id)).map((one) => ({ ...one, view: new StudyView(one.id) }));
+    this.element = make("section", { class: "more-questions", "aria-labelledby": "more-questions-title" },
+      make("h2", { id: "more-questions-title" }, "More questions"),
+      this.views.map(({ id, title, help, view }) => make("details", { "data-question": id, toggle: () => this.assessment && view.update(this.assessment) },
+        make("summary", { "data-key": "question " + id }, make("h3", {}, title)), make("p", { class: "help" }, help), view.element)));
+  }
+
+  update(assessment) {
+    this.assessment = assessment;
+    for (const { view } of this.views) view.update(assessment);
+  }
+}
+
+// The studies of a chapter's worksheet, open from the start.
+class OpenStudies {
+  constructor(ids) {
+    this.views = ids.map((id) => new StudyView(id));
+    this.element = make("div", { class: "open-studies" }, this.views.map((view) => {
+      const { title, help } = texts.studies.find((one) => one.id === view.id) || { title: view.id, help: "" };
+      return make("section", {}, make("h3", {}, title), make("p", { class: "help" }, help), view.element);
+    }));
+  }
+
+  update(assessment) {
+    for (const view of this.views) view.update(assessment);
+  }
+}

@@ -1,0 +1,50 @@
+//! Studies for the page: tables as they are, pictures painted.
+
+use serde::Serialize;
+use steadfoot::calc::{StepId, System};
+use steadfoot::project::{self, Project};
+use steadfoot::report::drawing::{self, Drawing, Painter};
+use steadfoot::report::sheet_told::{SectionTold, section_told};
+use steadfoot::report::table::Table;
+use steadfoot::study::{self, Picture, Shown};
+use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
+
+/// What came of a study.
+#[derive(Serialize)]
+#[serde(rename_all = "lowercase")]
+enum Studied {
+    Shown { notes: Vec<StepId>, tables: Vec<Table>, pictures: Vec<Drawing>, sections: Vec<SectionTold> },
+    Reason(StepId),
+}
+
+/// Answers a study for a project: `{ shown: { notes, tables, pictures, sections } }`, or `{ reason }` with the row that
+/// says why there is nothing to show; null where the project has faults or the study is unknown.
+///
+/// `extra` is what the reader brought beside the project, `words` gives the words of a row, which pictures need.
+#[wasm_bindgen]
+pub fn study(text: &str, system: &str, id: &str, extra: &str, width_px: f64, words: &js_sys::Function) -> JsValue {
+    let (Ok(project), Some(study)) = (project::read(text, System::Si), study::study(id)) else { return JsValue::NULL };
+    let said = |id: StepId| words.call1(&JsValue::NULL, &id.code().into()).ok().and_then(|word| word.as_string());
+    let words = |id: StepId| said(id).unwrap_or_default();
+    let painter = Painter { width_px, system: crate::system_of(system), words: &words };
+    crate::plain(&studied(&project, study, extra, &painter))
+}
+
+fn studied(project: &Project, study: &study::Study, extra: &str, painter: &Painter) -> Studied {
+    match (study.make)(project, extra) {
+        Ok(Shown { notes, tables, pictures, sections }) => Studied::Shown {
+            notes,
+            tables,
+            pictures: pictures.iter().map(|picture| painted(picture, painter)).collect(),
+            sections: sections.iter().map(|section| section_told(section, String::new())).collect(),
+        },
+        Err(reason) => Studied::Reason(reason),
+    }
+}
+
+fn painted(picture: &Picture, painter: &Painter) -> Drawing {
+    match picture {
+        Picture::Plot(plot) => drawing::plot(plot, painter),
+        Picture::Figure(figure) => drawing::figure(figure, painter),
+    }
+}
