@@ -55,7 +55,7 @@ fn each_word_of_a_choice_is_told_by_the_row_of_its_own_label() {
                 continue;
             };
             let label = text.fields[component].words[values.choice(component).unwrap()];
-            assert!(row.what == label || label == "Values given below", "{}: {label} is told as {}", rule.id, row.what);
+            assert!(row.what == label || label.ends_with(" given below"), "{}: {label} is told as {}", rule.id, row.what);
         }
     }
 }
@@ -95,7 +95,12 @@ fn the_force_never_falls_with_height() {
             values.set_number(attachment, height);
             let Ok(demand) = quiet(rule, &values) else { return };
             // At grade the standard has other factors than a little above: there the force may fall, but only there.
-            if rule.id != "asce-7-22" || height > 10.0 {
+            let may_fall = match rule.id {
+                "asce-7-22" => height <= 10.0,
+                "nsr-10" => falls_with_height(rule, &values),
+                _ => false,
+            };
+            if !may_fall {
                 assert!(rises(below, demand.push), "{}: {} falls to {} at {height}", rule.id, below, demand.push);
                 compared += 1;
             }
@@ -114,8 +119,14 @@ fn every_case_grows_with_the_strength_of_shaking() {
                     .map(|strength| (field, Value::Number(strength)))
                     .to_vec()
             }
-            Strength::Zones(field) => (0..5).map(|zone| (field, Value::Choice(zone))).collect(),
+            Strength::Zones(field) => {
+                let FieldShape::Choice(zones) = rule.fields[field].shape else { panic!("zones are words") };
+                (0..zones.len()).map(|zone| (field, Value::Choice(zone))).collect()
+            }
         };
+        if is_soft_soil_table(rule, values) {
+            return;
+        }
         let mut before: Option<Demand> = None;
         for (field, strength) in strengths {
             let mut values = values.clone();
@@ -149,7 +160,8 @@ fn levels_are_component_with_amplified_or_anchorage_and_a_missing_one_has_its_re
         let count = |level| demand.cases.iter().filter(|case| case.level == level).count();
         assert_eq!(count(Level::Component), 2);
         assert_eq!(count(Level::Amplified) > 0, demand.not_amplified.is_none());
-        assert_eq!(count(Level::Anchorage), if rule.id == "ubc-1997" { 2 } else { 0 });
+        let of_anchors = ["ubc-1997", "asce-7-05", "ti-809-04", "taiwan", "nscp-2015"];
+        assert_eq!(count(Level::Anchorage), if of_anchors.contains(&rule.id) { 2 } else { 0 }, "{}", rule.id);
         for case in &demand.cases {
             assert!(case.horizontal >= demand.push * (1.0 - 1e-12), "anchors are never pushed less than the cabinet");
             assert!(case.gravity >= 0.0 && case.vertical.abs() >= demand.vertical * (1.0 - 1e-12));
@@ -183,15 +195,19 @@ fn directions_are_any_unless_the_other_is_chosen() {
 }
 
 #[test]
-fn only_a_direct_coefficient_has_another_format_than_strength() {
+fn every_rule_has_the_format_of_its_edition_and_a_direct_coefficient_the_one_that_is_given() {
     for_random_inputs(|rule, values| {
         let format = (rule.format)(values);
         let expected = match place(rule, "format").and_then(|field| values.choice(field)) {
             Some(1) => Format::LimitStates,
             Some(2) => Format::AllowableStress,
-            _ => Format::Strength,
+            _ => match rule.id {
+                "gb-50011" => Format::LimitStates,
+                "japan-equipment" => Format::AllowableStress,
+                _ => Format::Strength,
+            },
         };
-        assert_eq!(format, expected);
+        assert_eq!(format, expected, "{}", rule.id);
     });
 }
 
@@ -219,6 +235,19 @@ fn told(rule: &DemandRule, values: &Values) -> (Result<Demand, StepId>, Sheet) {
 
 fn place(rule: &DemandRule, key: &str) -> Option<usize> {
     rule.fields.iter().position(|field| field.key == key)
+}
+
+/// The clause itself lets the acceleration fall with height where the building's spectral value is below the ground's.
+fn falls_with_height(rule: &DemandRule, values: &Values) -> bool {
+    let number = |key| place(rule, key).and_then(|field| values.number(field));
+    let at_ground = ["peak_acceleration", "soil_coefficient", "building_importance"].map(|key| number(key).unwrap());
+    number("building_acceleration").is_some_and(|s_a| s_a < at_ground.iter().product())
+}
+
+/// The coefficients printed for soft soil fall faster than the mapped acceleration rises in some places.
+fn is_soft_soil_table(rule: &DemandRule, values: &Values) -> bool {
+    let is_e = place(rule, "site_class").is_some_and(|field| values.choice(field) == Some(4));
+    is_e && ["asce-7-05", "asce-7-10", "ti-809-04", "sni-1726"].contains(&rule.id)
 }
 
 /// Rounding may take the last bit.

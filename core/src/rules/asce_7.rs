@@ -1,4 +1,4 @@
-//! What the editions of ASCE 7 share: snubbers and load combinations.
+//! What the editions of ASCE 7 share: the force of chapter 13 between its limits, snubbers, load combinations.
 
 use alloc::vec;
 use alloc::vec::Vec;
@@ -21,7 +21,44 @@ pub struct SnubberSteps {
     pub force: StepId,
 }
 
-/// From this S_DS on every risk category is in seismic design category C or higher (Table 11.6-1 of both editions).
+/// The steps of equations 13.3-1 to 13.3-3 of the editions up to 7-16.
+#[derive(Clone, Copy)]
+pub struct ForceSteps {
+    /// `0.4 * a_p * S_DS / (R_p / I_p) * (1 + 2 * r_z)`
+    pub c_1: StepId,
+    /// `1.6 * S_DS * I_p`
+    pub c_max: StepId,
+    /// `0.3 * S_DS * I_p`
+    pub c_min: StepId,
+}
+
+/// What those equations take.
+#[derive(Clone, Copy)]
+pub struct ForceTerms {
+    /// Amplification of a flexible component.
+    pub a_p: f64,
+    /// What ductility takes off.
+    pub r_p: f64,
+    /// Importance of the component.
+    pub i_p: f64,
+    /// Design acceleration in g.
+    pub s_ds: f64,
+    /// Height of the attachment over that of the roof.
+    pub r_z: f64,
+}
+
+impl ForceSteps {
+    /// Force over weight between its limits, not yet told.
+    pub fn limited(self, terms: ForceTerms, sheet: &mut Sheet) -> f64 {
+        let ForceTerms { a_p, r_p, i_p, s_ds, r_z } = terms;
+        let c_1 = sheet.step(self.c_1, 0.4 * a_p * s_ds / (r_p / i_p) * (1.0 + 2.0 * r_z));
+        let c_max = sheet.step(self.c_max, 1.6 * s_ds * i_p);
+        let c_min = sheet.step(self.c_min, 0.3 * s_ds * i_p);
+        f64::max(c_min, f64::min(c_max, c_1))
+    }
+}
+
+/// From this S_DS on every risk category is in seismic design category C or higher (Table 11.6-1).
 pub const S_DS_CATEGORY_C: f64 = 0.33;
 
 /// 0.25 in; the millimetres that the standard prints beside it are rounded.
@@ -49,7 +86,7 @@ pub struct Forces {
     pub vertical: f64,
 }
 
-/// The steps that name and tell combinations 6 and 7 of 2.3.6.
+/// The steps that name and tell the two combinations with earthquake: 6 and 7 of 2.3.6, in older editions 5 and 7 of 2.3.2.
 #[derive(Clone, Copy)]
 pub struct CombinationSteps {
     /// `1.2 + c_v`

@@ -33,3 +33,57 @@ pub fn given_faults(values: &Values, fields: &[usize], faults: &mut Faults) {
         }
     }
 }
+
+/// A row of a table of components with amplification and response.
+#[derive(Clone, Copy)]
+pub struct Row {
+    /// Its name.
+    pub name: StepId,
+    /// Amplification of a flexible component.
+    pub a_p: f64,
+    /// What ductility takes off.
+    pub r_p: f64,
+    /// As which steps the two are told.
+    pub steps: [StepId; 2],
+}
+
+/// The rows of a rule, and what stands in place of their numbers.
+pub struct Rows {
+    /// The field that chooses the row.
+    pub field: usize,
+    /// In the order of the words of the field; the last word, `given`, has none.
+    pub rows: &'static [Row],
+    /// Name of the component whose values the user gives.
+    pub given: StepId,
+    /// Fields of amplification and response.
+    pub number_fields: [usize; 2],
+    /// As which steps they are told when the user gives them.
+    pub number_steps: [StepId; 2],
+}
+
+impl Rows {
+    /// The row that was chosen; none where the user gives the values.
+    pub fn row(&self, values: &Values) -> Option<&'static Row> {
+        self.rows.get(values.choice(self.field).unwrap_or(self.rows.len()))
+    }
+
+    /// Amplification and response of these inputs: of the row, or of the user in its place.
+    pub fn tell(&self, values: &Values, sheet: &mut Sheet) -> [f64; 2] {
+        let row = self.row(values);
+        sheet.step(row.map_or(self.given, |row| row.name), 0.0);
+        let of_row = [row.map(|row| row.a_p), row.map(|row| row.r_p)];
+        core::array::from_fn(|place| {
+            let (field, given) = (self.number_fields[place], self.number_steps[place]);
+            let number = RowNumber { field, given, table: row.map_or(given, |row| row.steps[place]) };
+            number.tell(values, of_row[place], sheet)
+        })
+    }
+
+    /// Values that the word `given` asks for and that are not there.
+    pub fn faults(&self, values: &Values, faults: &mut Faults) {
+        // An unknown choice is a fault of its own field already.
+        if values.choice(self.field).is_some() && self.row(values).is_none() {
+            given_faults(values, &self.number_fields, faults);
+        }
+    }
+}

@@ -6,7 +6,10 @@ use crate::calc::{Document, Sheet, StepId, StepTable};
 use crate::input::fault::Problem;
 use crate::input::field::{Field, FieldText, Values};
 use crate::load_case::{Directions, Format, LoadCase};
-use crate::rules::{asce_7_16, asce_7_22, direct, ubc_1997};
+use crate::rules::{
+    asce_7_05, asce_7_10, asce_7_16, asce_7_22, direct, gb_50011, japan_equipment, nscp_2015, nsr_10, peru_e_030,
+    sni_1726, taiwan, ti_809_04, ubc_1994, ubc_1997,
+};
 
 /// A published edition that says how hard a component is pushed.
 pub struct DemandRule {
@@ -77,11 +80,42 @@ pub struct DemandRuleText {
 }
 
 /// All demand rules. Adding an edition is one line here and one in [`DEMAND_RULE_TEXTS`].
-pub static DEMAND_RULES: &[&DemandRule] = &[&ubc_1997::RULE, &asce_7_16::RULE, &asce_7_22::RULE, &direct::RULE];
+pub static DEMAND_RULES: &[&DemandRule] = &[
+    &ubc_1994::RULE,
+    &ubc_1997::RULE,
+    &asce_7_05::RULE,
+    &asce_7_10::RULE,
+    &asce_7_16::RULE,
+    &asce_7_22::RULE,
+    &ti_809_04::RULE,
+    &japan_equipment::RULE,
+    &gb_50011::RULE,
+    &taiwan::RULE,
+    &nscp_2015::RULE,
+    &sni_1726::RULE,
+    &peru_e_030::RULE,
+    &nsr_10::RULE,
+    &direct::RULE,
+];
 
 /// Their texts, in the same order.
-pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] =
-    &[&ubc_1997::TEXT, &asce_7_16::TEXT, &asce_7_22::TEXT, &direct::TEXT];
+pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[
+    &ubc_1994::TEXT,
+    &ubc_1997::TEXT,
+    &asce_7_05::TEXT,
+    &asce_7_10::TEXT,
+    &asce_7_16::TEXT,
+    &asce_7_22::TEXT,
+    &ti_809_04::TEXT,
+    &japan_equipment::TEXT,
+    &gb_50011::TEXT,
+    &taiwan::TEXT,
+    &nscp_2015::TEXT,
+    &sni_1726::TEXT,
+    &peru_e_030::TEXT,
+    &nsr_10::TEXT,
+    &direct::TEXT,
+];
 
 /// The rule of an id in the file.
 ///

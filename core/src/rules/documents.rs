@@ -8,6 +8,20 @@ pub static UBC_1997: Document = Document {
     title: "Uniform Building Code, Volume 2: Structural Engineering Design Provisions, 1997 edition",
 };
 
+/// Uniform Building Code, 1994.
+pub static UBC_1994: Document = Document {
+    short: "UBC 1994",
+    title: "Uniform Building Code, Volume 2: Structural Engineering Design Provisions, 1994 edition",
+};
+
+/// ASCE/SEI 7-05.
+pub static ASCE_7_05: Document =
+    Document { short: "ASCE 7-05", title: "ASCE/SEI 7-05, Minimum Design Loads for Buildings and Other Structures" };
+
+/// ASCE/SEI 7-10.
+pub static ASCE_7_10: Document =
+    Document { short: "ASCE 7-10", title: "ASCE/SEI 7-10, Minimum Design Loads for Buildings and Other Structures" };
+
 /// ASCE/SEI 7-16.
 pub static ASCE_7_16: Document = Document {
     short: "ASCE 7-16",
@@ -18,4 +32,63 @@ pub static ASCE_7_16: Document = Document {
 pub static ASCE_7_22: Document = Document {
     short: "ASCE 7-22",
     title: "ASCE/SEI 7-22, Minimum Design Loads and Associated Criteria for Buildings and Other Structures",
+};
+
+/// TI 809-04 of the United States Army.
+pub static TI_809_04: Document = Document {
+    short: "TI 809-04",
+    title: "TI 809-04, Seismic Design for Buildings, United States Army Corps of Engineers, 1998 (UFC 3-310-03A)",
+};
+
+/// FEMA 302, on which TI 809-04 rests.
+pub static FEMA_302: Document = Document {
+    short: "FEMA 302",
+    title: "FEMA 302, NEHRP Recommended Provisions for Seismic Regulations for New Buildings, 1997 edition",
+};
+
+/// The guideline of the Building Centre of Japan for building equipment.
+pub static JAPAN_EQUIPMENT: Document = Document {
+    short: "Japan equipment guideline",
+    title: "Guideline for the seismic design and construction of building equipment, Building Centre of Japan, 2005 and 2014 editions",
+};
+
+/// GB 50011.
+pub static GB_50011: Document =
+    Document { short: "GB 50011-2010", title: "GB 50011-2010, Code for seismic design of buildings, China" };
+
+/// GB 55002.
+pub static GB_55002: Document = Document {
+    short: "GB 55002-2021",
+    title: "GB 55002-2021, General code for seismic precaution of buildings and municipal engineering, China",
+};
+
+/// The seismic code of Taiwan.
+pub static TAIWAN: Document = Document {
+    short: "Taiwan seismic code",
+    title: "Seismic design specifications and commentary of buildings, Taiwan, 2011 and 2022 editions",
+};
+
+/// NSCP.
+pub static NSCP_2015: Document = Document {
+    short: "NSCP 2015",
+    title: "National Structural Code of the Philippines, Volume 1: Buildings, Towers and Other Vertical Structures, 2015",
+};
+
+/// SNI 1726.
+pub static SNI_1726: Document = Document {
+    short: "SNI 1726:2019",
+    title: "SNI 1726:2019, Seismic resistance design procedures for building and nonbuilding structures, Indonesia",
+};
+
+/// E.030.
+pub static E_030: Document =
+    Document { short: "E.030", title: "Norma Técnica E.030, Diseño Sismorresistente, Peru, 2018" };
+
+/// E.060.
+pub static E_060: Document = Document { short: "E.060", title: "Norma E.060, Concreto Armado, Peru, 2009" };
+
+/// NSR-10.
+pub static NSR_10: Document = Document {
+    short: "NSR-10",
+    title: "NSR-10, Reglamento Colombiano de Construcción Sismo Resistente, Colombia, 2010",
 };

@@ -6,15 +6,28 @@
 pub mod aci_318_19;
 pub mod anchor;
 mod asce_7;
+mod asce_7_05;
+mod asce_7_10;
 mod asce_7_16;
 mod asce_7_22;
 mod attachment;
 pub mod bolts;
+mod combination;
 mod component_row;
 pub mod demand;
 mod direct;
 mod documents;
+mod gb_50011;
+mod japan_equipment;
+mod nscp_2015;
+mod nsr_10;
+mod peru_e_030;
+mod site_class;
+mod sni_1726;
 mod table;
+mod taiwan;
+mod ti_809_04;
+mod ubc_1994;
 mod ubc_1997;
 
 pub use demand::{DEMAND_RULES, DemandRule};

@@ -9,13 +9,14 @@ mod fields;
 mod site;
 mod steps;
 
-use super::asce_7::{self, CombinationSteps, Forces, SnubberSteps};
+use super::asce_7::{self, CombinationSteps, ForceSteps, ForceTerms, Forces, SnubberSteps};
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
 use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_16;
+use super::site_class::one_acceleration;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
-use crate::input::{Problem, Values};
+use crate::input::Values;
 use crate::load_case::Format;
 
 /// The rule.
@@ -45,6 +46,7 @@ pub static TEXT: DemandRuleText = DemandRuleText {
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
 const HEIGHT_STEPS: HeightSteps =
     HeightSteps { attachment: steps::Z, roof: steps::H, ratio: steps::R_Z, ratio_at_base: steps::R_Z_BASE };
+const FORCE: ForceSteps = ForceSteps { c_1: steps::C_1, c_max: steps::C_MAX, c_min: steps::C_MIN };
 const SNUBBERS: SnubberSteps =
     SnubberSteps { limited: steps::C_LIMITED, gap: steps::GAP, gap_max: steps::GAP_MAX, force: steps::C_P_ISOLATED };
 const COMBINATIONS: CombinationSteps = CombinationSteps {
@@ -68,10 +70,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let r_z = HEIGHTS.ratio(values, HEIGHT_STEPS, sheet);
 
     // 13.3-1 to 13.3-3
-    let c_1 = sheet.step(steps::C_1, 0.4 * component.a_p * s_ds / (component.r_p / i_p) * (1.0 + 2.0 * r_z));
-    let c_max = sheet.step(steps::C_MAX, 1.6 * s_ds * i_p);
-    let c_min = sheet.step(steps::C_MIN, 0.3 * s_ds * i_p);
-    let c_limited = f64::max(c_min, f64::min(c_max, c_1));
+    let c_limited = FORCE.limited(ForceTerms { a_p: component.a_p, r_p: component.r_p, i_p, s_ds, r_z }, sheet);
     let c_p = match values.number(fields::GAP) {
         None => sheet.step(steps::C_P, c_limited),
         Some(gap_mm) => SNUBBERS.force(c_limited, gap_mm, sheet),
@@ -95,11 +94,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 }
 
 fn faults(values: &Values, faults: &mut Faults) {
-    match (values.number(fields::S_S), values.number(fields::S_DS)) {
-        (None, None) => faults.push((fields::S_S, Problem::NeedsOneOf, "s_s or s_ds")),
-        (Some(_), Some(_)) => faults.push((fields::S_DS, Problem::Excludes, "s_s or s_ds, not both")),
-        _ => {}
-    }
+    one_acceleration(values, [fields::S_S, fields::S_DS], faults);
     // An unknown choice is a fault of its own field already.
     if values.choice(fields::COMPONENT).is_some() {
         match components::row(values) {
