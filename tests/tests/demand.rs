@@ -55,7 +55,12 @@ fn each_word_of_a_choice_is_told_by_the_row_of_its_own_label() {
                 continue;
             };
             let label = text.fields[component].words[values.choice(component).unwrap()];
-            assert!(row.what == label || label.ends_with(" given below"), "{}: {label} is told as {}", rule.id, row.what);
+            assert!(
+                row.what == label || label.ends_with(" given below"),
+                "{}: {label} is told as {}",
+                rule.id,
+                row.what
+            );
         }
     }
 }

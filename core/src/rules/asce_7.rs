@@ -3,7 +3,7 @@
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::demand::Faults;
+use super::demand::{Faults, governing};
 use crate::calc::{Sheet, StepId, limit};
 use crate::input::{Problem, Values};
 use crate::load_case::{Directions, Level, LoadCase};
@@ -48,13 +48,15 @@ pub struct ForceTerms {
 }
 
 impl ForceSteps {
-    /// Force over weight between its limits, not yet told.
-    pub fn limited(self, terms: ForceTerms, sheet: &mut Sheet) -> f64 {
+    /// Force over weight between its limits, not yet told, and the step that decided it.
+    pub fn limited(self, terms: ForceTerms, sheet: &mut Sheet) -> (f64, StepId) {
         let ForceTerms { a_p, r_p, i_p, s_ds, r_z } = terms;
         let c_1 = sheet.step(self.c_1, 0.4 * a_p * s_ds / (r_p / i_p) * (1.0 + 2.0 * r_z));
         let c_max = sheet.step(self.c_max, 1.6 * s_ds * i_p);
         let c_min = sheet.step(self.c_min, 0.3 * s_ds * i_p);
-        f64::max(c_min, f64::min(c_max, c_1))
+        let limited = f64::max(c_min, f64::min(c_max, c_1));
+        let governs = governing(limited, &[(self.c_1, c_1), (self.c_max, c_max), (self.c_min, c_min)]);
+        (limited, governs)
     }
 }
 

@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
 use super::component_row::RowNumber;
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
 use super::documents::NSR_10;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::Values;
@@ -163,6 +163,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let c_f = sheet.step(steps::C_F, a_x * a_p / r_p);
     let c_min = sheet.step(steps::C_MIN, a_a * i / 2.0);
     let push = sheet.step(steps::C_P, f64::max(c_min, c_f));
+    let governs = governing(push, &[(steps::C_F, c_f), (steps::C_MIN, c_min)]);
     let w_p = sheet.carry(steps::W_P, weight_n);
     sheet.step(steps::F_P, push * w_p);
     let vertical = sheet.step(steps::C_V, 0.0);
@@ -171,7 +172,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
     let anchor_depth = (anchors <= DUCTILE).then_some((8.0, steps::NOT_DEEP));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push, vertical, cases, not_amplified, category_c: None, anchor_depth })
+    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchor_depth })
 }
 
 /// R_p by kind of anchor, in the order of the words of the field.

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::combination::{Acting, Pair};
 use super::component_row::RowNumber;
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
 use super::documents::E_030;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -158,14 +158,15 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let component = values.choice(fields::COMPONENT).unwrap_or(FLEXIBLE);
     sheet.step(ROWS[component], 0.0);
     sheet.step(steps::H_X, values.given(fields::ATTACHMENT));
-    let push = if is_above_base(values) {
+    let (push, governs) = if is_above_base(values) {
         let c_f = from_floor(values, component, sheet).inspect_err(|&reason| {
             sheet.step(reason, 0.0);
         })?;
         let c_min = sheet.step(steps::C_MIN, 0.5 * z * u * s);
-        sheet.step(steps::C_P, f64::max(c_min, c_f))
+        let c_p = sheet.step(steps::C_P, f64::max(c_min, c_f));
+        (c_p, governing(c_p, &[(steps::C_F, c_f), (steps::C_MIN, c_min)]))
     } else {
-        sheet.step(steps::C_P_BASE, 0.5 * z * u * s)
+        (sheet.step(steps::C_P_BASE, 0.5 * z * u * s), steps::C_P_BASE)
     };
     let vertical = sheet.step(steps::C_V, 2.0 / 3.0 * push);
     let p_e = sheet.carry(steps::W_P, weight_n);
@@ -175,7 +176,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(2);
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push, vertical, cases, not_amplified, category_c: None, anchor_depth: None })
+    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchor_depth: None })
 }
 
 const COMBINATIONS: Pair = Pair {

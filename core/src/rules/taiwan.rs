@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
-use super::demand::{Demand, DemandRule, DemandRuleText, Strength};
+use super::demand::{Demand, DemandRule, DemandRuleText, Strength, governing};
 use super::documents::TAIWAN;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
@@ -178,6 +178,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let c_max = sheet.step(steps::C_MAX, 1.6 * s_ds * i_p);
     let c_min = sheet.step(steps::C_MIN, 0.3 * s_ds * i_p);
     let c_p = sheet.step(steps::C_P, f64::max(c_min, f64::min(c_max, c_1)));
+    let governs = governing(c_p, &[(steps::C_1, c_1), (steps::C_MAX, c_max), (steps::C_MIN, c_min)]);
     let c_v = match region {
         NEAR_FAULT => sheet.step(steps::C_V_NEAR, 2.0 / 3.0 * c_p),
         _ => sheet.step(steps::C_V, c_p / 2.0),
@@ -201,7 +202,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(ANCHORS.cases(Acting { horizontal: c_pa, vertical: c_va }, sheet));
     let anchor_depth = (values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth })
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth })
 }
 
 /// The allowable response factor that the anchors leave.

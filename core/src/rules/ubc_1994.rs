@@ -128,7 +128,15 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(COMBINATIONS.cases(Acting { horizontal, vertical }, sheet));
     // Zone 2A has Z = 0.15.
     let category_c = limit::at_least(z, Z[1]).then_some(steps::CATEGORY_C);
-    Ok(Demand { push, vertical, cases, not_amplified: Some(steps::NOT_AMPLIFIED), category_c, anchor_depth: None })
+    Ok(Demand {
+        push,
+        governs: steps::FORCE,
+        vertical,
+        cases,
+        not_amplified: Some(steps::NOT_AMPLIFIED),
+        category_c,
+        anchor_depth: None,
+    })
 }
 
 const COMBINATIONS: Pair = Pair {

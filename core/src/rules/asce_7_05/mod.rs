@@ -97,7 +97,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 
     // 13.3-1 to 13.3-3
     let terms = ForceTerms { a_p, r_p, i_p, s_ds, r_z };
-    let c_limited = FORCE.limited(terms, sheet);
+    let (c_limited, governs) = FORCE.limited(terms, sheet);
     let c_p = match values.number(fields::GAP) {
         None => sheet.step(steps::C_P, c_limited),
         Some(gap_mm) => SNUBBERS.force(c_limited, gap_mm, sheet),
@@ -120,7 +120,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(ANCHORS.cases(Acting { horizontal: h_a, vertical: v_a }, sheet));
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified, category_c, anchor_depth: None })
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c, anchor_depth: None })
 }
 
 /// The prescribed force once more, with the response factor that the anchors allow.

@@ -83,7 +83,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let r_z = HEIGHTS.ratio(values, HEIGHT_STEPS, sheet);
 
     // 13.3-1 to 13.3-3
-    let c_limited = FORCE.limited(ForceTerms { a_p, r_p, i_p, s_ds, r_z }, sheet);
+    let (c_limited, governs) = FORCE.limited(ForceTerms { a_p, r_p, i_p, s_ds, r_z }, sheet);
     let c_p = match values.number(fields::GAP) {
         None => sheet.step(steps::C_P, c_limited),
         Some(gap_mm) => SNUBBERS.force(c_limited, gap_mm, sheet),
@@ -105,7 +105,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     // Vertically cantilevered: any horizontal direction (13.3.1).
     let cases = COMBINATIONS.cases(forces, Directions::Any, sheet);
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: None, category_c, anchor_depth: None })
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified: None, category_c, anchor_depth: None })
 }
 
 fn faults(values: &Values, faults: &mut Faults) {

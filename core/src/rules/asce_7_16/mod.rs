@@ -70,7 +70,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let r_z = HEIGHTS.ratio(values, HEIGHT_STEPS, sheet);
 
     // 13.3-1 to 13.3-3
-    let c_limited = FORCE.limited(ForceTerms { a_p: component.a_p, r_p: component.r_p, i_p, s_ds, r_z }, sheet);
+    let (c_limited, governs) =
+        FORCE.limited(ForceTerms { a_p: component.a_p, r_p: component.r_p, i_p, s_ds, r_z }, sheet);
     let c_p = match values.number(fields::GAP) {
         None => sheet.step(steps::C_P, c_limited),
         Some(gap_mm) => SNUBBERS.force(c_limited, gap_mm, sheet),
@@ -89,7 +90,6 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let forces = Forces { horizontal: c_p, amplified: c_m, vertical: c_v };
     let cases = COMBINATIONS.cases(forces, demand::directions(values, fields::DIRECTIONS), sheet);
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
-    let governs = demand::governing(c_limited, &[(steps::C_1, c_1), (steps::C_MAX, c_max), (steps::C_MIN, c_min)]);
     Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified: None, category_c, anchor_depth: None })
 }
 

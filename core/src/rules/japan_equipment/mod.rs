@@ -61,7 +61,15 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(2);
     cases.extend(COMBINATIONS.cases(Acting { horizontal: k_h, vertical: k_v }, sheet));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: k_h, vertical: k_v, cases, not_amplified, category_c: None, anchor_depth: None })
+    Ok(Demand {
+        push: k_h,
+        governs: steps::K_H,
+        vertical: k_v,
+        cases,
+        not_amplified,
+        category_c: None,
+        anchor_depth: None,
+    })
 }
 
 fn faults(values: &Values, faults: &mut Faults) {

@@ -12,7 +12,7 @@ use alloc::vec::Vec;
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
 use super::component_row::{Row, Rows};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
 use super::documents::NSCP_2015;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
@@ -79,7 +79,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     })?;
     let i_p = sheet.step(steps::I_P, values.given(fields::IMPORTANCE));
     let is_simple = values.choice(fields::EQUATION) == Some(SIMPLE);
-    let [c_p, c_pa] = if is_simple { simple(c_a, i_p, sheet) } else { full(values, c_a, i_p, sheet) };
+    let ([c_p, c_pa], governs) = if is_simple { simple(c_a, i_p, sheet) } else { full(values, c_a, i_p, sheet) };
     let c_v = sheet.step(steps::C_V, 0.5 * c_a * i_p);
     let w_p = sheet.carry(steps::W_P, weight_n);
     sheet.step(steps::F_P, c_p * w_p);
@@ -92,6 +92,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let anchor_depth = (!is_simple && values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
     Ok(Demand {
         push: c_p,
+        governs,
         vertical: c_v,
         cases,
         not_amplified: Some(steps::NOT_AMPLIFIED),
@@ -100,14 +101,14 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     })
 }
 
-/// Force over weight of the component and of its anchors, which know neither height nor response factor.
-fn simple(c_a: f64, i_p: f64, sheet: &mut Sheet) -> [f64; 2] {
+/// Force over weight of the component and of its anchors with the step that decided it: neither height nor response factor enters.
+fn simple(c_a: f64, i_p: f64, sheet: &mut Sheet) -> ([f64; 2], StepId) {
     let c_1 = sheet.step(steps::C_1, 4.0 * c_a * i_p);
-    [sheet.step(steps::C_P_SIMPLE, c_1), sheet.step(steps::C_PA_SIMPLE, c_1)]
+    ([sheet.step(steps::C_P_SIMPLE, c_1), sheet.step(steps::C_PA_SIMPLE, c_1)], steps::C_1)
 }
 
 /// The full equation between its limits, for the component and again for its anchors.
-fn full(values: &Values, c_a: f64, i_p: f64, sheet: &mut Sheet) -> [f64; 2] {
+fn full(values: &Values, c_a: f64, i_p: f64, sheet: &mut Sheet) -> ([f64; 2], StepId) {
     let [a_p, r_p] = ROWS.tell(values, sheet);
     let r_h = HEIGHTS.ratio(values, HEIGHT_STEPS, sheet);
     let c_2 = sheet.step(steps::C_2, a_p * c_a * i_p / r_p * (1.0 + 3.0 * r_h));
@@ -120,7 +121,8 @@ fn full(values: &Values, c_a: f64, i_p: f64, sheet: &mut Sheet) -> [f64; 2] {
         _ => sheet.step(steps::R_PA_NONDUCTILE, f64::min(1.0, r_p)),
     };
     let c_2a = sheet.step(steps::C_2A, a_p * c_a * i_p / r_pa * (1.0 + 3.0 * r_h));
-    [c_p, sheet.step(steps::C_PA, f64::max(c_min, f64::min(c_max, c_2a)))]
+    let c_pa = sheet.step(steps::C_PA, f64::max(c_min, f64::min(c_max, c_2a)));
+    ([c_p, c_pa], governing(c_p, &[(steps::C_2, c_2), (steps::C_MAX, c_max), (steps::C_MIN, c_min)]))
 }
 
 fn faults(values: &Values, faults: &mut Faults) {

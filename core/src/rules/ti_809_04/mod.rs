@@ -88,7 +88,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let r_z = HEIGHTS.ratio(values, HEIGHT_STEPS, sheet);
 
     // 10-1 to 10-3
-    let c_p = FORCE.limited(ForceTerms { a_p, r_p, i_p, s_ds, r_z }, sheet);
+    let (c_p, governs) = FORCE.limited(ForceTerms { a_p, r_p, i_p, s_ds, r_z }, sheet);
     sheet.step(steps::C_P, c_p);
     let c_v = sheet.step(steps::C_V, 0.2 * s_ds);
     let w_p = sheet.carry(steps::W_P, weight_n);
@@ -114,7 +114,15 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(ANCHORS.cases(Acting { horizontal: h_a, vertical: v_a }, sheet));
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
     let anchor_depth = is_deep.then_some((8.0, steps::NOT_DEEP));
-    Ok(Demand { push: c_p, vertical: c_v, cases, not_amplified: Some(steps::NOT_AMPLIFIED), category_c, anchor_depth })
+    Ok(Demand {
+        push: c_p,
+        governs,
+        vertical: c_v,
+        cases,
+        not_amplified: Some(steps::NOT_AMPLIFIED),
+        category_c,
+        anchor_depth,
+    })
 }
 
 fn design_acceleration(values: &Values, sheet: &mut Sheet) -> Result<f64, StepId> {
