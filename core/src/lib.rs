@@ -11,6 +11,7 @@ pub mod geometry;
 pub mod input;
 pub mod load_case;
 pub mod load_out;
+pub mod motion;
 pub mod project;
 pub mod report;
 pub mod rules;

@@ -140,4 +140,6 @@ checks! {
     FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
     FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
+    FreeTilt "free.tilt" "tilt" Length "Standing free: tilt of 10 degrees";
+    FreePush "free.push" "push" Moment "Standing free: push and load of a stability test";
 }

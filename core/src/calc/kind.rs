@@ -47,6 +47,8 @@ pub enum Kind {
     Velocity,
     /// The acceleration of free fall: a length per time per time. Every other acceleration is a multiple of it.
     FreeFall,
+    /// An angle per time; the frequency parameter of a rocking body.
+    AngularVelocity,
     /// An empirical constant of a formula: powers of force and length, in sixths.
     Empirical {
         /// Power of force, in sixths.
@@ -76,7 +78,7 @@ pub struct Dimension {
 }
 
 impl Kind {
-    const SIMPLE: [Kind; 22] = [
+    const SIMPLE: [Kind; 23] = [
         Kind::Number,
         Kind::Utilisation,
         Kind::Acceleration,
@@ -99,6 +101,7 @@ impl Kind {
         Kind::Frequency,
         Kind::Velocity,
         Kind::FreeFall,
+        Kind::AngularVelocity,
     ];
 
     /// The kind as a number, for the boundary to the page.
@@ -142,7 +145,7 @@ impl Kind {
             Kind::Stiffness => of(6, -6, 0, 0),
             Kind::Subgrade => of(6, -18, 0, 0),
             Kind::Time => of(0, 0, 0, 6),
-            Kind::Frequency => of(0, 0, 0, -6),
+            Kind::Frequency | Kind::AngularVelocity => of(0, 0, 0, -6),
             Kind::Velocity => of(0, 6, 0, -6),
             Kind::FreeFall => of(0, 6, 0, -12),
             Kind::Empirical { force, length } => of(force as i16, length as i16, 0, 0),

@@ -179,6 +179,7 @@ pub fn unit_text(kind: Kind, system: System, reading: Reading) -> String {
         }
         (Kind::Time, _) => "s",
         (Kind::Frequency, _) => "Hz",
+        (Kind::AngularVelocity, _) => "rad/s",
         (Kind::Velocity, System::Si) => {
             if plain {
                 "m/s"

@@ -37,6 +37,7 @@ pub const G_N_PER_KG: f64 = 9.80665;
 pub fn us_unit_in_si(kind: Kind) -> f64 {
     match kind {
         Kind::Number | Kind::Utilisation | Kind::Acceleration | Kind::Angle | Kind::Time | Kind::Frequency => 1.0,
+        Kind::AngularVelocity => 1.0,
         Kind::Length | Kind::Velocity | Kind::FreeFall => INCH_MM,
         Kind::Height => FOOT_M,
         Kind::Distance => MILE_KM,

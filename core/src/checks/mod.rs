@@ -3,7 +3,9 @@
 pub mod as_built;
 mod equilibrium;
 pub mod feet;
+pub mod stability;
 pub mod standing_free;
 pub mod stiffness;
+pub mod thresholds;
 
 pub use equilibrium::{TEXTS as EQUILIBRIUM_TEXTS, check_equilibrium};

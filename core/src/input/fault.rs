@@ -57,6 +57,8 @@ pub enum Problem {
     NotInRule,
     FarFromItsMark,
     MoreFaults,
+    UnevenSteps,
+    UnlikelyPeak,
 }
 
 impl Fault {
@@ -100,7 +102,7 @@ pub(crate) fn push_whole(text: &mut String, number: usize) {
 }
 
 /// What each problem says, in the order of [`Problem`].
-pub static PROBLEM_TEXTS: [&str; 33] = [
+pub static PROBLEM_TEXTS: [&str; 35] = [
     "this is not JSON",
     "the text is too long",
     "it is nested too deep",
@@ -134,10 +136,12 @@ pub static PROBLEM_TEXTS: [&str; 33] = [
     "the rule does not reach this",
     "it lies far from its mark",
     "more faults follow",
+    "the times do not rise in even steps",
+    "a peak as high as this is unlikely",
 ];
 
 /// All problems, in the order of [`PROBLEM_TEXTS`].
-pub static PROBLEMS: [Problem; 33] = [
+pub static PROBLEMS: [Problem; 35] = [
     Problem::NotJson,
     Problem::TooLong,
     Problem::TooDeep,
@@ -171,4 +175,6 @@ pub static PROBLEMS: [Problem; 33] = [
     Problem::NotInRule,
     Problem::FarFromItsMark,
     Problem::MoreFaults,
+    Problem::UnevenSteps,
+    Problem::UnlikelyPeak,
 ];

@@ -84,7 +84,7 @@ fn is_distance(check: &CheckTold) -> bool {
 /// What a check counts for.
 pub fn role(check: CheckId) -> Role {
     match check {
-        CheckId::FreeTipping | CheckId::FreeSliding => Role::BeforeBolting,
+        CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
         CheckId::FootPressure => Role::Information,
         _ => Role::Required,
     }
@@ -171,7 +171,7 @@ fn all_checks(
                     told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, Some(at)));
                 }
             }
-            CheckId::FreeTipping | CheckId::FreeSliding => {
+            CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => {
                 if let Some((finding, place)) = free(bench, check) {
                     told.push(check_told(bench, finding, Some(place)));
                 }
@@ -232,11 +232,21 @@ fn of_no_case(state: usize, check: CheckId) -> At {
 fn free(bench: &Bench, check: CheckId) -> Option<(Finding, At)> {
     let mut worst: Option<(f64, Finding, At)> = None;
     for state in 0..bench.loads.len() {
-        let standing = bench.standing(state)?;
-        let direction_rad = standing.weakest_direction_rad();
-        let outcome = match check {
-            CheckId::FreeTipping => standing.check_tipping(direction_rad, &mut Sheet::quiet()),
-            _ => standing.check_sliding(&mut Sheet::quiet()),
+        let (direction_rad, outcome) = match check {
+            CheckId::FreeTilt | CheckId::FreePush => {
+                let tested = bench.tested(state);
+                let side = tested.worst(check);
+                (side.direction_rad, tested.check(check, &side, &mut Sheet::quiet()))
+            }
+            _ => {
+                let standing = bench.standing(state)?;
+                let direction_rad = standing.weakest_direction_rad();
+                let outcome = match check {
+                    CheckId::FreeTipping => standing.check_tipping(direction_rad, &mut Sheet::quiet()),
+                    _ => standing.check_sliding(&mut Sheet::quiet()),
+                };
+                (direction_rad, outcome)
+            }
         };
         let Outcome::Compared { utilisation, .. } = outcome else { continue };
         let utilisation = if utilisation.is_nan() { f64::INFINITY } else { utilisation };

@@ -11,7 +11,6 @@ use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Suppor
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::check_equilibrium;
 use crate::checks::feet::{self, FootForce, FootOnSlab};
-use crate::checks::standing_free::Standing;
 use crate::geometry::Point;
 use crate::load_case::{Directions, Format, HUNDRED_THIRTY, Level, LoadCase};
 use crate::load_out::{self, Load};
@@ -245,18 +244,6 @@ impl<'p> Bench<'p> {
         if let (Some(anchors), None) = (&self.anchors, self.anchors_refused) {
             anchors.place(sheet, findings);
         }
-    }
-
-    /// A state that stands by its weight alone, where there is a demand.
-    pub fn standing(&self, state: usize) -> Option<Standing<'_>> {
-        let Some(Ok(demand)) = &self.demand else { return None };
-        Some(Standing {
-            hull: self.supports[0].feet_hull(),
-            centre_mm: self.loads[state].centre_mm,
-            friction: self.project.slab.as_ref().map_or(crate::slab::FRICTION_DEFAULT, |slab| slab.friction),
-            push: demand.push,
-            vertical: demand.vertical,
-        })
     }
 
     /// The stiffness of every foot and anchor, told once for those that are alike.

@@ -18,6 +18,7 @@ mod self_check;
 mod surroundings;
 mod sweep;
 mod tell;
+mod unbolted;
 mod working;
 
 use alloc::string::String;

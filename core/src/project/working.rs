@@ -33,6 +33,10 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
         standing.check_tipping(at.direction_rad, &mut sheet);
         standing.check_sliding(&mut sheet);
     }
+    if let Some(check @ (CheckId::FreeTilt | CheckId::FreePush)) = check {
+        let tested = bench.tested(at.state);
+        tested.check(check, &tested.side(at.direction_rad), &mut sheet);
+    }
     bench.check_places(&mut sheet, &mut Vec::new());
     if check == Some(CheckId::AnchorAsBuilt) {
         super::as_built::check(project, &mut sheet);

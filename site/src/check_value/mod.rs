@@ -20,6 +20,7 @@ mod fields;
 pub mod run_anchors;
 pub mod run_demand;
 pub mod run_feet;
+pub mod run_motion;
 pub mod run_project;
 pub mod statics;
 mod unit;
@@ -62,6 +63,7 @@ pub fn told(runs: &str, input: &Json) -> Result<Ran, String> {
         "anchors" => run_anchors::told(input),
         "demand" => run_demand::told(input),
         "feet" => run_feet::told(input),
+        "motion" => run_motion::told(input),
         "project" => run_project::told(input),
         other => Err(format!("nothing runs \"{other}\"")),
     }

@@ -87,7 +87,9 @@ const UNITS: &[(&str, Kind, f64)] = &[
     ("rad", Kind::Angle, 1.0),
     ("s", Kind::Time, 1.0),
     ("Hz", Kind::Frequency, 1.0),
+    ("rad/s", Kind::AngularVelocity, 1.0),
     ("mm/s", Kind::Velocity, 1.0),
     ("m/s", Kind::Velocity, 1e3),
+    ("cm/s", Kind::Velocity, 10.0),
     ("in/s", Kind::Velocity, INCH_MM),
 ];

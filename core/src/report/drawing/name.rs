@@ -52,6 +52,8 @@ steps! { 18 "drawing";
     SHORT_PRESSURE "" Number (STATICS "" Derived) "pressure": Name;
     SHORT_TIPPING "" Number (STATICS "" Derived) "tipping": Name;
     SHORT_SLIDING "" Number (STATICS "" Derived) "sliding": Name;
+    SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
+    SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
     SHORT_OTHER "" Number (STATICS "" Derived) "another check": Name;
 }
 
@@ -77,6 +79,8 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FootPressure => SHORT_PRESSURE,
         CheckId::FreeTipping => SHORT_TIPPING,
         CheckId::FreeSliding => SHORT_SLIDING,
+        CheckId::FreeTilt => SHORT_TILT,
+        CheckId::FreePush => SHORT_PUSH,
         // A check that is new has no short name yet; a test tells.
         #[allow(unreachable_patterns)]
         _ => SHORT_OTHER,
