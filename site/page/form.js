@@ -79,10 +79,16 @@ class FewFields {
   refresh() {
     const { tree } = this.seat.project();
     const wanted = this.patterns.flatMap((pattern) => expandedPaths(pattern, tree));
-    const signature = wanted.map(({ path, label }) => path + " " + label).join("\n");
+    // Two rules may have fields of the same names and mean others.
+    const signature = wanted.map(({ path, label, field }) => path + " " + label + " " + field.help).join("\n");
     if (signature !== this.signature) {
       this.signature = signature;
       this.rows = wanted.map(({ path, field, label }) => new FieldRow(this.seat, field, path, label));
+      // Where a worksheet asks for all fields of a part, it asks for the place before them, right after the rule.
+      const pickers = this.patterns.filter((pattern) => pattern.endsWith(".*"))
+        .flatMap((pattern) => placePickers(this.seat, partAt(pattern.slice(0, -2)), tree));
+      const after = this.rows.findIndex((row) => row.field.key === "rule") + 1;
+      this.rows.splice(after, 0, ...pickers);
       keepingFocus(this.element, () => fill(this.element, this.rows.map((row) => row.element)));
     }
     for (const row of this.rows) row.refresh();

@@ -6,6 +6,7 @@ class PartBlock {
   constructor(seat, part, hidden = []) {
     Object.assign(this, { seat, part, hidden });
     this.rows = [];
+    this.pickers = [];
     this.body = make("div", { class: "part-body" });
     this.fault = make("p", { class: "fault", hidden: true });
     const titleId = freshId("part");
@@ -29,7 +30,7 @@ class PartBlock {
       this.signature = signature;
       keepingFocus(this.element, () => this.build(tree));
     }
-    for (const row of this.rows) row.refresh();
+    for (const row of [...this.pickers, ...this.rows]) row.refresh();
     const own = this.seat.faults().filter((fault) => fault.path === this.part.path && this.part.path !== "");
     this.fault.hidden = own.length === 0;
     fill(this.fault, own.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault))));
@@ -39,13 +40,17 @@ class PartBlock {
     const { part } = this;
     if (!this.given) {
       this.rows = [];
+      this.pickers = [];
       return fill(this.body, make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(part.fresh) }, "Give the ", part.noun)));
     }
     const fields = fieldsOf(part.path, tree).filter((field) => !this.hidden.includes(field.key));
     this.rows = fields.map((field) => new FieldRow(this.seat, field, within(part.path, field.key)));
     const rule = part.rules === "none" ? null : chosenRule(part, tree);
-    return fill(this.body, this.rows.map((row) => row.element),
+    this.pickers = placePickers(this.seat, part, tree);
+    // The rule itself is asked first, then the place, then what the place fills.
+    const [first, ...rest] = this.rows.map((row) => row.element);
+    return fill(this.body, first, this.pickers.map((picker) => picker.element), rest,
       rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), textWithSymbols(rule.stops)),
       part.presence === "optional" && make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(undefined) }, "Take the ", part.noun, " away")));

@@ -4,7 +4,7 @@
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::cell::Cell;
 
-use steadfoot::calc::{Sheet, StepId};
+use steadfoot::calc::{Shape, Sheet, StepId};
 use steadfoot::input::{FieldShape, Value, Values};
 use steadfoot::load_case::{Directions, Format, Level};
 use steadfoot::rules::DemandRule;
@@ -49,9 +49,9 @@ fn each_word_of_a_choice_is_told_by_the_row_of_its_own_label() {
             let (demand, sheet) = told(rule, &values);
             let names = sheet.sections[0].steps.iter().map(|step| &text.steps.rows[step.id.row as usize]);
             let Some(row) = names.clone().find(|row| row.symbol == "row") else {
-                let is_simple =
-                    names.clone().any(|row| row.symbol == "c_1") && names.clone().all(|row| row.symbol != "c_2");
-                assert!(demand.is_err() || is_simple, "{}: the component is not told", rule.id);
+                // Some methods of a rule do not look at the kind of component.
+                let asks_none = names.clone().all(|row| row.shape == Shape::Reason || !row.what.contains("omponent"));
+                assert!(demand.is_err() || asks_none, "{}: the component is not told", rule.id);
                 continue;
             };
             let label = text.fields[component].words[values.choice(component).unwrap()];
@@ -118,6 +118,9 @@ fn the_force_never_falls_with_height() {
 #[test]
 fn every_case_grows_with_the_strength_of_shaking() {
     for_random_inputs(|rule, values| {
+        if takes_soil_back(rule, values) {
+            return;
+        }
         let strengths = match (rule.strength)(values) {
             Strength::Field(field) => {
                 [0.01, 0.1, 0.24, 0.26, 0.4, 0.5, 0.74, 0.76, 0.9, 0.999, 1.0, 1.2, 1.3, 1.6, 3.0]
@@ -139,6 +142,7 @@ fn every_case_grows_with_the_strength_of_shaking() {
             let Ok(demand) = quiet(rule, &values) else { continue };
             if let Some(before) = before {
                 assert!(rises(before.push, demand.push), "{}: {values:?}", rule.id);
+                assert!(before.cases.len() <= demand.cases.len(), "{}: {values:?}", rule.id);
                 for (weak, strong) in before.cases.iter().zip(&demand.cases) {
                     assert!(rises(weak.horizontal, strong.horizontal), "{}: {values:?}", rule.id);
                     assert!(rises(weak.vertical.abs(), strong.vertical.abs()), "{}: {values:?}", rule.id);
@@ -163,18 +167,21 @@ fn levels_are_component_with_amplified_or_anchorage_and_a_missing_one_has_its_re
     for_random_inputs(|rule, values| {
         let Ok(demand) = quiet(rule, values) else { return };
         let count = |level| demand.cases.iter().filter(|case| case.level == level).count();
-        assert_eq!(count(Level::Component), 2);
+        assert!(count(Level::Component) > 0);
         assert_eq!(count(Level::Amplified) > 0, demand.not_amplified.is_none());
-        let of_anchors = ["ubc-1997", "asce-7-05", "ti-809-04", "taiwan", "nscp-2015"];
-        assert_eq!(count(Level::Anchorage), if of_anchors.contains(&rule.id) { 2 } else { 0 }, "{}", rule.id);
-        for case in &demand.cases {
-            assert!(case.horizontal >= demand.push * (1.0 - 1e-12), "anchors are never pushed less than the cabinet");
-            assert!(case.gravity >= 0.0 && case.vertical.abs() >= demand.vertical * (1.0 - 1e-12));
+        // Where there is no amplified level some rules give one for anchors themselves.
+        assert_eq!(count(Level::Anchorage) > 0, OF_ANCHORS.contains(&rule.id), "{}", rule.id);
+        for level in [Level::Component, Level::Anchorage, Level::Amplified] {
+            let cases: Vec<_> = demand.cases.iter().filter(|case| case.level == level).collect();
+            let Some(first) = cases.first() else { continue };
+            let pushed = cases.iter().map(|case| case.horizontal).fold(0.0, f64::max);
+            assert!(pushed >= demand.push * (1.0 - 1e-12), "anchors are never pushed less than the cabinet");
+            let lifted = cases.iter().map(|case| -case.vertical).fold(f64::NEG_INFINITY, f64::max);
+            assert!(lifted >= demand.vertical * (1.0 - 1e-12), "{}: the vertical force lifts in some case", rule.id);
+            assert!(cases.iter().all(|case| case.gravity >= 0.0));
+            // Heavy comes before light, up before down by as much.
+            assert!(first.vertical >= 0.0 && cases.iter().map(|case| case.vertical).sum::<f64>().abs() < 1e-12);
         }
-        let heavy = &demand.cases[0];
-        let light = &demand.cases[1];
-        assert!(heavy.gravity + heavy.vertical >= light.gravity + light.vertical);
-        assert_eq!(heavy.vertical, -light.vertical);
     });
 }
 
@@ -206,14 +213,48 @@ fn every_rule_has_the_format_of_its_edition_and_a_direct_coefficient_the_one_tha
         let expected = match place(rule, "format").and_then(|field| values.choice(field)) {
             Some(1) => Format::LimitStates,
             Some(2) => Format::AllowableStress,
-            _ => match rule.id {
-                "gb-50011" => Format::LimitStates,
-                "japan-equipment" => Format::AllowableStress,
-                _ => Format::Strength,
-            },
+            _ if LIMIT_STATES.contains(&rule.id) => Format::LimitStates,
+            _ if rule.id == "japan-equipment" => Format::AllowableStress,
+            _ => Format::Strength,
         };
         assert_eq!(format, expected, "{}", rule.id);
     });
+}
+
+/// Rules that give a level for anchors themselves, without overstrength.
+const OF_ANCHORS: [&str; 13] = [
+    "ubc-1997",
+    "asce-7-05",
+    "ti-809-04",
+    "taiwan",
+    "nscp-2015",
+    "en-1998-1",
+    "ntc-2018",
+    "p100-1-2013",
+    "is-1893",
+    "nzs-1170-5",
+    "as-1170-4",
+    "nbc-2015",
+    "nbc-2020",
+];
+
+/// Rules whose numbers are limit states with partial factors.
+const LIMIT_STATES: [&str; 9] = [
+    "gb-50011",
+    "en-1998-1",
+    "ntc-2018",
+    "p100-1-2013",
+    "is-1893",
+    "nzs-1170-5",
+    "as-1170-4",
+    "nbc-2015",
+    "nbc-2020",
+];
+
+/// Whether the ground takes back more than the shaking brings, by the rule's own formula.
+fn takes_soil_back(rule: &DemandRule, values: &Values) -> bool {
+    let is_soft = place(rule, "ground_type").is_some_and(|field| values.choice(field) == Some(3));
+    rule.id == "ntc-2018" && is_soft
 }
 
 fn rules() -> impl Iterator<Item = (&'static DemandRule, &'static DemandRuleText)> {

@@ -10,6 +10,7 @@ use crate::rules::{
     asce_7_05, asce_7_10, asce_7_16, asce_7_22, direct, gb_50011, japan_equipment, nscp_2015, nsr_10, peru_e_030,
     sni_1726, taiwan, ti_809_04, ubc_1994, ubc_1997,
 };
+use crate::rules::{as_1170_4, nzs_1170_5};
 
 /// A published edition that says how hard a component is pushed.
 pub struct DemandRule {
@@ -95,6 +96,8 @@ pub static DEMAND_RULES: &[&DemandRule] = &[
     &sni_1726::RULE,
     &peru_e_030::RULE,
     &nsr_10::RULE,
+    &nzs_1170_5::RULE,
+    &as_1170_4::RULE,
     &direct::RULE,
 ];
 
@@ -114,6 +117,8 @@ pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[
     &sni_1726::TEXT,
     &peru_e_030::TEXT,
     &nsr_10::TEXT,
+    &nzs_1170_5::TEXT,
+    &as_1170_4::TEXT,
     &direct::TEXT,
 ];
 

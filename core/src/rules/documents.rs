@@ -92,3 +92,25 @@ pub static NSR_10: Document = Document {
     short: "NSR-10",
     title: "NSR-10, Reglamento Colombiano de Construcción Sismo Resistente, Colombia, 2010",
 };
+
+/// NZS 1170.5.
+pub static NZS_1170_5: Document = Document {
+    short: "NZS 1170.5",
+    title: "NZS 1170.5:2004 with amendment 1, Structural design actions, Part 5: Earthquake actions - New Zealand",
+};
+
+/// AS 1170.4.
+pub static AS_1170_4: Document = Document {
+    short: "AS 1170.4",
+    title: "AS 1170.4:2007 with the amendment of 2018, Structural design actions, Part 4: Earthquake actions in Australia",
+};
+
+/// AS/NZS 1170.0.
+pub static AS_NZS_1170_0: Document = Document {
+    short: "AS/NZS 1170.0",
+    title: "AS/NZS 1170.0:2002, Structural design actions, Part 0: General principles",
+};
+
+/// AS 5216.
+pub static AS_5216: Document =
+    Document { short: "AS 5216", title: "AS 5216, Design of post-installed and cast-in fastenings in concrete" };

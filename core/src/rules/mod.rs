@@ -5,6 +5,7 @@
 
 pub mod aci_318_19;
 pub mod anchor;
+mod as_1170_4;
 mod asce_7;
 mod asce_7_05;
 mod asce_7_10;
@@ -21,7 +22,9 @@ mod gb_50011;
 mod japan_equipment;
 mod nscp_2015;
 mod nsr_10;
+mod nzs_1170_5;
 mod peru_e_030;
+pub mod place;
 mod site_class;
 mod sni_1726;
 mod table;

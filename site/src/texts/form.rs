@@ -6,6 +6,9 @@ use steadfoot::input::field::{Absent, Field, FieldShape, FieldText};
 use steadfoot::project::parts::{PARTS, Presence, Rules};
 use steadfoot::rules::anchor::{ANCHOR_RULE_TEXTS, ANCHOR_RULES};
 use steadfoot::rules::demand::{DEMAND_RULE_TEXTS, DEMAND_RULES};
+use steadfoot::rules::place::{PlaceTable, PlaceValue, places_of};
+
+use super::rows::trust;
 
 /// What each problem says, by the word that stands in a fault.
 pub fn problems() -> Value {
@@ -43,7 +46,7 @@ pub fn rules() -> Value {
     let demand = DEMAND_RULES.iter().zip(DEMAND_RULE_TEXTS).map(|(rule, text)| {
         json!({
             "id": rule.id, "title": text.title, "document": text.document.title, "stops": text.stops,
-            "fields": fields(rule.fields, text.fields),
+            "fields": fields(rule.fields, text.fields), "places": places_of(rule.id).map(places).collect::<Vec<_>>(),
         })
     });
     let anchor = ANCHOR_RULES.iter().zip(ANCHOR_RULE_TEXTS).map(|(rule, text)| {
@@ -53,6 +56,21 @@ pub fn rules() -> Value {
         })
     });
     json!({ "demand": demand.collect::<Vec<_>>(), "anchor": anchor.collect::<Vec<_>>() })
+}
+
+/// A table of places: each row is the name and a value for each field.
+fn places(table: &PlaceTable) -> Value {
+    let rows = table.rows.iter().map(|place| {
+        let values = place.values.iter().map(|value| match value {
+            PlaceValue::Number(number) => json!(number),
+            PlaceValue::Word(word) => json!(word),
+        });
+        Value::Array([json!(place.name)].into_iter().chain(values).collect())
+    });
+    json!({
+        "title": table.title, "fields": table.fields, "rows": rows.collect::<Vec<_>>(),
+        "source": format!("{} {}", table.document.short, table.source).trim_end(), "trust": trust(table.trust),
+    })
 }
 
 fn fields(fields: &[Field], texts: &[FieldText]) -> Value {

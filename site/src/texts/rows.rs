@@ -73,7 +73,8 @@ fn one(text: &StepText) -> Value {
     row
 }
 
-fn trust(trust: Trust) -> &'static str {
+/// The word for how far a text can be trusted.
+pub fn trust(trust: Trust) -> &'static str {
     match trust {
         Trust::Published => "published",
         Trust::Secondary => "secondary",

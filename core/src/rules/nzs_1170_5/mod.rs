@@ -1,0 +1,135 @@
+//! NZS 1170.5:2004 section 8: requirements for parts and components.
+//!
+//! Covers the horizontal force of 8.5 with the hazard of section 3 at zero period, height, period of the part and its
+//! ductility, the vertical force where a spectrum is given for it, and the lower ductility of fixings (8.7). Does not
+//! cover: near faults beyond a period of 1.5 s, parts heavier than the building can carry along, NZS 4219, TS 1170.5:2025.
+
+mod cities;
+mod coefficients;
+mod fields;
+mod steps;
+
+use alloc::vec::Vec;
+
+use super::attachment::{HeightFields, HeightSteps};
+use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::documents::NZS_1170_5;
+use crate::calc::{Part, Sheet, StepId, Subject, System};
+use crate::input::{Problem, Values};
+use crate::load_case::{Directions, Format, Level, LoadCase};
+
+pub use cities::CITIES;
+
+/// The rule.
+pub static RULE: DemandRule = DemandRule {
+    id: "nzs-1170-5",
+    fields: fields::FIELDS,
+    format: |_| Format::LimitStates,
+    faults,
+    demand,
+    strength: |_| Strength::Field(fields::Z),
+};
+
+/// Its texts.
+pub static TEXT: DemandRuleText = DemandRuleText {
+    id: "nzs-1170-5",
+    title: "New Zealand: NZS 1170.5:2004, section 8: parts and components",
+    document: &NZS_1170_5,
+    fields: fields::FIELD_TEXTS,
+    steps: &steps::TEXTS,
+    stops: "TS 1170.5:2025, which gives tables by place instead of one hazard factor, and NZS 4219 for building services are not here. The \
+        near-fault factor is taken as 1, as it is for short periods. Every class of part that applies has to be tried, one after the \
+        other; serviceability classes need their own return period. The risk factors of the classes, the ductility that fixings may count \
+        on, the return period factors and the vertical force are from memory; each can be replaced. Without a vertical spectrum no vertical \
+        force acts. A loose body is stable with 0.9 of its weight only; the check of standing free takes all of it. The edition has no \
+        overstrength factor: fixings count on less ductility instead, and an anchor rule that needs an amplified force asks for a factor.",
+};
+
+pub(super) const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
+pub(super) const HEIGHT_STEPS: HeightSteps =
+    HeightSteps { attachment: steps::H_I, roof: steps::H_N, ratio: steps::R_H, ratio_at_base: steps::R_H_BASE };
+
+fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, StepId> {
+    sheet.open(Part::Demand, Subject::Whole, None, System::Si);
+    // 8.2(1)
+    let c_0 = coefficients::at_zero_period(values, sheet);
+    let c_h = coefficients::with_height(values, sheet);
+    let c_i = coefficients::with_period(values, sheet);
+    let c_p_t = sheet.step(steps::C_P_T, c_0 * c_h * c_i);
+    let mu_p = sheet.step(steps::MU_P, values.given(fields::DUCTILITY));
+    let c_ph = coefficients::C_PH.read(mu_p, steps::C_PH, sheet);
+    let r_p = coefficients::risk(values, sheet);
+
+    // 8.5(1)
+    let c_1 = sheet.step(steps::C_1, c_p_t * c_ph * r_p);
+    let c_p = sheet.step(steps::C_P, f64::min(3.6, c_1));
+    let w_p = sheet.carry(steps::W_P, weight_n);
+    sheet.step(steps::F_PH, c_p * w_p);
+    let c_v = values.number(fields::VERTICAL).map(|c_v| {
+        let c_v = sheet.step(steps::C_V_T, c_v);
+        let c_v = sheet.step(steps::C_V, f64::min(2.5, 0.7 * c_v * c_ph * r_p));
+        sheet.step(steps::F_PV, c_v * w_p);
+        c_v
+    });
+
+    // 8.7
+    let mu_a = match values.choice(fields::FIXINGS) {
+        Some(CAPACITY_DESIGNED) => sheet.step(steps::MU_A_CAPACITY, mu_p),
+        Some(NOMINALLY_DUCTILE) => sheet.step(steps::MU_A_NOMINAL, f64::min(1.25, mu_p)),
+        _ => sheet.step(steps::MU_A_BRITTLE, 1.0),
+    };
+    let c_pha = coefficients::C_PH.read(mu_a, steps::C_PHA, sheet);
+    let c_1a = sheet.step(steps::C_1A, c_p_t * c_pha * r_p);
+    let c_pa = sheet.step(steps::C_PA, f64::min(3.6, c_1a));
+    sheet.step(steps::F_PA, c_pa * w_p);
+    sheet.step(steps::NOT_AMPLIFIED, 0.0);
+
+    let directions = demand::directions(values, fields::DIRECTIONS);
+    Ok(Demand {
+        push: c_p,
+        vertical: c_v.unwrap_or(0.0),
+        cases: cases(c_p, c_pa, c_v, directions, sheet),
+        not_amplified: Some(steps::NOT_AMPLIFIED),
+        category_c: None,
+        anchor_depth: None,
+    })
+}
+
+/// Places of the words of the field `fixings`.
+const NOMINALLY_DUCTILE: usize = 1;
+const CAPACITY_DESIGNED: usize = 2;
+
+/// G + E_u; with a vertical force up and down.
+fn cases(
+    component: f64,
+    anchors: f64,
+    vertical: Option<f64>,
+    directions: Directions,
+    sheet: &mut Sheet,
+) -> Vec<LoadCase> {
+    let case =
+        |name, level, horizontal, vertical| LoadCase { name, gravity: 1.0, vertical, horizontal, level, directions };
+    let mut cases = Vec::with_capacity(4);
+    match vertical {
+        None => {
+            cases.push(case(steps::ALONE, Level::Component, component, 0.0));
+            cases.push(case(steps::ALONE_ANCHORS, Level::Anchorage, anchors, 0.0));
+        }
+        Some(c_v) => {
+            sheet.step(steps::V_DOWN, 1.0 + c_v);
+            sheet.step(steps::V_UP, 1.0 - c_v);
+            cases.push(case(steps::DOWN, Level::Component, component, c_v));
+            cases.push(case(steps::UP, Level::Component, component, -c_v));
+            cases.push(case(steps::DOWN_ANCHORS, Level::Anchorage, anchors, c_v));
+            cases.push(case(steps::UP_ANCHORS, Level::Anchorage, anchors, -c_v));
+        }
+    }
+    cases
+}
+
+fn faults(values: &Values, faults: &mut Faults) {
+    if values.choice(fields::PROBABILITY).is_none() && values.number(fields::R).is_none() {
+        faults.push((fields::PROBABILITY, Problem::NeedsOneOf, "annual_probability or return_period_factor"));
+    }
+    HEIGHTS.faults(values, faults);
+}
