@@ -14,7 +14,7 @@ use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::AS_1170_4;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
@@ -65,6 +65,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     sheet.step(steps::NOT_AMPLIFIED, 0.0);
     Ok(Demand {
         push: push.component,
+        governs: push.governs,
         vertical: 0.0,
         cases: cases(&push),
         not_amplified: Some(steps::NOT_AMPLIFIED),
@@ -76,6 +77,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 /// Horizontal force over weight.
 struct Push {
     component: f64,
+    governs: StepId,
     anchors: f64,
 }
 
@@ -87,24 +89,28 @@ fn simple(values: &Values, sheet: &mut Sheet) -> Push {
     let component = component::component(values, sheet);
     let of = |r_c: f64| k_z * c_h0 * a_x * component.i_c * component.a_c / r_c;
     let c_1 = sheet.step(steps::C_1, of(component.r_c));
-    let c_p = sheet.step(steps::C_P, f64::max(0.05, c_1));
+    let c_min = sheet.step(steps::C_MIN, 0.05);
+    let c_p = sheet.step(steps::C_P, f64::max(c_min, c_1));
     let c_1a = sheet.step(steps::C_1A, of(component.r_ca));
-    Push { component: c_p, anchors: sheet.step(steps::C_PA, f64::max(0.05, c_1a)) }
+    let governs = demand::governing(c_p, &[(steps::C_1, c_1), (steps::C_MIN, c_min)]);
+    Push { component: c_p, governs, anchors: sheet.step(steps::C_PA, f64::max(c_min, c_1a)) }
 }
 
 /// 8.2
 fn by_floor(values: &Values, sheet: &mut Sheet) -> Push {
     let a_f = sheet.step(steps::A_FLOOR, values.given(fields::A_FLOOR));
     let component = component::component(values, sheet);
-    let c_max = match values.number(fields::C_MAX) {
-        Some(c_max) => sheet.step(steps::C_MAX_GIVEN, c_max),
-        None => sheet.step(steps::C_MAX, 0.5),
+    let (limit, c_max) = match values.number(fields::C_MAX) {
+        Some(c_max) => (steps::C_MAX_GIVEN, c_max),
+        None => (steps::C_MAX, 0.5),
     };
+    sheet.step(limit, c_max);
     let of = |r_c: f64| a_f * component.i_c * component.a_c / r_c;
     let c_1 = sheet.step(steps::C_1_FLOOR, of(component.r_c));
     let c_p = sheet.step(steps::C_P_FLOOR, f64::min(c_max, c_1));
     let c_1a = sheet.step(steps::C_1A_FLOOR, of(component.r_ca));
-    Push { component: c_p, anchors: sheet.step(steps::C_PA_FLOOR, f64::min(c_max, c_1a)) }
+    let governs = demand::governing(c_p, &[(steps::C_1_FLOOR, c_1), (limit, c_max)]);
+    Push { component: c_p, governs, anchors: sheet.step(steps::C_PA_FLOOR, f64::min(c_max, c_1a)) }
 }
 
 /// 5.3, where Table 2.1 puts a building of importance level 2 into category I.
@@ -118,7 +124,8 @@ fn category_i(values: &Values, sheet: &mut Sheet) -> Result<Push, StepId> {
         return Err(steps::NOT_CATEGORY_I);
     }
     let c_p = sheet.step(steps::C_P_CATEGORY_I, 0.1);
-    Ok(Push { component: c_p, anchors: sheet.step(steps::C_PA_CATEGORY_I, c_p) })
+    let anchors = sheet.step(steps::C_PA_CATEGORY_I, c_p);
+    Ok(Push { component: c_p, governs: steps::C_P_CATEGORY_I, anchors })
 }
 
 /// a_x: 1 at the base, 3 at the roof of a building of 12 m and more.

@@ -54,9 +54,10 @@ steps! { 105 "as-1170-4";
     R_CA_DUCTILE "R_ca" Number (AS_5216 "seismic annex" Memory) "Ductility factor for anchors that are capacity designed or ductile" = "R_c";
 
     C_1 "c_1" Acceleration (AS_1170_4 "8.3" Memory) "Horizontal force over the weight, before its limit" = "k_z * C_h0 * a_x * I_c * a_c / R_c";
-    C_P "c_p" Acceleration (AS_1170_4 "8.3" Memory) "Horizontal force over the weight" = "max(0.05, c_1)";
+    C_MIN "c_min" Acceleration (AS_1170_4 "8.3" Memory) "It may not be less than": Condition;
+    C_P "c_p" Acceleration (AS_1170_4 "8.3" Memory) "Horizontal force over the weight" = "max(c_min, c_1)";
     C_1A "c_1a" Acceleration (AS_1170_4 "8.3" Memory) "Horizontal force over the weight for anchors, before its limit" = "k_z * C_h0 * a_x * I_c * a_c / R_ca";
-    C_PA "c_pa" Acceleration (AS_1170_4 "8.3" Memory) "Horizontal force over the weight for anchors" = "max(0.05, c_1a)";
+    C_PA "c_pa" Acceleration (AS_1170_4 "8.3" Memory) "Horizontal force over the weight for anchors" = "max(c_min, c_1a)";
     C_MAX "c_max" Acceleration (AS_1170_4 "8.2" Memory) "It need not be more than": Condition;
     C_MAX_GIVEN "c_max" Acceleration (INPUT "" Derived) "It need not be more than": Given;
     C_1_FLOOR "c_1" Acceleration (AS_1170_4 "8.2" Memory) "Horizontal force over the weight, before its limit" = "a_f * I_c * a_c / R_c";

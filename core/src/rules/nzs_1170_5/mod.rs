@@ -62,7 +62,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 
     // 8.5(1)
     let c_1 = sheet.step(steps::C_1, c_p_t * c_ph * r_p);
-    let c_p = sheet.step(steps::C_P, f64::min(3.6, c_1));
+    let c_max = sheet.step(steps::C_MAX, 3.6);
+    let c_p = sheet.step(steps::C_P, f64::min(c_max, c_1));
     let w_p = sheet.carry(steps::W_P, weight_n);
     sheet.step(steps::F_PH, c_p * w_p);
     let c_v = values.number(fields::VERTICAL).map(|c_v| {
@@ -80,13 +81,14 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     };
     let c_pha = coefficients::C_PH.read(mu_a, steps::C_PHA, sheet);
     let c_1a = sheet.step(steps::C_1A, c_p_t * c_pha * r_p);
-    let c_pa = sheet.step(steps::C_PA, f64::min(3.6, c_1a));
+    let c_pa = sheet.step(steps::C_PA, f64::min(c_max, c_1a));
     sheet.step(steps::F_PA, c_pa * w_p);
     sheet.step(steps::NOT_AMPLIFIED, 0.0);
 
     let directions = demand::directions(values, fields::DIRECTIONS);
     Ok(Demand {
         push: c_p,
+        governs: demand::governing(c_p, &[(steps::C_1, c_1), (steps::C_MAX, c_max)]),
         vertical: c_v.unwrap_or(0.0),
         cases: cases(c_p, c_pa, c_v, directions, sheet),
         not_amplified: Some(steps::NOT_AMPLIFIED),

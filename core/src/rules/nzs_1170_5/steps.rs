@@ -54,7 +54,8 @@ steps! { 104 "nzs-1170-5";
     R_P_GIVEN "R_p" Number (INPUT "" Derived) "Part risk factor": Given;
 
     C_1 "c_1" Acceleration (NZS_1170_5 "8.5(1)" Secondary) "Horizontal force over the weight, before its limit" = "C_p * C_ph * R_p";
-    C_P "c_p" Acceleration (NZS_1170_5 "8.5(1)" Secondary) "Horizontal force over the weight" = "min(3.6, c_1)";
+    C_MAX "c_max" Acceleration (NZS_1170_5 "8.5(1)" Secondary) "It need not be more than": Condition;
+    C_P "c_p" Acceleration (NZS_1170_5 "8.5(1)" Secondary) "Horizontal force over the weight" = "min(c_max, c_1)";
     W_P "W_p" Force (STATICS "" Derived) "Weight of the cabinet with its contents": Given;
     F_PH "F_ph" Force (NZS_1170_5 "8.5(1)" Secondary) "Horizontal force on the cabinet" = "c_p * W_p";
     C_V_T "C_v" Acceleration (INPUT "" Derived) "Elastic spectrum of the site at the vertical period": Given;
@@ -65,7 +66,7 @@ steps! { 104 "nzs-1170-5";
     MU_A_CAPACITY "mu_a" Number (NZS_1170_5 "8.7" Memory) "Ductility for capacity designed fixings" = "mu_p";
     C_PHA "C_pha" Number (NZS_1170_5 "Table C8.3" Secondary) "Part response factor for the fixings": Interpolated;
     C_1A "c_1a" Acceleration (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force over the weight for fixings, before its limit" = "C_p * C_pha * R_p";
-    C_PA "c_pa" Acceleration (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force over the weight for fixings" = "min(3.6, c_1a)";
+    C_PA "c_pa" Acceleration (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force over the weight for fixings" = "min(c_max, c_1a)";
     F_PA "F_pa" Force (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force on the cabinet for its fixings" = "c_pa * W_p";
     V_DOWN "v_1" Number (AS_NZS_1170_0 "4.2.2" Memory) "Downward load over the weight: G and the vertical force downwards" = "1.0 + c_v";
     V_UP "v_2" Number (AS_NZS_1170_0 "4.2.2" Memory) "Downward load over the weight: G and the vertical force upwards" = "1.0 - c_v";
