@@ -239,17 +239,8 @@ const OF_ANCHORS: [&str; 13] = [
 ];
 
 /// Rules whose numbers are limit states with partial factors.
-const LIMIT_STATES: [&str; 9] = [
-    "gb-50011",
-    "en-1998-1",
-    "ntc-2018",
-    "p100-1-2013",
-    "is-1893",
-    "nzs-1170-5",
-    "as-1170-4",
-    "nbc-2015",
-    "nbc-2020",
-];
+const LIMIT_STATES: [&str; 9] =
+    ["gb-50011", "en-1998-1", "ntc-2018", "p100-1-2013", "is-1893", "nzs-1170-5", "as-1170-4", "nbc-2015", "nbc-2020"];
 
 /// Whether the ground takes back more than the shaking brings, by the rule's own formula.
 fn takes_soil_back(rule: &DemandRule, values: &Values) -> bool {

@@ -6,11 +6,11 @@ use crate::calc::{Document, Sheet, StepId, StepTable};
 use crate::input::fault::Problem;
 use crate::input::field::{Field, FieldText, Values};
 use crate::load_case::{Directions, Format, LoadCase};
+use crate::rules::{as_1170_4, nzs_1170_5};
 use crate::rules::{
     asce_7_05, asce_7_10, asce_7_16, asce_7_22, direct, gb_50011, japan_equipment, nscp_2015, nsr_10, peru_e_030,
     sni_1726, taiwan, ti_809_04, ubc_1994, ubc_1997,
 };
-use crate::rules::{as_1170_4, nzs_1170_5};
 
 /// A published edition that says how hard a component is pushed.
 pub struct DemandRule {
