@@ -22,6 +22,8 @@ pub enum Part {
     Anchors,
     /// Bearing under the feet.
     Feet,
+    /// The floor under it, and the way in.
+    Floor,
     /// How far it can go.
     Limits,
 }

@@ -24,6 +24,9 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &super::drawing::TEXTS,
         &super::missing::TEXTS,
     ];
+    for table in crate::rules::floor::TABLES {
+        push_new(&mut tables, table);
+    }
     for rule in crate::rules::demand::DEMAND_RULE_TEXTS {
         push_new(&mut tables, rule.steps);
     }

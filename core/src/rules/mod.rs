@@ -27,6 +27,7 @@ mod peru_e_030;
 pub mod place;
 mod site_class;
 mod sni_1726;
+pub mod floor;
 mod table;
 mod taiwan;
 mod ti_809_04;

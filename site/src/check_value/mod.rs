@@ -17,10 +17,12 @@
 mod block;
 mod compare;
 mod fields;
+mod floor_plate;
 pub mod run_anchors;
 pub mod run_demand;
 pub mod run_feet;
 pub mod run_motion;
+pub mod run_floor;
 pub mod run_project;
 pub mod statics;
 mod unit;
@@ -64,6 +66,7 @@ pub fn told(runs: &str, input: &Json) -> Result<Ran, String> {
         "demand" => run_demand::told(input),
         "feet" => run_feet::told(input),
         "motion" => run_motion::told(input),
+        "floor" => run_floor::told(input),
         "project" => run_project::told(input),
         other => Err(format!("nothing runs \"{other}\"")),
     }

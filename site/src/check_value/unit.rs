@@ -1,7 +1,7 @@
 //! Quantities with the units that sources print.
 
 use serde_json::Value as Json;
-use steadfoot::calc::unit::{FOOT_M, INCH_MM, LB_KG, LBF_N, MILE_KM, PSI_MPA};
+use steadfoot::calc::unit::{FOOT_M, G_N_PER_KG, INCH_MM, LB_KG, LBF_N, MILE_KM, PSI_MPA};
 use steadfoot::calc::{Dimension, Kind};
 
 /// A quantity of an input in SI base units of its kind: a number is already, a text has a number and a unit.
@@ -73,6 +73,16 @@ const UNITS: &[(&str, Kind, f64)] = &[
     ("ksi", Kind::Stress, PSI_MPA * 1e3),
     ("psf", Kind::Stress, PSI_MPA / 144.0),
     ("ksf", Kind::Stress, PSI_MPA * 1e3 / 144.0),
+    ("kgf", Kind::Force, G_N_PER_KG),
+    ("kgf-mm", Kind::Moment, G_N_PER_KG),
+    ("kgf/cm2", Kind::Stress, G_N_PER_KG / 100.0),
+    ("kgf/mm2", Kind::Stress, G_N_PER_KG),
+    ("kgf/cm3", Kind::Subgrade, G_N_PER_KG / 1e3),
+    ("N/mm2", Kind::Stress, 1.0),
+    ("lbf/ft", Kind::Stiffness, LBF_N / FOOT_MM),
+    ("kN/m", Kind::Stiffness, 1.0),
+    ("MN/m", Kind::Stiffness, 1e3),
+    ("MPa/m", Kind::Subgrade, 1e-3),
     ("kg", Kind::Mass, 1.0),
     ("t", Kind::Mass, 1e3),
     ("lb", Kind::Mass, LB_KG),

@@ -36,6 +36,7 @@ pub fn part(part: Part) -> &'static str {
         Part::StandingFree => "Standing free",
         Part::Anchors => "Anchors",
         Part::Feet => "Feet",
+        Part::Floor => "Floor",
         Part::Limits => "Limits",
     }
 }
@@ -122,7 +123,7 @@ mod tests {
         words.extend([Status::Holds, Status::Fails, Status::NotNeeded, Status::NotCovered].map(super::status));
         words.extend([Role::Required, Role::BeforeBolting, Role::Information].map(super::role));
         words.extend([Part::LoadOut, Part::Demand, Part::BaseReactions, Part::StandingFree].map(super::part));
-        words.extend([Part::Anchors, Part::Feet, Part::Limits].map(super::part));
+        words.extend([Part::Anchors, Part::Feet, Part::Floor, Part::Limits].map(super::part));
         words.extend([Trust::Published, Trust::Secondary, Trust::Memory, Trust::Derived].map(super::trust_meaning));
         for word in words {
             assert!(PAGE.contains(&format!("\"{word}\"")), "the page does not say \"{word}\"");

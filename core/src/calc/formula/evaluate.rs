@@ -122,17 +122,18 @@ impl Evaluation<'_> {
             values.push(self.of(argument)?);
         }
         let first = values[0];
-        let of_plain = |of: fn(f64) -> f64| {
+        let plain_of = |of: fn(f64) -> f64| {
             require_plain(first)?;
             Ok(plain(of(first.value)))
         };
         match function {
             Function::Sqrt => self.power(&arguments[0], &Expression::Number(0.5, "0.5".into())),
             Function::Abs => Ok(Quantity { value: first.value.abs(), ..first }),
-            Function::Sin => of_plain(number::sin),
-            Function::Cos => of_plain(number::cos),
-            Function::Tan => of_plain(number::tan),
-            Function::Ln => of_plain(number::ln),
+            Function::Sin => plain_of(number::sin),
+            Function::Cos => plain_of(number::cos),
+            Function::Tan => plain_of(number::tan),
+            Function::Ln => plain_of(number::ln),
+            Function::Log10 => plain_of(number::log10),
             Function::Min | Function::Max => {
                 let mut best = first;
                 for value in &values[1..] {

@@ -43,6 +43,7 @@ pub enum Function {
     Cos,
     Tan,
     Ln,
+    Log10,
     Min,
     Max,
 }
@@ -231,6 +232,7 @@ impl Reader<'_> {
             ("cos", 1) => Function::Cos,
             ("tan", 1) => Function::Tan,
             ("ln", 1) => Function::Ln,
+            ("log10", 1) => Function::Log10,
             ("min", n) if n > 0 => Function::Min,
             ("max", n) if n > 0 => Function::Max,
             _ => return Err(FormulaError(format!("no function {name} of {} arguments", arguments.len()))),

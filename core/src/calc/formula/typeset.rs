@@ -199,6 +199,7 @@ impl Typeset {
             Function::Cos => "cos",
             Function::Tan => "tan",
             Function::Ln => "ln",
+            Function::Log10 => "log10",
             Function::Min => "min",
             _ => "max",
         };

@@ -1,0 +1,460 @@
+//! Runs a block of floors: slabs on the ground, punching, plates, panels, wheels.
+//!
+//! Input: `ask` names the function, the rest are its quantities. Answers: the steps by their symbols, in SI base units of
+//! their kinds, and `reason` with the value 0 where the function does not reach the case.
+
+use serde_json::Value as Json;
+use steadfoot::calc::{Kind, Part, Sheet, StepId, Subject, System};
+use steadfoot::report::text_tables::text;
+use steadfoot::rules::floor::bearing::LoadedArea;
+use steadfoot::rules::floor::flexible_base::FlexibleBase;
+use steadfoot::rules::floor::foot_plate::{FootPlate, PlateFormat, PlateShape, Spread, Stem};
+use steadfoot::rules::floor::neighbours::{Neighbour, PlateOnSprings};
+use steadfoot::rules::floor::perimeter::LoadedRectangle;
+use steadfoot::rules::floor::punching_aci::{SizeEffect, in_system};
+use steadfoot::rules::floor::punching_en::{self, Carried};
+use steadfoot::rules::floor::raised::{PanelLoad, Rating, Rolled, three_legs_n, uniform};
+use steadfoot::rules::floor::slab_on_ground::{LoadedSlab, Position, SlabOnGround};
+use steadfoot::rules::floor::suspended::{AreaLoad, Span};
+use steadfoot::rules::floor::westergaard::EdgeForm;
+use steadfoot::rules::floor::wheel::{Elastic, Wheel};
+use steadfoot::rules::floor::yield_line::{Pattern, Residual};
+use steadfoot::rules::floor::{
+    ioannides, kelvin, load_factor, meyerhof, rectangle_base, rolling, slab_on_ground, subgrade, uneven, westergaard,
+    wheel, yield_line,
+};
+
+use super::{Answers, Found, Ran, floor_plate, quantity};
+
+/// The answers for an input with their working.
+pub fn told(input: &Json) -> Result<Ran, String> {
+    let ask = Ask { input };
+    let system = if input["system"] == "us" { System::Us } else { System::Si };
+    let mut sheet = Sheet::told();
+    sheet.open(Part::Floor, Subject::Whole, None, system);
+    let mut extra = Vec::new();
+    if let Err(reason) = ask.run(system, &mut sheet, &mut extra)? {
+        let words = text(reason).map(|row| row.what).unwrap_or_default();
+        extra.push(("reason", 0.0, Kind::Number));
+        if !input["reason"].as_str().is_some_and(|part| words.contains(part)) {
+            return Err(format!("not covered: {words}"));
+        }
+    }
+    let mut answers = Answers::new();
+    for section in &sheet.sections {
+        for step in &section.steps {
+            let row = text(step.id).ok_or("a step without a text")?;
+            let value = section.system.to_si(step.value, row.kind);
+            answers.entry(row.symbol.to_string()).or_insert(Found { value, kind: row.kind });
+        }
+    }
+    for (name, value, kind) in extra {
+        answers.insert(name.to_string(), Found { value, kind });
+    }
+    Ok(Ran { answers, sections: sheet.sections })
+}
+
+type Extra = Vec<(&'static str, f64, Kind)>;
+
+pub(super) struct Ask<'a> {
+    pub(super) input: &'a Json,
+}
+
+impl Ask<'_> {
+    pub(super) fn of(&self, name: &str, kind: Kind) -> Result<f64, String> {
+        quantity(&self.input[name], kind).map_err(|problem| format!("{name}: {problem}"))
+    }
+
+    /// The same in base units of the system.
+    pub(super) fn in_system(&self, name: &str, kind: Kind, system: System) -> Result<f64, String> {
+        Ok(system.from_si(self.of(name, kind)?, kind))
+    }
+
+    pub(super) fn word(&self, name: &str) -> &str {
+        self.input[name].as_str().unwrap_or("")
+    }
+
+    fn has(&self, name: &str) -> bool {
+        !self.input[name].is_null()
+    }
+
+    fn slab(&self) -> Result<SlabOnGround, String> {
+        Ok(SlabOnGround {
+            modulus_mpa: self.of("modulus", Kind::Stress)?,
+            poisson: self.of("poisson", Kind::Number)?,
+            thickness_mm: self.of("thickness", Kind::Length)?,
+            subgrade_n_per_mm3: self.of("subgrade", Kind::Subgrade)?,
+        })
+    }
+
+    fn area_mm2(&self) -> Result<f64, String> {
+        if self.has("contact_radius") {
+            let radius = self.of("contact_radius", Kind::Length)?;
+            return Ok(core::f64::consts::PI * radius * radius);
+        }
+        self.of("area", Kind::Area)
+    }
+
+    fn position(&self) -> Position {
+        match self.word("position") {
+            "edge" => Position::Edge,
+            "corner" => Position::Corner,
+            _ => Position::Interior,
+        }
+    }
+
+    fn rectangle(&self) -> Result<LoadedRectangle, String> {
+        let side = |place: usize| quantity(&self.input["size"][place], Kind::Length);
+        let mut to_edges = [f64::INFINITY; 4];
+        for (place, edge) in to_edges.iter_mut().enumerate() {
+            if !self.input["edges"][place].is_null() {
+                *edge = quantity(&self.input["edges"][place], Kind::Length)?;
+            }
+        }
+        Ok(LoadedRectangle { sides: [side(0)?, side(1)?], to_edges })
+    }
+
+    fn run(&self, system: System, sheet: &mut Sheet, extra: &mut Extra) -> Result<Result<(), StepId>, String> {
+        let ask = self.word("ask");
+        match ask {
+            "westergaard" | "ioannides" | "stiffness" | "yield-line" | "yield-line-group" | "meyerhof" | "line-load" => {
+                let loaded = match self.slab()?.loaded(self.area_mm2()?, sheet) {
+                    Ok(loaded) => loaded,
+                    Err(reason) => return Ok(Err(reason)),
+                };
+                self.on_ground(ask, &loaded, sheet)
+            }
+            "neighbours" => self.neighbours(sheet),
+            "kelvin" => {
+                let at = kelvin::kelvin(self.of("x", Kind::Number)?);
+                extra.extend([("ker", at.ker, Kind::Number), ("kei", at.kei, Kind::Number)]);
+                extra.push(("kei'", at.kei_slope, Kind::Number));
+                Ok(Ok(()))
+            }
+            "modulus" => {
+                slab_on_ground::modulus_mpa(self.of("strength", Kind::Stress)?, sheet);
+                Ok(Ok(()))
+            }
+            "bearing-ratio" => {
+                Ok(subgrade::by_bearing_ratio(self.of("percent", Kind::Number)?, sheet).map(|_| ()))
+            }
+            "soil" => {
+                subgrade::by_soil(self.of("class", Kind::Number)? as usize, sheet);
+                Ok(Ok(()))
+            }
+            "army" => floor_plate::army(self, sheet),
+            "punching-aci" | "punching-plain" => {
+                let slab = in_system(&self.rectangle()?, self.of("strength", Kind::Stress)?, system);
+                let length = |name: &str| self.in_system(name, Kind::Length, system);
+                Ok(if ask == "punching-aci" {
+                    let effect = if self.has("size_effect") { SizeEffect::LeftOut } else { SizeEffect::Counted };
+                    slab.reinforced(length("depth")?, effect, sheet).map(|_| ())
+                } else {
+                    slab.plain(length("thickness")?, sheet).map(|_| ())
+                })
+            }
+            "punching-en" => {
+                let carried = if self.has("ratio") {
+                    Carried::Bars { depth_mm: self.of("depth", Kind::Length)?, ratio: self.of("ratio", Kind::Number)? }
+                } else {
+                    Carried::Fibres { thickness_mm: self.of("thickness", Kind::Length)? }
+                };
+                let strength = self.of("strength", Kind::Stress)?;
+                Ok(punching_en::strength_n(&self.rectangle()?, strength, carried, sheet).map(|_| ()))
+            }
+            "bearing-aisc" | "bearing-en" => self.bearing(ask, system, sheet),
+            "foot-plate" => self.foot_plate(sheet),
+            "spreader" => {
+                let spread = Spread {
+                    load_n: self.of("load", Kind::Force)?,
+                    wanted_mpa: self.of("wanted", Kind::Pressure)?,
+                    foot_mm: self.of("foot", Kind::Length)?,
+                    yield_mpa: self.of("yield", Kind::Stress)?,
+                };
+                Ok(spread.plate_mm(self.format(), sheet).map(|_| ()))
+            }
+            "area" | "span" | "dispersed" | "vendor" => self.suspended(ask, sheet),
+            "panel" | "rolled" | "three-legs" | "panel-uniform" => self.raised(ask, sheet),
+            "wheel" | "ball" => self.wheel(ask, sheet),
+            "wheel-allowed" => {
+                wheel::allowed_mpa(self.of("strength", Kind::Stress)?, sheet);
+                Ok(Ok(()))
+            }
+            "level" => {
+                let weight = self.of("load", Kind::Force)?;
+                rolling::level_n(weight, self.of("radius", Kind::Length)?, self.of("lever", Kind::Length)?, sheet);
+                Ok(Ok(()))
+            }
+            "ramp" => {
+                let resistance = self.of("resistance", Kind::Number)?;
+                rolling::ramp_n(self.of("load", Kind::Force)?, resistance, self.of("slope", Kind::Number)?, sheet);
+                Ok(Ok(()))
+            }
+            "plate-rectangular" | "plate-concentric" | "plate-triangular" | "plate-elastic" => {
+                floor_plate::base_plate(self, ask, system, sheet)
+            }
+            "flexible-base" => self.flexible_base(sheet),
+            "load-factor" => {
+                let frame = match self.word("frame") {
+                    "en-1990" => load_factor::Frame::En1990,
+                    "tr-34" => load_factor::Frame::Tr34,
+                    _ => load_factor::Frame::Asce7,
+                };
+                let class = match self.word("class") {
+                    "permanent" => load_factor::LoadClass::Permanent,
+                    _ => load_factor::LoadClass::Live,
+                };
+                let when =
+                    if self.word("when") == "moving" { load_factor::When::Moving } else { load_factor::When::AtRest };
+                load_factor::told(frame, class, when, sheet);
+                load_factor::safety(when, sheet);
+                Ok(Ok(()))
+            }
+            "rectangle" => {
+                let at = [self.of("x", Kind::Number)?, self.of("y", Kind::Number)?];
+                Ok(rectangle_base::pressed(at, sheet).map(|_| ()))
+            }
+            "rectangle-solved" => {
+                let [peak, contact] = floor_plate::solved(self.of("x", Kind::Number)?, self.of("y", Kind::Number)?)?;
+                extra.extend([("K", peak, Kind::Number), ("A_c", contact, Kind::Number)]);
+                Ok(Ok(()))
+            }
+            "four-feet" => {
+                let weight = self.of("load", Kind::Force)?;
+                let (xi, eta) = (self.of("xi", Kind::Number)?, self.of("eta", Kind::Number)?);
+                Ok(uneven::even_n(weight, xi, eta, sheet).map(|_| ()))
+            }
+            "hollow" => {
+                let (weight, hollow) = (self.of("load", Kind::Force)?, self.of("hollow", Kind::Length)?);
+                uneven::hollow_n(weight, self.of("stiffness", Kind::Stiffness)?, hollow, sheet);
+                Ok(Ok(()))
+            }
+            other => Err(format!("nothing of floors is called \"{other}\"")),
+        }
+    }
+
+    fn on_ground(&self, ask: &str, loaded: &LoadedSlab, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let load = || self.of("load", Kind::Force);
+        match ask {
+            "westergaard" => match self.word("position") {
+                "corner" => westergaard::corner(loaded, load()?, sheet),
+                "edge" => {
+                    let form = match self.word("form") {
+                        "early" => EdgeForm::Early,
+                        "semicircle" => EdgeForm::Semicircle,
+                        _ => EdgeForm::Circle,
+                    };
+                    return Ok(westergaard::edge(loaded, form, load()?, sheet).map(|_| ()));
+                }
+                _ => westergaard::interior(loaded, load()?, sheet),
+            },
+            "ioannides" => ioannides::corner(loaded, load()?, sheet),
+            "stiffness" => {
+                loaded.stiffness_n_per_mm(self.position(), sheet);
+                return Ok(Ok(()));
+            }
+            "meyerhof" => {
+                meyerhof::collapse_n(loaded, self.of("flexural", Kind::Stress)?, self.position(), sheet);
+                return Ok(Ok(()));
+            }
+            _ => {
+                let residual = if self.has("steel") {
+                    Residual::Fabric {
+                        area_mm: self.of("steel", Kind::Length)?,
+                        strength_mpa: self.of("yield", Kind::Stress)?,
+                        depth_mm: self.of("depth", Kind::Length)?,
+                    }
+                } else {
+                    Residual::Fibre { moment_n: self.of("residual", Kind::Force)? }
+                };
+                let moments = yield_line::moments(loaded, self.of("tensile", Kind::Stress)?, &residual, sheet);
+                let pattern = match self.position() {
+                    Position::Interior => Pattern::Interior,
+                    Position::Edge => Pattern::Edge,
+                    Position::Corner => Pattern::Corner,
+                };
+                if ask == "yield-line-group" {
+                    let spacing = [self.of("x", Kind::Length)?, self.of("y", Kind::Length)?];
+                    return Ok(yield_line::group_n(loaded, &moments, spacing, sheet).map(|_| ()));
+                }
+                if ask == "line-load" {
+                    yield_line::line_and_strip(loaded, &moments, sheet);
+                    return Ok(Ok(()));
+                }
+                yield_line::collapse_n(loaded, &moments, pattern, sheet);
+                return Ok(Ok(()));
+            }
+        };
+        Ok(Ok(()))
+    }
+
+    fn neighbours(&self, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let slab = self.slab()?;
+        let loaded = match slab.loaded(self.area_mm2()?, sheet) {
+            Ok(loaded) => loaded,
+            Err(reason) => return Ok(Err(reason)),
+        };
+        let mut list = Vec::new();
+        for away in self.input["away"].as_array().ok_or("away: a list of places")? {
+            list.push(Neighbour {
+                load_n: self.of("load", Kind::Force)?,
+                away_mm: [quantity(&away[0], Kind::Length)?, quantity(&away[1], Kind::Length)?],
+            });
+        }
+        let plate = PlateOnSprings {
+            radius_mm: loaded.radius_mm,
+            poisson: slab.poisson,
+            thickness_mm: slab.thickness_mm,
+        };
+        plate.stress_mpa(&list, sheet);
+        westergaard::interior(&loaded, self.of("load", Kind::Force)?, sheet);
+        Ok(Ok(()))
+    }
+
+    fn bearing(&self, ask: &str, system: System, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let side = |name: &str, place: usize| -> Result<f64, String> {
+            let given = &self.input[name][place];
+            let far = given.is_null() && name == "beyond";
+            Ok(if far { f64::INFINITY } else { system.from_si(quantity(given, Kind::Length)?, Kind::Length) })
+        };
+        let area = LoadedArea {
+            sides: [side("size", 0)?, side("size", 1)?],
+            beyond: [side("beyond", 0)?, side("beyond", 1)?],
+            thickness: self.in_system("thickness", Kind::Length, system)?,
+            strength: self.in_system("strength", Kind::Stress, system)?,
+        };
+        if ask == "bearing-aisc" {
+            area.aisc(sheet);
+        } else {
+            area.en(self.of("alpha", Kind::Number)?, sheet);
+        }
+        Ok(Ok(()))
+    }
+
+    fn format(&self) -> PlateFormat {
+        match self.word("format") {
+            "limit-states" => PlateFormat::LimitStates,
+            "allowable-stress" => PlateFormat::AllowableStress,
+            _ => PlateFormat::Strength,
+        }
+    }
+
+    fn foot_plate(&self, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let plate = FootPlate {
+            side_mm: self.of("side", Kind::Length)?,
+            shape: if self.word("shape") == "round" { PlateShape::Round } else { PlateShape::Square },
+            stem_mm: self.of("stem", Kind::Length)?,
+            stem: if self.word("held") == "swivel" { Stem::Swivel } else { Stem::Fixed },
+            yield_mpa: self.of("yield", Kind::Stress)?,
+        };
+        Ok(plate.thickness_mm(self.of("pressure", Kind::Pressure)?, self.format(), sheet).map(|_| ()))
+    }
+
+    fn suspended(&self, ask: &str, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let weight = self.of("load", Kind::Force)?;
+        let length = |name: &str| self.of(name, Kind::Length);
+        let load = |footprint_mm| AreaLoad { weight_n: weight, footprint_mm };
+        match ask {
+            "area" => {
+                let load = load([length("width")?, length("depth")?]);
+                load.over_footprint_mpa(sheet);
+                let pitch = [length("pitch_x")?, length("pitch_y")?];
+                Ok(load.over_pitch_mpa(pitch, self.of("aisle", Kind::Pressure)?, sheet).map(|_| ()))
+            }
+            "span" => {
+                let span = Span {
+                    span_mm: length("span")?,
+                    middle_mm: length("middle")?,
+                    legs_mm: length("legs")?,
+                    across_mm: length("across")?,
+                    edge_mm: if self.has("edge") { Some(length("edge")?) } else { None },
+                };
+                Ok(load([1.0; 2]).equivalent_mpa(&span, sheet).map(|_| ()))
+            }
+            "dispersed" => {
+                AreaLoad::dispersed_mpa(weight, length("foot")?, length("thickness")?, sheet);
+                Ok(Ok(()))
+            }
+            _ => {
+                let us = |name: &str| self.in_system(name, Kind::Area, System::Us);
+                let weight = System::Us.from_si(weight, Kind::Force);
+                AreaLoad::vendor_psi(weight, us("footprint")?, us("total")?, sheet);
+                Ok(Ok(()))
+            }
+        }
+    }
+
+    fn raised(&self, ask: &str, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let rating = || -> Result<Rating, String> {
+            Ok(if self.has("class") {
+                Rating::Class {
+                    class: self.of("class", Kind::Number)? as usize,
+                    safety: self.of("safety", Kind::Number)?,
+                }
+            } else if self.has("grade") {
+                Rating::Grade(self.of("grade", Kind::Number)? as usize)
+            } else {
+                Rating::Given(self.of("working", Kind::Force)?)
+            })
+        };
+        let load = || self.of("load", Kind::Force);
+        match ask {
+            "panel" => {
+                let panel = PanelLoad { leg_n: load()?, legs: self.of("legs", Kind::Number)? };
+                panel.on_panel(&rating()?, sheet);
+                let given = if self.has("pedestal") { Some(self.of("pedestal", Kind::Force)?) } else { None };
+                panel.on_pedestal(given, &rating()?, sheet);
+            }
+            "rolled" => {
+                let rolled = Rolled {
+                    weight_n: load()?,
+                    wheels: self.of("wheels", Kind::Number)?,
+                    dynamic: self.of("dynamic", Kind::Number)?,
+                };
+                rolled.on_panel(self.of("rolling", Kind::Force)?, sheet);
+            }
+            "three-legs" => {
+                three_legs_n(load()?, sheet);
+            }
+            _ => {
+                let footprint = [self.of("width", Kind::Length)?, self.of("depth", Kind::Length)?];
+                let row = steadfoot::rules::floor::raised::Q_GIVEN;
+                uniform(load()?, footprint, (row, self.of("uniform", Kind::Pressure)?), sheet);
+            }
+        }
+        Ok(Ok(()))
+    }
+
+    fn wheel(&self, ask: &str, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let elastic = |modulus: &str, poisson: &str| -> Result<Elastic, String> {
+            Ok(Elastic { modulus_mpa: self.of(modulus, Kind::Stress)?, poisson: self.of(poisson, Kind::Number)? })
+        };
+        let wheel = Wheel {
+            radius_mm: self.of("radius", Kind::Length)?,
+            width_mm: self.of("width", Kind::Length)?,
+            tread: elastic("tread_modulus", "tread_poisson")?,
+            floor: elastic("floor_modulus", "floor_poisson")?,
+        };
+        let load = self.of("load", Kind::Force)?;
+        if ask == "ball" {
+            wheel.ball(load, sheet);
+            return Ok(Ok(()));
+        }
+        Ok(wheel.line(load, sheet).peak_mpa.map(|_| ()))
+    }
+
+    fn flexible_base(&self, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
+        let base = FlexibleBase {
+            modulus_mpa: self.of("modulus", Kind::Stress)?,
+            second_moment_mm4: self.of("second_moment", Kind::SecondMoment)?,
+            ground_mpa: self.of("ground", Kind::Stress)?,
+            fibre_mm: self.of("fibre", Kind::Length)?,
+        };
+        let mut loads = Vec::new();
+        for load in self.input["loads"].as_array().ok_or("loads: a list of force and distance")? {
+            loads.push((quantity(&load[0], Kind::Force)?, quantity(&load[1], Kind::Length)?));
+        }
+        base.bent(&loads, sheet);
+        Ok(Ok(()))
+    }
+}
