@@ -12,7 +12,8 @@ fn formula_texts_of_floors_give_what_was_recorded_and_every_numeral_matters() {
     let mut taken = 0;
     for (file, block) in blocks() {
         if block.runs == "floor" {
-            let ran = told("floor", &block.input).unwrap_or_else(|problem| panic!("{file}, {}: {problem}", block.block));
+            let ran =
+                told("floor", &block.input).unwrap_or_else(|problem| panic!("{file}, {}: {problem}", block.block));
             proof.take(&ran.sections);
             taken += 1;
         }

@@ -468,6 +468,9 @@ for name, edges, length, alpha in (("inside", [None] * 4, 2 * (c1 + d) + 2 * (c2
     block(f"punching, ACI, {name}", "ACI 318-19 22.6.5.2 as recalled, in MPa, with the perimeter cut at the edges",
           {"ask": "punching-aci", "size": [c1, c2], "depth": d, "strength": fc, "edges": edges},
           [value("b_o", length, 1, "mm"), value("alpha_s", alpha, 0), value("V_d", 0.75 * stress * length * d / 1e3, 2, "kN")])
+length = 4 * 1150.0
+block("punching, ACI, wide load", "The perimeter is long beside the depth: the third limit governs", {"ask": "punching-aci", "size": [1000.0, 1000.0], "depth": 150.0, "strength": 28.0},
+      [value("V_d", 0.75 * 0.083 * (2 + 40 * 150 / length) * sqrt(28) * length * 150 / 1e3, 2, "kN")])
 block("punching, ACI, strong concrete", "The root of the strength is cut at 8.3 MPa", {"ask": "punching-aci", "size": [100.0, 100.0], "depth": 300.0, "strength": 90.0},
       [value("V_d", 0.75 * 0.33 * sqrt(2 / (1 + 300 / 250)) * 8.3 * 1600 * 300 / 1e3, 2, "kN")])
 block("punching, ACI, small slab", "Edges on all sides nearer than the perimeter", {"ask": "punching-aci", "size": [100.0, 100.0], "depth": 300.0, "strength": 28.0,
@@ -530,7 +533,8 @@ block("pitch with a live load on the aisles", "Weight and live load over the pit
 block("pitch smaller than the cabinet", "Cabinets cannot overlap", {"ask": "area", "load": W, "width": 800.0, "depth": 1200.0, "pitch_x": 790.0, "pitch_y": 2400.0, "aisle": 0.0,
       "reason": "smaller than the cabinet"}, [value("reason", 0, 0)])
 for name, s, x, legs_mm, across, edge in (("point at midspan", 6000.0, 3000.0, 0.0, 800.0, None), ("two rows at midspan", 6000.0, 3000.0, 1100.0, 800.0, None),
-                                          ("near the support", 6000.0, 800.0, 1100.0, 800.0, None), ("near an edge", 6000.0, 3000.0, 1100.0, 800.0, 500.0)):
+                                          ("near the support", 6000.0, 800.0, 1100.0, 800.0, None), ("near an edge", 6000.0, 3000.0, 1100.0, 800.0, 500.0),
+                                          ("an edge that is far enough", 6000.0, 1500.0, 1100.0, 800.0, 5000.0)):
     r = W * (s - x) / s
     m = max(r * (x - legs_mm / 2), r * (x + legs_mm / 2) - W / 2 * legs_mm)
     strip = across + 2.4 * x * (1 - x / s)

@@ -117,7 +117,8 @@ impl Ask<'_> {
     fn run(&self, system: System, sheet: &mut Sheet, extra: &mut Extra) -> Result<Result<(), StepId>, String> {
         let ask = self.word("ask");
         match ask {
-            "westergaard" | "ioannides" | "stiffness" | "yield-line" | "yield-line-group" | "meyerhof" | "line-load" => {
+            "westergaard" | "ioannides" | "stiffness" | "yield-line" | "yield-line-group" | "meyerhof"
+            | "line-load" => {
                 let loaded = match self.slab()?.loaded(self.area_mm2()?, sheet) {
                     Ok(loaded) => loaded,
                     Err(reason) => return Ok(Err(reason)),
@@ -135,9 +136,7 @@ impl Ask<'_> {
                 slab_on_ground::modulus_mpa(self.of("strength", Kind::Stress)?, sheet);
                 Ok(Ok(()))
             }
-            "bearing-ratio" => {
-                Ok(subgrade::by_bearing_ratio(self.of("percent", Kind::Number)?, sheet).map(|_| ()))
-            }
+            "bearing-ratio" => Ok(subgrade::by_bearing_ratio(self.of("percent", Kind::Number)?, sheet).map(|_| ())),
             "soil" => {
                 subgrade::by_soil(self.of("class", Kind::Number)? as usize, sheet);
                 Ok(Ok(()))
@@ -301,11 +300,8 @@ impl Ask<'_> {
                 away_mm: [quantity(&away[0], Kind::Length)?, quantity(&away[1], Kind::Length)?],
             });
         }
-        let plate = PlateOnSprings {
-            radius_mm: loaded.radius_mm,
-            poisson: slab.poisson,
-            thickness_mm: slab.thickness_mm,
-        };
+        let plate =
+            PlateOnSprings { radius_mm: loaded.radius_mm, poisson: slab.poisson, thickness_mm: slab.thickness_mm };
         plate.stress_mpa(&list, sheet);
         westergaard::interior(&loaded, self.of("load", Kind::Force)?, sheet);
         Ok(Ok(()))

@@ -139,7 +139,8 @@ impl BasePlate {
         } else {
             let acting = if block.pull > 0.0 { pressure } else { self.load / (y * self.width) };
             sheet.carry(F_ACT, acting);
-            sheet.step(T_M, 1.5 * m * number::sqrt(acting / yields))
+            sheet
+                .step(T_M, 1.5 * m * number::sqrt(acting / yields))
                 .max(sheet.step(T_N, 1.5 * n * number::sqrt(acting / yields)))
         };
         if block.pull > 0.0 {

@@ -1,6 +1,6 @@
 //! Load factors of floor checks, frame by frame. Working stress and factored load are never mixed.
 
-use super::documents::{ACI_360R, ACI_318_19, ASCE_7_LOADS, EN_1990, TR34};
+use super::documents::{ACI_318_19, ACI_360R, ASCE_7_LOADS, EN_1990, TR34};
 use crate::calc::clause::PRACTICE;
 use crate::calc::{Sheet, StepId, steps};
 

@@ -15,12 +15,11 @@ steps! { 155 "rolling";
     SIN "s_r" Number (STATICS "" Derived) "Sine of the ramp's angle" = "s / sqrt(1 + s^2)";
     C_GIVEN "C" Number (INPUT "" Derived) "Rolling resistance over the weight, given": Given;
     F_UP "F_up" Force (STATICS "forces along the ramp" Derived) "Push up the ramp" = "W * (s_r + C * c_r)";
-    F_HOLD "F_hold" Force (STATICS "forces along the ramp" Derived) "What holds it on the way down" = "max(0, W * (s_r - C * c_r))";
+    F_HOLD "F_hold" Force (STATICS "forces along the ramp" Derived) "What holds it on the way down" = "W * max(0, s_r - C * c_r)";
 }
 
 /// Lever arms measured for hard rubber: on smooth concrete, tile, asphalt, carpet; mm.
-pub static LEVERS_MM: [(&str, f64); 4] =
-    [("smooth-concrete", 2.2), ("tile", 2.4), ("asphalt", 3.3), ("carpet", 4.5)];
+pub static LEVERS_MM: [(&str, f64); 4] = [("smooth-concrete", 2.2), ("tile", 2.4), ("asphalt", 3.3), ("carpet", 4.5)];
 
 /// Push on the level, N.
 pub fn level_n(weight_n: f64, radius_mm: f64, lever_mm: f64, sheet: &mut Sheet) -> f64 {
@@ -40,5 +39,5 @@ pub fn ramp_n(weight_n: f64, resistance: f64, slope: f64, sheet: &mut Sheet) -> 
     let cos = sheet.step(COS, 1.0 / length);
     let sin = sheet.step(SIN, slope / length);
     let up = sheet.step(F_UP, weight * (sin + c * cos));
-    [up, sheet.step(F_HOLD, f64::max(0.0, weight * (sin - c * cos)))]
+    [up, sheet.step(F_HOLD, weight * f64::max(0.0, sin - c * cos))]
 }

@@ -94,8 +94,7 @@ pub fn edge(loaded: &LoadedSlab, form: EdgeForm, load_n: f64, sheet: &mut Sheet)
         }
         EdgeForm::Circle => {
             let a = loaded.contact_mm;
-            let bracket =
-                logarithm(a) + 1.84 - 4.0 * nu / 3.0 + (1.0 - nu) / 2.0 + 1.18 * (1.0 + 2.0 * nu) * a / l;
+            let bracket = logarithm(a) + 1.84 - 4.0 * nu / 3.0 + (1.0 - nu) / 2.0 + 1.18 * (1.0 + 2.0 * nu) * a / l;
             let stress_mpa = sheet.step(S_EDGE_1948, ahead * bracket);
             let down = number::sqrt(2.0 + 1.2 * nu) * p / stiffness * (1.0 - (0.76 + 0.4 * nu) * a / l);
             Ok(Bending { stress_mpa, deflection_mm: Some(sheet.step(W_EDGE_1948, down)) })
