@@ -279,14 +279,11 @@ pub fn varied(project: &Project, ladders: &[Ladder; 5], rungs: Rungs) -> Option<
         let away_mm = rung(2).value - nearest.distance_mm;
         // The cabinet moves inwards, so in its own axes the slab moves the other way.
         *slab = slab.shifted(Point::new(-away_mm * nearest.inward.x_mm, -away_mm * nearest.inward.y_mm));
-        let on_slab = |foot: &crate::cabinet::Foot| {
-            let foot = foot.rectangle();
-            slab.outline.contains(Point::new(foot.left_mm, foot.front_mm))
-                && slab.outline.contains(Point::new(foot.right_mm, foot.rear_mm))
-        };
-        if !varied.cabinet.feet.iter().all(on_slab) {
-            return None;
-        }
+    }
+    let on_slab = |foot: &crate::cabinet::Foot| slab.is_under_all(&foot.rectangle());
+    let in_slab = |anchor: &crate::cabinet::Anchor| slab.is_under(anchor.at);
+    if !varied.cabinet.feet.iter().all(on_slab) || !varied.cabinet.anchors.iter().all(in_slab) {
+        return None;
     }
     if !is_now(3) {
         slab.strength_mpa = rung(3).value;

@@ -169,16 +169,15 @@ impl Tolerance {
     /// The project with its bolts moved; none where one leaves the slab or meets another.
     fn moved(&self, moves: &Moves, radius_mm: f64) -> Option<Project> {
         let mut moved = self.project.clone();
-        let anchors = &mut moved.cabinet.anchors;
-        for (anchor, by) in anchors.iter_mut().zip(moves) {
+        for (anchor, by) in moved.cabinet.anchors.iter_mut().zip(moves) {
             anchor.at = Point::new(anchor.at.x_mm + radius_mm * by.x_mm, anchor.at.y_mm + radius_mm * by.y_mm);
         }
+        let anchors = &moved.cabinet.anchors;
         let is_free = |place: usize| {
             let at = anchors[place].at;
             anchors[..place].iter().all(|other| other.at.distance_mm(at) >= APART_MM)
         };
-        let outline = moved.slab.as_ref().map(|slab| slab.outline);
-        let is_inside = |at: Point| outline.is_none_or(|outline| outline.contains(at));
+        let is_inside = |at: Point| moved.slab.as_ref().is_none_or(|slab| slab.is_under(at));
         let is_sound = (0..anchors.len()).all(|place| is_free(place) && is_inside(anchors[place].at));
         is_sound.then_some(moved)
     }

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::as_built::FAR_OFF_MM;
 use super::draft::{Draft, Item, Ruled};
-use super::neighbour;
+use super::{drilling, neighbour};
 use super::surroundings::surroundings;
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::calc::Kind;
@@ -17,6 +17,8 @@ use crate::input::{Field, Problem, Range, Reader, Value, Values};
 use crate::load_out::{content, state};
 use crate::slab::edge;
 
+/// The key of the embedment in every anchor rule.
+const EMBEDMENT_KEY: &str = "embedment_mm";
 /// Two anchors nearer than this stand on one place.
 pub(super) const APART_MM: f64 = 1.0;
 /// The frame's centre of gravity is not on the floor, so that whatever is built on it has a height to tip from.
@@ -38,6 +40,7 @@ pub fn agreement(reader: &mut Reader, draft: &Draft) {
     contents(reader, &draft.contents);
     states(reader, draft);
     surroundings(reader, draft);
+    hole(reader, draft);
     if let Some(Ruled { rule: Some(rule), item }) = &draft.site {
         rule_faults(reader, item, rule.fields, rule.faults);
     }
@@ -234,6 +237,20 @@ fn own_faults(reader: &mut Reader, draft: &Draft, item: &Item, own: &Values) {
 /// The outline of the slab; `None` where it is not given or has a fault.
 pub(super) fn slab_outline(draft: &Draft) -> Option<Rectangle> {
     draft.edges.as_ref().filter(|edges| edges.is_sound).map(|edges| edge::outline(&edges.values))
+}
+
+/// A hole is as deep as the anchor in it.
+fn hole(reader: &mut Reader, draft: &Draft) {
+    let Some(depth_mm) = draft.drilling.as_ref().and_then(|item| item.values.number(drilling::DEPTH)) else { return };
+    let (Some(hole), Some(Ruled { rule: Some(rule), item })) = (&draft.drilling, &draft.anchorage) else { return };
+    let Some(place) = rule.fields.iter().position(|field| field.key == EMBEDMENT_KEY) else { return };
+    let each = draft.own.iter().map(|own| own.number(place)).chain([item.values.number(place)]);
+    let deepest_mm = each.flatten().fold(0.0, f64::max);
+    if depth_mm < deepest_mm {
+        let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
+        let allowed = format!("at least the embedment, {}", show(deepest_mm, Kind::Length, style));
+        reader.member_fault(&hole.spot, drilling::FIELDS[drilling::DEPTH].key, Problem::BelowLimit, &allowed);
+    }
 }
 
 fn contents(reader: &mut Reader, contents: &[Item]) {

@@ -3,7 +3,7 @@
 use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
-use super::neighbour;
+use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
@@ -29,6 +29,7 @@ pub struct Draft<'n> {
     pub boundary: Option<Item<'n>>,
     pub openings: Vec<Item<'n>>,
     pub neighbours: Vec<Item<'n>>,
+    pub drilling: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
 }
@@ -51,7 +52,7 @@ const NO_OTHERS: Others = Others::Only(&[]);
 const CABINET_PARTS: Others = Others::Only(&["frame", "feet", "anchors", "lifting_points"]);
 const SLAB_PARTS: Others = Others::Only(&["edges_mm", "boundary_mm", "openings"]);
 const PROJECT_PARTS: Others =
-    Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage", "neighbours"]);
+    Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage", "neighbours", "drilling"]);
 
 /// Reads every part of the file.
 pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
@@ -84,6 +85,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         boundary: boundary.map(|spot| item(reader, spot, boundary::FIELDS, NO_OTHERS)),
         openings,
         neighbours,
+        drilling: root.member("drilling").map(|spot| item(reader, spot, drilling::FIELDS, NO_OTHERS)),
         site,
         anchorage,
         cabinet: None,

@@ -10,7 +10,7 @@ use alloc::string::String;
 use sha2::{Digest, Sha256};
 
 use super::draft::{Draft, Item};
-use super::neighbour;
+use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::{Field, FieldShape, Value, Values};
 use crate::load_out::{content, state};
@@ -41,6 +41,7 @@ pub fn fingerprint(draft: &Draft) -> String {
     canonical.items(&draft.boundary, boundary::FIELDS);
     canonical.items(&draft.openings, opening::FIELDS);
     canonical.items(&draft.neighbours, neighbour::FIELDS);
+    canonical.items(&draft.drilling, drilling::FIELDS);
     if let Some((rule, item)) = draft.site.as_ref().and_then(|site| Some((site.rule?, &site.item))) {
         canonical.values(rule.id, rule.fields, &item.values);
     }

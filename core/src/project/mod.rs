@@ -6,6 +6,7 @@ mod as_built;
 mod assess;
 pub mod bench;
 mod draft;
+pub mod drilling;
 mod fingerprint;
 mod footed;
 pub mod neighbour;
@@ -26,6 +27,7 @@ use alloc::vec::Vec;
 
 pub use as_built::{as_built, as_planned};
 pub use assess::{Quick, assess, quick, quick_told, role};
+pub use drilling::Drilling;
 pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};
 pub use self_check::self_check;
@@ -63,6 +65,8 @@ pub struct Project {
     pub anchorage: Option<Anchorage>,
     /// The same cabinet standing again nearby, bolted into the same slab.
     pub neighbours: Vec<Neighbour>,
+    /// The holes as the maker of the anchor asks for them.
+    pub drilling: Option<Drilling>,
     /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It
     /// stays that of the file when values are changed for a search.
     pub fingerprint: String,

@@ -2,7 +2,7 @@
 //!
 //! Only native code refers to it; the builder bakes it for the page.
 
-use super::neighbour;
+use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::input::allowed::CONTENTS_MAX;
 use crate::input::{Field, FieldText};
@@ -229,6 +229,18 @@ pub static PARTS: &[Part] = &[
         noun: "anchorage",
         help: "Which bolts hold it, and by which rule their strength is found. Holds for all anchors that have nothing of their own. Without it the anchors are not checked.",
         fresh: r#"{"rule": "aci-318-19-si"}"#,
+    },
+    Part {
+        id: "drilling",
+        path: "drilling",
+        presence: Presence::Optional,
+        fields: drilling::FIELDS,
+        texts: drilling::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Holes to drill",
+        noun: "holes to drill",
+        help: "What the setting-out sheet says of every hole, from the anchor's approval or its maker's instructions. Nothing is checked with it; bolts that are cast in need none.",
+        fresh: r#"{"hole_diameter_mm": null, "hole_depth_mm": null}"#,
     },
     Part {
         id: "neighbour",

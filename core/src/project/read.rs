@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::draft::{Draft, Item, draft};
 use super::{Anchorage, FORMAT, FORMAT_NAME, PART_FILLED, Project, Site, TITLE, WRITTEN_BY};
-use super::{Neighbour, neighbour};
+use super::{Drilling, Neighbour, neighbour};
 use super::{agreement::agreement, fingerprint::fingerprint};
 use crate::cabinet::{self, Anchor, Cabinet, Foot, Frame, LiftingPoint, Stem, anchor, foot, frame, lifting_point};
 use crate::calc::System;
@@ -121,6 +121,7 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
         anchorage: draft
             .anchorage
             .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.values })),
+        drilling: draft.drilling.map(|drilling| Drilling::new(&drilling.values)),
         neighbours: all(&draft.neighbours, |values| {
             let [x_mm, y_mm] = values.pair(neighbour::AT);
             Neighbour { name: name_of(values, neighbour::NAME), at: Point::new(x_mm, y_mm) }

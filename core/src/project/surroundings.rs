@@ -26,6 +26,10 @@ fn openings(reader: &mut Reader, draft: &Draft) {
             if hole.contains(Point::new(x_mm, y_mm)) {
                 reader.member_fault(&anchor.spot, "at_mm", Problem::OutsideSlab, &allowed);
             }
+            let built = anchor.values.numbers(anchor::AS_BUILT);
+            if built.is_some_and(|[x_mm, y_mm, _]| hole.contains(Point::new(x_mm, y_mm))) {
+                reader.member_fault(&anchor.spot, "as_built_mm", Problem::OutsideSlab, &allowed);
+            }
         }
         for item in &draft.feet {
             let (Some([x_mm, y_mm, _]), Some([width_mm, depth_mm, _])) =

@@ -33,7 +33,24 @@ pub struct Slab {
 impl Slab {
     /// The same slab moved in the plan of the cabinet, with everything that lies in it.
     pub fn shifted(&self, by: Point) -> Slab {
-        Slab { outline: self.outline.shifted(by), ..self.clone() }
+        Slab {
+            outline: self.outline.shifted(by),
+            boundary: self.boundary.shifted(by),
+            openings: self.openings.iter().map(|opening| opening.shifted(by)).collect(),
+            ..self.clone()
+        }
+    }
+
+    /// Whether there is concrete at a place: within the outline and in no opening.
+    pub fn is_under(&self, at: Point) -> bool {
+        self.outline.contains(at) && !self.openings.iter().any(|opening| opening.contains(at))
+    }
+
+    /// Whether there is concrete under the whole of a rectangle.
+    pub fn is_under_all(&self, of: &Rectangle) -> bool {
+        let [low, _, high, _] = of.corners();
+        let is_open = |opening: &Rectangle| of.clipped(opening).is_some() || opening.contains(low);
+        self.outline.contains(low) && self.outline.contains(high) && !self.openings.iter().any(is_open)
     }
 }
 
