@@ -6,7 +6,7 @@ use super::pattern::{Pitch, spread};
 use crate::cabinet::ANCHORS_MAX;
 use crate::calc::{Kind, System, number};
 use crate::geometry::Point;
-use crate::input::field::{FieldShape, Value};
+use crate::input::field::{FieldShape, Value, Values};
 use crate::project::Project;
 use crate::report::outcome::Verdict;
 use crate::rules::anchor::AnchorRule;
@@ -119,14 +119,18 @@ pub fn field(rule: &AnchorRule, key: &str) -> Option<usize> {
     rule.fields.iter().position(|field| field.key == key)
 }
 
+/// The word that is chosen in a field of an anchor rule.
+pub fn choice_word(rule: &AnchorRule, values: &Values, key: &str) -> Option<&'static str> {
+    let place = field(rule, key)?;
+    let FieldShape::Choice(words) = rule.fields[place].shape else { return None };
+    words.get(values.choice(place)?).copied()
+}
+
 /// The diameter of the bolts that the anchorage speaks of; zero where it is not known.
 pub fn diameter_mm(project: &Project) -> f64 {
     let Some(anchorage) = &project.anchorage else { return 0.0 };
     let given = field(anchorage.rule, "diameter_mm").and_then(|place| anchorage.values.number(place));
-    let listed = field(anchorage.rule, "bolt").and_then(|place| {
-        let FieldShape::Choice(words) = anchorage.rule.fields[place].shape else { return None };
-        listed_mm(words.get(anchorage.values.choice(place)?)?)
-    });
+    let listed = choice_word(anchorage.rule, &anchorage.values, "bolt").and_then(listed_mm);
     listed.or(given).unwrap_or(0.0)
 }
 
@@ -135,7 +139,8 @@ fn has_own(project: &Project, field: usize) -> bool {
     project.cabinet.anchors.iter().any(|anchor| anchor.own.0.get(field).is_some_and(|value| *value != Value::Unknown))
 }
 
-fn listed_mm(word: &str) -> Option<f64> {
+/// The diameter of a size that stands in the tables.
+pub fn listed_mm(word: &str) -> Option<f64> {
     let place = SIZE_WORDS.iter().position(|known| *known == word)?;
     SIZES.get(place).map(|size| size.system.to_si(size.diameter, Kind::Length))
 }

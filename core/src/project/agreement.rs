@@ -7,8 +7,8 @@ use alloc::vec::Vec;
 
 use super::as_built::FAR_OFF_MM;
 use super::draft::{Draft, Item, Ruled};
-use super::{drilling, neighbour};
 use super::surroundings::surroundings;
+use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::calc::Kind;
 use crate::calc::show::{Reading, Rounding, Style, show};

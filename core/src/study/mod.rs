@@ -1,6 +1,10 @@
 //! Studies: questions about a project that are no single check, answered by tables, plots and figures.
 
+mod as_built;
+mod setting_out;
+mod setting_out_plan;
 mod strength;
+mod what_would_hold;
 
 use alloc::vec::Vec;
 
@@ -55,10 +59,10 @@ pub enum Picture {
 }
 
 /// All studies, in the order in which the page offers them. Adding one is one line here and one in [`STUDY_TEXTS`].
-pub static STUDIES: &[&Study] = &[&strength::STUDY];
+pub static STUDIES: &[&Study] = &[&strength::STUDY, &what_would_hold::STUDY, &setting_out::STUDY, &as_built::STUDY];
 
 /// Their texts, in the same order.
-pub static STUDY_TEXTS: &[&StudyText] = &[&strength::TEXT];
+pub static STUDY_TEXTS: &[&StudyText] = &[&strength::TEXT, &what_would_hold::TEXT, &setting_out::TEXT, &as_built::TEXT];
 
 /// The study of an id.
 pub fn study(id: &str) -> Option<&'static Study> {
