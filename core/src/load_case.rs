@@ -25,8 +25,10 @@ pub struct LoadCase {
 /// What a load case is for.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Level {
-    /// The component itself: feet, standing free, steel and floor.
+    /// The component itself: feet and floor where the rule has no level of their own for concrete, standing free, steel.
     Component,
+    /// Concrete that the feet press on, where the rule has another load factor for it than for the component.
+    Concrete,
     /// Anchors in concrete, at the level that the demand rule itself gives for them, without overstrength.
     Anchorage,
     /// Anchors in concrete, amplified by overstrength.

@@ -59,7 +59,7 @@ class StatesTable extends OpeningTable {
   }
 }
 
-const LEVEL_WORDS = { component: "the cabinet itself", anchorage: "anchors in concrete", amplified: "anchors in concrete, amplified" };
+const LEVEL_WORDS = { component: "the cabinet itself", concrete: "concrete under the feet", anchorage: "anchors in concrete", amplified: "anchors in concrete, amplified" };
 const DIRECTION_WORDS = { any: "every direction", hundred_thirty: "100 % with 30 %" };
 
 class CasesTable extends OpeningTable {

@@ -40,6 +40,88 @@ pub fn ubc(changes: Json) -> Json {
     )
 }
 
+/// A cabinet at the base by ASCE 7-10, with changes.
+pub fn asce_7_10(changes: Json) -> Json {
+    with(with(asce_7_16(json!({})), json!({"rule": "asce-7-10"})), changes)
+}
+
+/// A cabinet at the base with qualified anchors by ASCE 7-05, with changes.
+pub fn asce_7_05(changes: Json) -> Json {
+    with(with(asce_7_16(json!({})), json!({"rule": "asce-7-05", "anchor_type": "qualified"})), changes)
+}
+
+/// Electrical equipment at grade with deep anchors by TI 809-04, with changes.
+pub fn ti_809_04(changes: Json) -> Json {
+    let input = json!({"rule": "ti-809-04", "component": "electrical", "anchor_type": "deep"});
+    with(with(asce_7_16(json!({})), input), changes)
+}
+
+/// Rigid equipment above grade in zone 3 by UBC 1994, with changes.
+pub fn ubc_1994(changes: Json) -> Json {
+    with(
+        json!({"rule": "ubc-1994", "weight": "10 kN", "zone": "3", "importance_factor": 1.0, "component": "rigid", "attachment_height_m": 5.0}),
+        changes,
+    )
+}
+
+/// Equipment of class A on the ground floor of six storeys by Japanese practice, with changes.
+pub fn japan(changes: Json) -> Json {
+    with(
+        json!({"rule": "japan-equipment", "weight": "10 kN", "component": "equipment", "seismic_class": "A", "storeys": 6, "storey": 1}),
+        changes,
+    )
+}
+
+/// A cabinet on the ground in intensity 8 by GB 50011, with changes.
+pub fn china(changes: Json) -> Json {
+    with(
+        json!({"rule": "gb-50011", "weight": "10 kN", "intensity": "8", "component": "cabinet", "building_class": "B",
+            "attachment_height_m": 0.0, "roof_height_m": 10.0}),
+        changes,
+    )
+}
+
+/// Rigid equipment at the base with deep anchors in Taiwan, with changes.
+pub fn taiwan(changes: Json) -> Json {
+    with(
+        json!({"rule": "taiwan", "weight": "10 kN", "s_ds": 0.8, "region": "general", "importance_factor": 1.0, "component_amplification": 1.0,
+            "component_response": 2.5, "anchor_type": "deep", "attachment_height_m": 0.0, "roof_height_m": 10.0}),
+        changes,
+    )
+}
+
+/// Rigid equipment at grade in zone 4 of the Philippines, far from sources, with changes.
+pub fn philippines(changes: Json) -> Json {
+    with(
+        json!({"rule": "nscp-2015", "weight": "10 kN", "zone": "4", "soil_profile": "SD", "seismic_source": "C", "importance_factor": 1.0,
+            "component": "equipment", "anchor_type": "deep", "attachment_height_m": 0.0, "roof_height_m": 10.0}),
+        changes,
+    )
+}
+
+/// A cabinet at the base in Indonesia, with changes.
+pub fn indonesia(changes: Json) -> Json {
+    with(with(asce_7_16(json!({})), json!({"rule": "sni-1726"})), changes)
+}
+
+/// Rigid equipment at the base in zone 4 of Peru, with changes.
+pub fn peru(changes: Json) -> Json {
+    with(
+        json!({"rule": "peru-e-030", "weight": "10 kN", "zone": "4", "soil_profile": "S1", "building_use": "C", "component": "rigid",
+            "attachment_height_m": 0.0}),
+        changes,
+    )
+}
+
+/// A flexible component with ductile anchors at the base in Colombia, with changes.
+pub fn colombia(changes: Json) -> Json {
+    with(
+        json!({"rule": "nsr-10", "weight": "10 kN", "peak_acceleration": 0.25, "soil_coefficient": 1.2, "building_importance": 1.0,
+            "component_amplification": 2.5, "anchor_type": "ductile", "attachment_height_m": 0.0, "roof_height_m": 10.0}),
+        changes,
+    )
+}
+
 /// A coefficient in limit states, with changes.
 pub fn direct(changes: Json) -> Json {
     with(

@@ -171,7 +171,8 @@ fn levels_are_component_with_amplified_or_anchorage_and_a_missing_one_has_its_re
         assert_eq!(count(Level::Amplified) > 0, demand.not_amplified.is_none());
         // Where there is no amplified level some rules give one for anchors themselves.
         assert_eq!(count(Level::Anchorage) > 0, OF_ANCHORS.contains(&rule.id), "{}", rule.id);
-        for level in [Level::Component, Level::Anchorage, Level::Amplified] {
+        assert_eq!(count(Level::Concrete), if rule.id == "ubc-1997" { 2 } else { 0 }, "{}", rule.id);
+        for level in [Level::Component, Level::Concrete, Level::Anchorage, Level::Amplified] {
             let cases: Vec<_> = demand.cases.iter().filter(|case| case.level == level).collect();
             let Some(first) = cases.first() else { continue };
             let pushed = cases.iter().map(|case| case.horizontal).fold(0.0, f64::max);

@@ -141,3 +141,28 @@ fn concrete_anchors_get_the_whole_combination_times_1_1() {
     near(at("12-6a/push"), 1.1 * at("F_pa"));
     near(at("12-6/down"), 10_000.0 * (0.9 - 0.22));
 }
+
+#[test]
+fn concrete_under_the_feet_carries_a_tenth_more_than_the_component() {
+    let demo = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-configs/02-full.json");
+    let mut project: serde_json::Value = serde_json::from_str(&std::fs::read_to_string(demo).unwrap()).unwrap();
+    let bearing = |project: &serde_json::Value| {
+        let project = steadfoot::project::read(&project.to_string(), steadfoot::calc::System::Si).unwrap();
+        let report = steadfoot::project::assess(&project);
+        report.checks.iter().find(|check| check.id == "foot.bearing").unwrap().utilisation.unwrap()
+    };
+    let mut site = ubc(json!({}));
+    site.as_object_mut().unwrap().remove("weight");
+    let push = 0.7 * 0.44;
+    let vertical = 0.5 * 0.44;
+    project["site"] = site;
+    let found = bearing(&project);
+    let factored = |factor: f64| {
+        json!({"rule": "direct", "format": "strength", "horizontal_coefficient": factor * push, "vertical_coefficient": factor * vertical,
+            "gravity_heavy": factor * 1.2, "gravity_light": factor * 0.9})
+    };
+    project["site"] = factored(1.1);
+    near(found, bearing(&project));
+    project["site"] = factored(1.0);
+    assert!(found > 1.05 * bearing(&project));
+}

@@ -126,6 +126,7 @@ def ubc_1997(name, ratio, anchors, r_pa, component="equipment-flexible", a_p=2.5
           [("c_min*W", low, "kN"), ("c_max*W", high, "kN"), ("F_p", force, "kN"), ("F_pa", on_anchors, "kN"),
            ("E_v", vertical, "kN"), ("12-5/down", 1.2 * WEIGHT_KN + vertical, "kN"),
            ("12-6/down", 0.9 * WEIGHT_KN - vertical, "kN"), ("12-6/push", force, "kN"),
+           ("12-5c/down", 1.1 * (1.2 * WEIGHT_KN + vertical), "kN"), ("12-6c/push", 1.1 * force, "kN"),
            ("12-5a/down", 1.1 * (1.2 * WEIGHT_KN + vertical), "kN"),
            ("12-6a/down", 1.1 * (0.9 * WEIGHT_KN - vertical), "kN"), ("12-6a/push", 1.1 * on_anchors, "kN")])
 

@@ -353,6 +353,7 @@ fn cases_told(bench: &Bench) -> Vec<CaseTold> {
         horizontal: case.horizontal,
         level: match case.level {
             Level::Component => "component",
+            Level::Concrete => "concrete",
             Level::Anchorage => "anchorage",
             Level::Amplified => "amplified",
         },

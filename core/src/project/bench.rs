@@ -350,9 +350,10 @@ impl<'p> Bench<'p> {
             _ if has(Level::Anchorage) => Level::Anchorage,
             _ => Level::Component,
         };
+        let for_feet = if has(Level::Concrete) { Level::Concrete } else { Level::Component };
         let mut runs = Vec::new();
         for (case, load_case) in cases.iter().enumerate() {
-            if load_case.level == Level::Component {
+            if load_case.level == for_feet {
                 runs.push(Run { case, purpose: Purpose::Component });
             }
             if load_case.level == for_anchors && self.anchors.is_some() && self.anchors_refused.is_none() {

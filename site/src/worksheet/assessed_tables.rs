@@ -23,6 +23,7 @@ pub fn cases(assessed: &Assessed) -> String {
     let rows = assessed.report.cases.iter().map(|case| {
         let level = match case.level {
             "component" => "the cabinet itself",
+            "concrete" => "concrete under the feet",
             "anchorage" => "anchors in concrete",
             _ => "anchors in concrete, amplified",
         };

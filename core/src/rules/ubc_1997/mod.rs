@@ -150,11 +150,12 @@ struct Forces {
     vertical: f64,
 }
 
-/// 1612.2.1, with exception 2 for anchors in concrete.
+/// 1612.2.1, with exception 2 for concrete: what the feet press on, and what anchors hold in.
 fn cases(forces: Forces, sheet: &mut Sheet) -> Vec<LoadCase> {
     let c_v = forces.vertical;
     let v_1 = sheet.step(steps::V_HEAVY, 1.2 + c_v);
     let v_2 = sheet.step(steps::V_LIGHT, 0.9 - c_v);
+    let horizontal_concrete = sheet.step(steps::H_CONCRETE, 1.1 * forces.component);
     sheet.step(steps::V_HEAVY_ANCHORS, 1.1 * v_1);
     sheet.step(steps::V_LIGHT_ANCHORS, 1.1 * v_2);
     let case = |name, level, gravity, vertical, horizontal| LoadCase {
@@ -168,6 +169,8 @@ fn cases(forces: Forces, sheet: &mut Sheet) -> Vec<LoadCase> {
     vec![
         case(steps::HEAVY, Level::Component, 1.2, c_v, forces.component),
         case(steps::LIGHT, Level::Component, 0.9, -c_v, forces.component),
+        case(steps::HEAVY_CONCRETE, Level::Concrete, 1.1 * 1.2, 1.1 * c_v, horizontal_concrete),
+        case(steps::LIGHT_CONCRETE, Level::Concrete, 1.1 * 0.9, -1.1 * c_v, horizontal_concrete),
         case(steps::HEAVY_ANCHORS, Level::Anchorage, 1.1 * 1.2, 1.1 * c_v, forces.anchors),
         case(steps::LIGHT_ANCHORS, Level::Anchorage, 1.1 * 0.9, -1.1 * c_v, forces.anchors),
     ]

@@ -72,13 +72,16 @@ steps! { 30 "ubc-1997";
     F_PA_ISOLATED "F_pa" Force (UBC_1997 "1632.2" Secondary) "Horizontal force on the cabinet for its anchors, before load factors" = "c_pi * W_p";
     V_HEAVY "v_1" Number (UBC_1997 "12-5" Memory) "Downward load over the weight: 1.2 D and 1.0 E downwards" = "1.2 + c_v";
     V_LIGHT "v_2" Number (UBC_1997 "12-6" Memory) "Downward load over the weight: 0.9 D and 1.0 E upwards" = "0.9 - c_v";
+    H_CONCRETE "h_c" Acceleration (UBC_1997 "1612.2.1, exception 2" Memory) "Horizontal force over the weight for the concrete under the feet, with its load factor" = "1.1 * c_p";
     H_ANCHORS "h_a" Acceleration (UBC_1997 "1612.2.1, exception 2" Memory) "Horizontal force over the weight for anchors in concrete, with its load factor" = "1.1 * c_pa";
     H_ANCHORS_ISOLATED "h_a" Acceleration (UBC_1997 "1612.2.1, exception 2" Memory) "Horizontal force over the weight for anchors in concrete, with its load factor" = "1.1 * c_pi";
-    V_HEAVY_ANCHORS "v_1a" Number (UBC_1997 "12-5; 1612.2.1, exception 2" Memory) "Downward load over the weight for anchors in concrete: 1.2 D and 1.0 E downwards" = "1.1 * v_1";
-    V_LIGHT_ANCHORS "v_2a" Number (UBC_1997 "12-6; 1612.2.1, exception 2" Memory) "Downward load over the weight for anchors in concrete: 0.9 D and 1.0 E upwards" = "1.1 * v_2";
+    V_HEAVY_ANCHORS "v_1a" Number (UBC_1997 "12-5; 1612.2.1, exception 2" Memory) "Downward load over the weight for concrete, under the feet and at anchors: 1.2 D and 1.0 E downwards" = "1.1 * v_1";
+    V_LIGHT_ANCHORS "v_2a" Number (UBC_1997 "12-6; 1612.2.1, exception 2" Memory) "Downward load over the weight for concrete, under the feet and at anchors: 0.9 D and 1.0 E upwards" = "1.1 * v_2";
 
     HEAVY "12-5" Number (UBC_1997 "12-5" Memory) "1.2 D + 1.0 E": Name;
     LIGHT "12-6" Number (UBC_1997 "12-6" Memory) "0.9 D - 1.0 E": Name;
+    HEAVY_CONCRETE "12-5c" Number (UBC_1997 "12-5; 1612.2.1, exception 2" Memory) "1.1 (1.2 D + 1.0 E), concrete under the feet": Name;
+    LIGHT_CONCRETE "12-6c" Number (UBC_1997 "12-6; 1612.2.1, exception 2" Memory) "1.1 (0.9 D - 1.0 E), concrete under the feet": Name;
     HEAVY_ANCHORS "12-5a" Number (UBC_1997 "12-5; 1612.2.1, exception 2" Memory) "1.1 (1.2 D + 1.0 E), anchors": Name;
     LIGHT_ANCHORS "12-6a" Number (UBC_1997 "12-6; 1612.2.1, exception 2" Memory) "1.1 (0.9 D - 1.0 E), anchors": Name;
 
