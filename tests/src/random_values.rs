@@ -19,6 +19,8 @@ pub fn valid_values(random: &mut Random, fields: &[Field], faults: fn(&Values, &
         values.0[place] = match problem {
             Problem::Missing | Problem::NeedsOneOf => drawn(random, &fields[place].shape),
             Problem::Excludes => Value::Unknown,
+            // A rule that counts storeys asks for whole numbers.
+            Problem::NotInRule => whole(drawn(random, &fields[place].shape)),
             _ => drawn_or_absent(random, &fields[place]),
         };
     }
@@ -35,6 +37,10 @@ fn drawn_or_absent(random: &mut Random, field: &Field) -> Value {
         Absent::Set(flag) if !is_drawn => Value::Flag(flag),
         _ => drawn(random, &field.shape),
     }
+}
+
+fn whole(value: Value) -> Value {
+    if let Value::Number(number) = value { Value::Number(number.round()) } else { value }
 }
 
 fn drawn(random: &mut Random, shape: &FieldShape) -> Value {
