@@ -4,6 +4,7 @@
 //! areas are cut and summed, never sampled.
 
 mod cone;
+mod gap;
 mod hull;
 mod moments;
 mod point;
@@ -12,6 +13,7 @@ mod rectangle;
 mod union;
 
 pub use cone::{Cone, Membership};
+pub use gap::widest_gap;
 pub use hull::{Hull, HullEdge};
 pub use moments::Moments;
 pub use point::{Edge, Point, Size};

@@ -78,7 +78,7 @@ pub fn governing(checks: &[CheckTold]) -> Option<usize> {
 }
 
 fn is_distance(check: &CheckTold) -> bool {
-    [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id()].contains(&check.id)
+    [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id(), CheckId::AnchorThickness.id()].contains(&check.id)
 }
 
 /// What a check counts for.
@@ -146,7 +146,7 @@ fn all_checks(
                     told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
                 }
             }
-            CheckId::Anchorage | CheckId::AnchorSpacing | CheckId::AnchorEdge => {
+            CheckId::Anchorage | CheckId::AnchorSpacing | CheckId::AnchorEdge | CheckId::AnchorThickness => {
                 if let Some(finding) = worst(&placed, check) {
                     // A release by the clause is told; a rule that simply reaches is not worth a line.
                     let reaches = check == CheckId::Anchorage && !matches!(finding.outcome, Outcome::NotCovered(_));

@@ -40,12 +40,16 @@ steps! { 18 "drawing";
     SHORT_TENSION_TRIBUTARY "" Number (STATICS "" Derived) "own share of concrete": Name;
     SHORT_TENSION_PULLOUT "" Number (STATICS "" Derived) "pullout": Name;
     SHORT_TENSION_BLOWOUT "" Number (STATICS "" Derived) "side-face blowout": Name;
+    SHORT_TENSION_BOND "" Number (STATICS "" Derived) "bond": Name;
+    SHORT_TENSION_SPLITTING "" Number (STATICS "" Derived) "splitting": Name;
     SHORT_SHEAR_STEEL "" Number (STATICS "" Derived) "steel in shear": Name;
     SHORT_SHEAR_BREAKOUT "" Number (STATICS "" Derived) "edge breakout": Name;
     SHORT_SHEAR_PRYOUT "" Number (STATICS "" Derived) "pryout": Name;
+    SHORT_INTERACTION_STEEL "" Number (STATICS "" Derived) "steel, tension with shear": Name;
     SHORT_INTERACTION "" Number (STATICS "" Derived) "tension with shear": Name;
     SHORT_SPACING "" Number (STATICS "" Derived) "spacing": Name;
     SHORT_EDGE "" Number (STATICS "" Derived) "edge distance": Name;
+    SHORT_THICKNESS "" Number (STATICS "" Derived) "thickness": Name;
     SHORT_ANCHORAGE "" Number (STATICS "" Derived) "anchorage": Name;
     SHORT_AS_BUILT "" Number (STATICS "" Derived) "as drilled": Name;
     SHORT_BEARING "" Number (STATICS "" Derived) "bearing": Name;
@@ -67,12 +71,16 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::AnchorTensionTributary => SHORT_TENSION_TRIBUTARY,
         CheckId::AnchorTensionPullout => SHORT_TENSION_PULLOUT,
         CheckId::AnchorTensionBlowout => SHORT_TENSION_BLOWOUT,
+        CheckId::AnchorTensionBond => SHORT_TENSION_BOND,
+        CheckId::AnchorTensionSplitting => SHORT_TENSION_SPLITTING,
         CheckId::AnchorShearSteel => SHORT_SHEAR_STEEL,
         CheckId::AnchorShearBreakout => SHORT_SHEAR_BREAKOUT,
         CheckId::AnchorShearPryout => SHORT_SHEAR_PRYOUT,
+        CheckId::AnchorInteractionSteel => SHORT_INTERACTION_STEEL,
         CheckId::AnchorInteraction => SHORT_INTERACTION,
         CheckId::AnchorSpacing => SHORT_SPACING,
         CheckId::AnchorEdge => SHORT_EDGE,
+        CheckId::AnchorThickness => SHORT_THICKNESS,
         CheckId::Anchorage => SHORT_ANCHORAGE,
         CheckId::AnchorAsBuilt => SHORT_AS_BUILT,
         CheckId::FootBearing => SHORT_BEARING,

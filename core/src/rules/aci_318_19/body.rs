@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::facts::{ALL_SIDES, Anchor, Facts};
 use super::set::{Set, members};
 use crate::calc::limit::less;
+pub use crate::geometry::widest_gap;
 use crate::geometry::{HalfPlane, Point, Polygon, Rectangle, Size, union_area_mm2, union_outline};
 
 /// Whether the breakout bodies of two anchors overlap: both distances along the axes below 3 h_ef
@@ -12,30 +13,6 @@ use crate::geometry::{HalfPlane, Point, Polygon, Rectangle, Size, union_area_mm2
 pub fn breakouts_overlap(a: &Anchor, b: &Anchor) -> bool {
     let reach_mm = 1.5 * (a.h_ef_mm + b.h_ef_mm);
     less((a.at.x_mm - b.at.x_mm).abs(), reach_mm) && less((a.at.y_mm - b.at.y_mm).abs(), reach_mm)
-}
-
-/// The widest gap between neighbouring points: the longest link of the shortest tree that joins them all.
-///
-/// For a row of three at 150 it is 150; for a grid it is the larger of its two pitches.
-pub fn widest_gap(points: &[Point]) -> [Point; 2] {
-    let mut nearest = alloc::vec![points[0]; points.len()];
-    let mut joined = alloc::vec![false; points.len()];
-    let mut widest = [points[0], points[0]];
-    for _ in points {
-        let gap_mm = |place: usize| points[place].distance_mm(nearest[place]);
-        let open = (0..points.len()).filter(|&place| !joined[place]);
-        let Some(next) = open.min_by(|&a, &b| gap_mm(a).total_cmp(&gap_mm(b))) else { break };
-        joined[next] = true;
-        if gap_mm(next) > widest[0].distance_mm(widest[1]) {
-            widest = [nearest[next], points[next]];
-        }
-        for (place, point) in points.iter().enumerate() {
-            if point.distance_mm(points[next]) < point.distance_mm(nearest[place]) {
-                nearest[place] = points[next];
-            }
-        }
-    }
-    widest
 }
 
 /// The breakout body of a group, as the geometry makes it.
