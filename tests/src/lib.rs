@@ -3,6 +3,7 @@
 pub mod demand_input;
 pub mod proof;
 pub mod random;
+pub mod random_anchorage;
 pub mod random_project;
 pub mod random_scene;
 pub mod random_values;

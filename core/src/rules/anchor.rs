@@ -3,7 +3,7 @@
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-use super::aci_318_19;
+use super::{aci_318_19, en_1992_4};
 use crate::calc::{CheckId, Document, Outcome, Sheet, StepId, StepTable, Subject, System};
 use crate::geometry::{Point, Polygon, Rectangle};
 use crate::input::fault::Problem;
@@ -183,10 +183,11 @@ pub struct AnchorRuleText {
 }
 
 /// All anchor rules. Adding an edition is one line here and one in [`ANCHOR_RULE_TEXTS`].
-pub static ANCHOR_RULES: &[&AnchorRule] = &[&aci_318_19::ACI_318_19_SI, &aci_318_19::ACI_318_19_US];
+pub static ANCHOR_RULES: &[&AnchorRule] = &[&aci_318_19::ACI_318_19_SI, &aci_318_19::ACI_318_19_US, &en_1992_4::RULE];
 
 /// Their texts, in the same order.
-pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] = &[&aci_318_19::ACI_318_19_SI_TEXT, &aci_318_19::ACI_318_19_US_TEXT];
+pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] =
+    &[&aci_318_19::ACI_318_19_SI_TEXT, &aci_318_19::ACI_318_19_US_TEXT, &en_1992_4::TEXT];
 
 /// The rule with an id.
 ///

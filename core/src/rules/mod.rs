@@ -19,6 +19,7 @@ mod component_row;
 pub mod demand;
 mod direct;
 mod documents;
+pub mod en_1992_4;
 pub mod floor;
 mod gb_50011;
 mod japan_equipment;
