@@ -31,7 +31,6 @@ steps! { 76 "EN 1992-4, bond";
     A_0 "A0_p_N" Area (EN_1992_4 "7.2.1.6(3)" Secondary) "Area of one anchor far from edges" = "s_cr^2";
     A_P "A_p_N" Area (EN_1992_4 "7.2.1.6(3)" Secondary) "Area of the group: squares of s_cr about each anchor, united and cut at the edges": Geometry;
     A_CUT "A_p_N" Area (PRACTICE "" Memory) "Area of the anchor, cut half way to its neighbours": Geometry;
-    A_SHARE "A_p_N" Area (PRACTICE "" Derived) "The anchor's share of the area: its own part, or an equal part, if that is larger" = "max(A_own, A_group / n)";
     K_3 "k_3" Empirical { force: 3, length: -3 } (EN_1992_4 "(7.19)" Secondary) "Factor of the bond at which the concrete governs, cracked": Constant;
     K_3_WHOLE "k_3" Empirical { force: 3, length: -3 } (EN_1992_4 "(7.19)" Secondary) "Factor of the bond at which the concrete governs, uncracked": Constant;
     TAU_CONCRETE "tau_Rk_c" Stress (EN_1992_4 "(7.19)" Secondary) "Bond at which the concrete governs" = "k_3 / (pi * d) * sqrt(h_ef * f_ck)";
@@ -48,7 +47,8 @@ steps! { 76 "EN 1992-4, bond";
     BETA "beta_N" Utilisation (EN_1992_4 "Table 7.1" Secondary) "Action over resistance" = "N_Ed / N_Rd_p";
 }
 
-static AREA: AreaRows = AreaRows { whole: A_P, cut: A_CUT, share: A_SHARE };
+// Shares are those of the cone.
+static AREA: AreaRows = AreaRows { whole: A_P, cut: A_CUT, share: A_P };
 
 /// Factor of the characteristic spacing, mm per root of MPa, over the diameter.
 const K_S_VALUE: f64 = 7.3;

@@ -113,10 +113,12 @@ impl Group {
         let quiet = &mut Sheet::quiet();
         let of = mode(body.reach).basic;
         let basic = of(facts, &body, Piece::Whole, quiet);
-        let mut each = |piece: fn(usize) -> Piece| -> Vec<Basic> {
-            (0..body.members.len()).map(|place| of(facts, &body, piece(place), quiet)).collect()
+        let mut each = |is_needed: bool, piece: fn(usize) -> Piece| -> Vec<Basic> {
+            let count = if is_needed { body.members.len() } else { 0 };
+            (0..count).map(|place| of(facts, &body, piece(place), quiet)).collect()
         };
-        let (shares, cuts) = (each(Piece::Share), each(Piece::Cut));
+        let shares = each(body.reach == Reach::Cone, Piece::Share);
+        let cuts = each(body.reach != Reach::Splitting, Piece::Cut);
         Group { body, basic, shares, cuts }
     }
 

@@ -8,7 +8,7 @@ use super::facts::{ALL_SIDES, Facts};
 use super::fields as f;
 use super::group::{AreaRows, Basic, projected_area};
 use super::{bond, pullout};
-use crate::calc::clause::{INPUT, PRACTICE};
+use crate::calc::clause::INPUT;
 use crate::calc::limit::at_least;
 use crate::calc::number::{pow, pow_1_5, sqrt};
 use crate::calc::{Sheet, StepId, steps};
@@ -23,8 +23,6 @@ steps! { 77 "EN 1992-4, splitting";
     S_CR "s_cr" Length (EN_1992_4 "7.2.1.7" Secondary) "Characteristic spacing for splitting s_cr,sp" = "2 * c_cr";
     A_0 "A0_c_N" Area (EN_1992_4 "7.2.1.7" Secondary) "Area of one fastener far from edges" = "s_cr^2";
     A_C "A_c_N" Area (EN_1992_4 "7.2.1.7" Secondary) "Area of the group: squares of s_cr about each fastener, united and cut at the edges": Geometry;
-    A_CUT "A_c_N" Area (PRACTICE "" Memory) "Area of the fastener, cut half way to its neighbours": Geometry;
-    A_SHARE "A_c_N" Area (PRACTICE "" Derived) "The fastener's share of the area: its own part, or an equal part, if that is larger" = "max(A_own, A_group / n)";
     C "c" Length (EN_1992_4 "7.2.1.7" Secondary) "Smallest distance to an edge": Geometry;
     PSI_S "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c / c_cr";
     PSI_S_FAR "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "1, because no edge is nearer than c_cr,sp": Condition;
@@ -32,13 +30,14 @@ steps! { 77 "EN 1992-4, splitting";
     H "h" Length (INPUT "" Derived) "Thickness of the slab": Given;
     H_MIN "h_min" Length (INPUT "European Technical Assessment" Derived) "Least thickness": Given;
     PSI_H "psi_h_sp" Number (EN_1992_4 "(7.24)" Memory) "Effect of the thickness; of two limits that are remembered the smaller is taken" = "min((h / h_min)^(2/3), max(1, min(2, ((h_ef + 1.5 * c_1) / h_min)^(2/3))), max(1, (2 * h_ef / h_min)^(2/3)))";
-    PSI_H_FAR "psi_h_sp" Number (EN_1992_4 "(7.24)" Memory) "Effect of the thickness, edges being far; of two limits that are remembered the smaller is taken" = "min((h / h_min)^(2/3), 2, max(1, (2 * h_ef / h_min)^(2/3)))";
+    PSI_H_THIN "psi_h_sp" Number (EN_1992_4 "(7.24)" Memory) "Effect of the thickness; there is no edge, and the slab is thinner than h_min" = "(h / h_min)^(2/3)";
     N_RK "N_Rk_sp" Force (EN_1992_4 "(7.23)" Secondary) "Characteristic resistance to splitting" = "N0_Rk_sp * A_c_N / A0_c_N * psi_s_N * psi_re_N * psi_ec * psi_h_sp";
     N_RD "N_Rd_sp" Force (EN_1992_4 "Table 7.1, (C.8)" Secondary) "Design resistance" = "k_eq * N_Rk_sp / gamma_Mc";
     BETA "beta_N" Utilisation (EN_1992_4 "Table 7.1" Secondary) "Action over resistance" = "N_Ed / N_Rd_sp";
 }
 
-static AREA: AreaRows = AreaRows { whole: A_C, cut: A_CUT, share: A_SHARE };
+// Only the whole body splits.
+static AREA: AreaRows = AreaRows { whole: A_C, cut: A_C, share: A_C };
 
 /// Edge distance over c_cr,sp from which one fastener, or a group, does not split the concrete.
 const FAR: [f64; 2] = [1.0, 1.2];
@@ -83,7 +82,8 @@ pub fn basic(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> Bas
         let by_edge = f64::max(1.0, f64::min(2.0, pow((h_ef + 1.5 * c) / h_min, 2.0 / 3.0)));
         sheet.step(PSI_H, by_thickness.min(by_edge).min(by_depth))
     } else {
-        sheet.step(PSI_H_FAR, by_thickness.min(2.0).min(by_depth))
+        // Without an edge only a slab that is too thin gets here.
+        sheet.step(PSI_H_THIN, by_thickness)
     };
     Basic { product: n_0 * a / a_0 * psi_s * psi_re * psi_h, s_cr }
 }
