@@ -1,6 +1,6 @@
 //! Random anchorages of EN 1992-4: one to eight fasteners in a slab, loaded at random, mostly within the rule's reach.
 
-use steadfoot::geometry::{Point, Rectangle};
+use steadfoot::geometry::{Point, Rectangle, Size};
 use steadfoot::input::{Value, Values};
 use steadfoot::rules::anchor::{AnchorForce, AnchorPlace, AnchorSlab, Cracking, anchor_rule};
 use steadfoot::rules::en_1992_4 as en;
@@ -41,21 +41,51 @@ pub fn random_anchorage(random: &mut Random) -> Case {
     let extreme = |of: fn(Point) -> f64, best: fn(f64, f64) -> f64| {
         anchors.iter().map(|anchor| of(anchor.at)).reduce(best).expect("there are anchors")
     };
+    let all = Rectangle {
+        left_mm: extreme(|at| at.x_mm, f64::min),
+        right_mm: extreme(|at| at.x_mm, f64::max),
+        front_mm: extreme(|at| at.y_mm, f64::min),
+        rear_mm: extreme(|at| at.y_mm, f64::max),
+    };
     let mut beyond = || if random.percent(45) { f64::INFINITY } else { embedment_mm * random.decades(0.2, 12.0) };
     let outline = Rectangle {
-        left_mm: extreme(|at| at.x_mm, f64::min) - beyond(),
-        right_mm: extreme(|at| at.x_mm, f64::max) + beyond(),
-        front_mm: extreme(|at| at.y_mm, f64::min) - beyond(),
-        rear_mm: extreme(|at| at.y_mm, f64::max) + beyond(),
+        left_mm: all.left_mm - beyond(),
+        right_mm: all.right_mm + beyond(),
+        front_mm: all.front_mm - beyond(),
+        rear_mm: all.rear_mm + beyond(),
     };
     let slab = AnchorSlab {
         strength_mpa: if random.percent(3) { random.between(5.0, 120.0) } else { random.between(12.0, 90.0) },
         thickness_mm: embedment_mm * if random.percent(2) { 0.9 } else { random.decades(1.05, 6.0) },
         cracking: if random.percent(50) { Cracking::Cracked } else { Cracking::Uncracked },
+        boundary: match random.percent(10) {
+            true => Rectangle { right_mm: all.right_mm + embedment_mm * random.part(), ..Rectangle::EVERYWHERE },
+            false => Rectangle::EVERYWHERE,
+        },
+        openings: match random.percent(2) {
+            true => vec![Rectangle::around(Point::new(all.right_mm + 500.0, 0.0), Size::new(100.0, 100.0))],
+            false => Vec::new(),
+        },
         outline,
     };
-    let forces = random_forces(random, anchors.len());
-    Case { rule, values, anchors, slab, forces }
+    let mut forces = random_forces(random, anchors.len());
+    let own = anchors.len();
+    if random.percent(10) {
+        // A neighbour pushed alike, to the right or behind.
+        let by_mm = embedment_mm * random.between(0.5, 4.0);
+        let beside = random.percent(50);
+        for place in 0..own {
+            let AnchorPlace { mut at, values } = anchors[place].clone();
+            if beside {
+                at.x_mm += all.right_mm - all.left_mm + by_mm;
+            } else {
+                at.y_mm += all.rear_mm - all.front_mm + by_mm;
+            }
+            anchors.push(AnchorPlace { at, values });
+            forces.push(forces[place]);
+        }
+    }
+    Case { rule, values, anchors, slab, forces, own }
 }
 
 /// Most values of an assessment are there, within a decade of what assessments give, and most cases are not refused.

@@ -47,7 +47,7 @@ fn formula_texts_give_what_was_recorded() {
         proof.take(&case.told().0.sections);
         let mut sheet = Sheet::told();
         sheet.open(steadfoot::calc::Part::BaseReactions, Subject::Whole, None, steadfoot::calc::System::Si);
-        let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+        let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
         (case.rule.prepare)(&site).stiffness_n_per_mm(0, &mut sheet);
         proof.take(&sheet.sections);
     }
@@ -62,7 +62,7 @@ fn every_reason_is_used() {
     let mut used: BTreeSet<StepId> = BTreeSet::from([en::RULE.other_format]);
     let mut take = |case: &Case, level| {
         let mut findings: Vec<Finding> = Vec::new();
-        let site = AnchorSite { values: &case.values, anchors: &case.anchors, slab: case.slab };
+        let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
         let mut prepared = (case.rule.prepare)(&site);
         prepared.place(&mut Sheet::quiet(), &mut findings);
         prepared.check(&case.forces, level, &mut Sheet::quiet(), &mut findings);
@@ -90,6 +90,7 @@ fn every_reason_is_used() {
         .map(|place| AnchorPlace { at: Point::new(place as f64 * 10.0, 0.0), values: many.values.clone() })
         .collect();
     many.forces = vec![AnchorForce::default(); 129];
+    many.own = 129;
     take(&many, Amplification::Amplified);
     let mut unmeasured = case(json!({}));
     unmeasured.anchors[0].values.0[en::BOLT] = steadfoot::input::Value::Choice(en::BOLT_WORDS.len() - 1);
@@ -175,14 +176,17 @@ fn moved(case: &Case, turned: bool) -> Case {
     let place = |x: f64, y: f64| if turned { (-y, x) } else { (-x, y) };
     let mut moved = read(&base()).unwrap();
     moved.values = case.values.clone();
-    let old = case.slab.outline;
-    moved.slab = case.slab;
-    moved.slab.outline = match turned {
+    moved.own = case.own;
+    moved.slab = case.slab.clone();
+    let side = |old: Rectangle| match turned {
         true => {
             Rectangle { left_mm: -old.rear_mm, right_mm: -old.front_mm, front_mm: old.left_mm, rear_mm: old.right_mm }
         }
         false => Rectangle { left_mm: -old.right_mm, right_mm: -old.left_mm, ..old },
     };
+    moved.slab.outline = side(case.slab.outline);
+    moved.slab.boundary = side(case.slab.boundary);
+    moved.slab.openings = case.slab.openings.iter().map(|&opening| side(opening)).collect();
     moved.anchors = case
         .anchors
         .iter()

@@ -38,6 +38,8 @@ pub struct KnownGroups {
 pub struct Zones {
     /// Zone of each fastener.
     of: Vec<usize>,
+    /// Whether any of our own fasteners stands in it.
+    is_own: Vec<bool>,
     /// Largest ratios of each zone under the forces at hand, steel left out.
     ratios: Vec<Ratios>,
     /// Why a mode of the zone is not covered under them; its ratios are then not all there.
@@ -193,7 +195,7 @@ impl Round<'_> {
         }
         let quiet = &mut Sheet::quiet();
         let mut worst: Option<(usize, f64)> = None;
-        for (place, ratios) in self.zones.steel.iter().enumerate() {
+        for (place, ratios) in self.zones.steel.iter().enumerate().take(self.facts.own) {
             let ratio = interaction::utilisation(self.facts, Of::Steel, *ratios, quiet);
             if *ratios != Ratios::default() && worst.is_none_or(|(_, known)| ratio > known || ratio.is_nan()) {
                 worst = Some((place, ratio));
@@ -213,7 +215,7 @@ impl Round<'_> {
     fn together(&mut self) {
         let check = CheckId::AnchorInteraction;
         let mut any = false;
-        for zone in 0..self.zones.ratios.len() {
+        for zone in (0..self.zones.ratios.len()).filter(|&zone| self.zones.is_own[zone]).collect::<Vec<_>>() {
             let ratios = self.zones.ratios[zone];
             let subject = Subject::Group(zone as u16 + 1);
             let outcome = match self.zones.uncovered[zone] {
@@ -244,6 +246,7 @@ impl Zones {
             members(set).for_each(|place| of[place] = zone);
         }
         Zones {
+            is_own: zones.iter().map(|&zone| facts.own_of(zone) != 0).collect(),
             of,
             ratios: alloc::vec![Ratios::default(); zones.len()],
             uncovered: alloc::vec![None; zones.len()],

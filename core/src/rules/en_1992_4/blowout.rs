@@ -72,7 +72,8 @@ impl SideFace {
                 let (c_a, c_b) = (a.edges_mm[side], b.edges_mm[side]);
                 (c_a - c_b).abs() <= ROW_MM && less((a.along_mm(side) - b.along_mm(side)).abs(), 4.0 * c_a.min(c_b))
             });
-            rows.extend(groups.into_iter().map(|group| SideFace::new(facts, side, group)));
+            let own = groups.into_iter().filter(|&group| facts.own_of(group) != 0);
+            rows.extend(own.map(|group| SideFace::new(facts, side, group)));
         }
         rows
     }
@@ -111,7 +112,7 @@ impl SideFace {
                 rear_mm: anchor.h_ef + reach_mm,
             }
         });
-        let outline = &facts.outline;
+        let outline = &facts.cut;
         let (left_mm, right_mm) =
             if self.side < 2 { (outline.front_mm, outline.rear_mm) } else { (outline.left_mm, outline.right_mm) };
         (heads.collect(), Rectangle { left_mm, right_mm, front_mm: 0.0, rear_mm: facts.h })

@@ -119,7 +119,7 @@ impl Body {
             body.c_cr = full_c_cr * reduced / body.full_depth;
         }
         let squares = body.squares(&points);
-        body.area_mm2 = union_area_mm2(&squares, &facts.outline);
+        body.area_mm2 = union_area_mm2(&squares, &facts.cut);
         body.shares = (0..points.len())
             .map(|place| Share {
                 area_mm2: share(facts, &points, &squares, place).area_mm2(),
@@ -131,7 +131,7 @@ impl Body {
 
     /// The outline of the body on the surface of the concrete.
     pub fn outline(&self, facts: &Facts) -> Vec<Polygon> {
-        union_outline(&self.squares(&self.points(facts)), &facts.outline)
+        union_outline(&self.squares(&self.points(facts)), &facts.cut)
     }
 
     /// The outline of one fastener's own part.
@@ -176,7 +176,7 @@ pub fn groups(facts: &Facts, reach: Reach, acting: Set) -> Vec<group::Group> {
 
 /// The square of a fastener, cut at the edges and half way to each neighbour.
 fn share(facts: &Facts, points: &[Point], squares: &[Rectangle], place: usize) -> Polygon {
-    let Some(own) = squares[place].clipped(&facts.outline) else { return Polygon::default() };
+    let Some(own) = squares[place].clipped(&facts.cut) else { return Polygon::default() };
     let at = points[place];
     let mut part = own.polygon();
     for (other, &to) in points.iter().enumerate() {

@@ -5,7 +5,9 @@ use super::facts::Facts;
 use super::fields as f;
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::limit::{at_most, less, more};
+use crate::calc::number::hypot;
 use crate::calc::{Sheet, StepId, steps};
+use crate::geometry::Rectangle;
 use crate::rules::anchor::Amplification;
 use crate::rules::anchor_set::ANCHORS_MAX;
 
@@ -19,6 +21,7 @@ steps! { 70 "EN 1992-4, coverage";
     DEEP_BOND "" Number (EN_1992_4 "1.3" Memory) "a bonded anchor is embedded more than 20 diameters": Reason;
     THIN_SLAB "" Number (EN_1992_4 "1.3" Derived) "a fastener reaches to the underside of the slab or beyond": Reason;
     OUTSIDE "" Number (INPUT "" Derived) "an anchor stands on or beyond the edge of the slab": Reason;
+    OPENING "" Number (EN_1992_4 "7.2" Derived) "an opening in the slab is nearer to a fastener than 10 h_ef, 60 d or the characteristic distances; its sides are edges, and only the straight edges of the slab are counted here": Reason;
     NO_MEASURE "" Number (INPUT "" Derived) "a measure of a fastener is not known": Reason;
     MIXED_PRODUCT "" Number (EN_1992_4 "1.2" Derived) "an assessment's values are those of one size and one depth, and the anchors are of several": Reason;
     COMPRESSED "" Number (EN_1992_4 "1.3" Memory) "the cabinet stands on the rods: EN 1992-4 has no rule for rods that are compressed over a free length. Their buckling is a case of EN 1993-1-1 6.3, with their lengths and ends": Reason;
@@ -77,7 +80,7 @@ const H_EF_MIN: f64 = 40.0;
 const BOND_DEPTH_MAX: f64 = 20.0;
 
 /// Why the rule does not reach this anchorage; none where it does.
-pub fn uncovered(facts: &Facts) -> Option<StepId> {
+pub fn uncovered(facts: &Facts, openings: &[Rectangle]) -> Option<StepId> {
     let any = |claim: &dyn Fn(&super::facts::Anchor) -> bool| facts.anchors.iter().any(claim);
     let is_missing = |measure: f64| measure.is_nan() || measure <= 0.0;
     let first = facts.anchors.first()?;
@@ -97,8 +100,19 @@ pub fn uncovered(facts: &Facts) -> Option<StepId> {
         (any(&|anchor| !less(anchor.h_ef, facts.h)), THIN_SLAB),
         (any(&|anchor| !more(anchor.nearest_edge_mm(), 0.0)), OUTSIDE),
         (!facts.is_headed() && any(&|anchor| !is_like_first(anchor)), MIXED_PRODUCT),
+        (openings.iter().any(|opening| any(&|anchor| is_near(facts, anchor, opening))), OPENING),
     ];
     reasons.into_iter().find_map(|(holds, reason)| holds.then_some(reason))
+}
+
+/// Whether an opening is so near to a fastener that it counts as an edge.
+fn is_near(facts: &Facts, anchor: &super::facts::Anchor, opening: &Rectangle) -> bool {
+    let beyond = |low: f64, at: f64, high: f64| f64::max(0.0, f64::max(low - at, at - high));
+    let x_mm = beyond(opening.left_mm, anchor.at.x_mm, opening.right_mm);
+    let y_mm = beyond(opening.front_mm, anchor.at.y_mm, opening.rear_mm);
+    let by_field = |field: usize| 2.0 * facts.number(field).unwrap_or(0.0);
+    let reach_mm = [10.0 * anchor.h_ef, 60.0 * anchor.d, by_field(f::C_CR_N), by_field(f::C_CR_SP)];
+    !more(hypot(x_mm, y_mm), reach_mm.into_iter().fold(0.0, f64::max))
 }
 
 /// Why none of the forces can be checked at this level of the demand.
@@ -217,5 +231,5 @@ pub fn has_no_edge(facts: &Facts) -> bool {
 pub fn is_far(facts: &Facts) -> bool {
     let is_far =
         |anchor: &super::facts::Anchor| more(anchor.nearest_edge_mm(), f64::max(10.0 * anchor.h_ef, 60.0 * anchor.d));
-    at_most(facts.anchors.len() as f64, 4.0) && facts.anchors.iter().all(is_far)
+    at_most(facts.own as f64, 4.0) && facts.anchors.iter().all(is_far)
 }

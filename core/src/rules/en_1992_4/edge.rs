@@ -163,6 +163,8 @@ impl KnownRow {
         sheet.each(U_I, &of(&place));
         let towards = of(&|place| forces.towards[place]);
         match &forces.front {
+            // What comes to a neighbour is that of its fellow in our base.
+            _ if self.row.members.iter().any(|&place| place >= facts.own) => sheet.carry_each(V_PERP_I, &towards),
             Some(front) if front.members.len() > 1 => sheet.each(V_PERP_FRONT_I, &towards),
             Some(_) => sheet.each(V_PERP_ONE_I, &towards),
             None => sheet.carry_each(V_PERP_I, &towards),
@@ -174,10 +176,10 @@ impl KnownRow {
 /// How the nearest fasteners come to take all of the shear towards the edge.
 fn tell_front(facts: &Facts, (side, front): (usize, &Front), sheet: &mut Sheet) {
     let place = |place: usize| facts.anchors[place].along_mm(side);
-    let all: Vec<f64> = (0..facts.anchors.len()).map(place).collect();
+    let all: Vec<f64> = (0..facts.own).map(place).collect();
     let nearest: Vec<f64> = front.members.iter().map(|&member| place(member)).collect();
-    if facts.anchors.len() > 4 {
-        sheet.step(LAYOUT, facts.anchors.len() as f64);
+    if facts.own > 4 {
+        sheet.step(LAYOUT, facts.own as f64);
     }
     sheet.step(N_FRONT, front.members.len() as f64);
     sheet.carry_each(V_ALL_I, &front.shares);

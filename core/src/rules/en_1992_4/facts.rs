@@ -9,15 +9,20 @@ use crate::calc::{Detail, Outcome, Sheet, StepId};
 use crate::geometry::{Point, Polygon, Rectangle};
 use crate::input::field::Values;
 use crate::rules::anchor::{AnchorPlace, AnchorSite, Cracking};
+use crate::rules::anchor_set::{ANCHORS_MAX, Set};
 
 /// The anchorage.
 pub struct Facts {
     /// What is said for all fasteners.
     pub values: Values,
-    /// The fasteners in the order of the file.
+    /// The fasteners: our own in the order of the file, then those of the neighbours.
     pub anchors: Vec<Anchor>,
+    /// How many are our own.
+    pub own: usize,
     /// The slab in plan.
     pub outline: Rectangle,
+    /// Where bodies are cut: at the slab's edges, and at the lines beyond which the concrete is somebody else's.
+    pub cut: Rectangle,
     /// Thickness of the slab.
     pub h: f64,
     /// Characteristic strength of the slab.
@@ -64,11 +69,13 @@ impl Facts {
     /// The facts of a site.
     pub fn new(site: &AnchorSite) -> Facts {
         let is_seismic = site.values.choice(f::CATEGORY) != Some(f::STATIC);
-        let slab = &site.slab;
+        let slab = site.slab;
         let mut facts = Facts {
             values: site.values.clone(),
             anchors: Vec::new(),
+            own: site.own,
             outline: slab.outline,
+            cut: slab.outline.clipped(&slab.boundary).unwrap_or(slab.outline),
             h: slab.thickness_mm,
             f_ck_slab: slab.strength_mpa,
             f_ck: f64::min(slab.strength_mpa, F_CK_MAX),
@@ -78,18 +85,33 @@ impl Facts {
             uncovered: None,
         };
         facts.anchors = site.anchors.iter().map(|place| Anchor::new(&facts, place)).collect();
-        for (place, anchor) in facts.anchors.iter().enumerate() {
+        for (place, anchor) in facts.anchors.iter().enumerate().take(site.own) {
             for other in &facts.anchors[place + 1..] {
                 facts.closest_mm = facts.closest_mm.min(anchor.at.distance_mm(other.at));
             }
         }
-        facts.uncovered = coverage::uncovered(&facts);
+        facts.uncovered = coverage::uncovered(&facts, &slab.openings);
         facts
     }
 
     /// The number of a field, where it is known.
     pub fn number(&self, field: usize) -> Option<f64> {
         self.values.number(field)
+    }
+
+    /// Whether any of these fasteners is our own; a group of neighbours alone is nobody's finding.
+    pub fn has_own(&self, members: &[usize]) -> bool {
+        members.iter().any(|&place| place < self.own)
+    }
+
+    /// Our own fasteners.
+    pub fn own_anchors(&self) -> &[Anchor] {
+        &self.anchors[..self.own]
+    }
+
+    /// Our own fasteners of a set.
+    pub fn own_of(&self, set: Set) -> Set {
+        if self.own >= ANCHORS_MAX { set } else { set & ((1 << self.own) - 1) }
     }
 
     /// Whether this word of a choice was taken.

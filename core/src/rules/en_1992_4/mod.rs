@@ -49,6 +49,7 @@ pub static RULE: AnchorRule = AnchorRule {
     id: "en-1992-4-2018",
     fields: fields::FIELDS,
     anchor_fields: fields::ANCHOR_FIELDS,
+    report_fields: fields::REPORT_FIELDS,
     format: Format::LimitStates,
     system: System::Si,
     faults: fields::faults,

@@ -27,12 +27,13 @@ pub struct PulledSet {
 impl PulledSet {
     fn new(facts: &Facts, pulled: Set) -> PulledSet {
         let quiet = &mut Sheet::quiet();
-        let places: Vec<usize> = members(pulled).collect();
+        let places: Vec<usize> = members(facts.own_of(pulled)).collect();
         let sharing = places.len();
+        let is_own = |group: &Group| facts.has_own(&group.body.members);
         let released = splitting::released(facts, &places);
         let unless = |missing: Option<StepId>, reach| match missing {
             Some(reason) => Err(reason),
-            None => Ok(groups(facts, reach, pulled)),
+            None => Ok(groups(facts, reach, pulled).into_iter().filter(is_own).collect()),
         };
         PulledSet {
             cones: unless(c::missing(facts, &c::of_concrete(facts), quiet), Reach::Cone),
@@ -58,7 +59,7 @@ pub fn check(round: &mut Round, known: &mut KnownGroups) {
     let (facts, pull) = (round.facts, &round.forces.pull);
     let floor = floor(pull.iter().fold(0.0, |most, &force| larger(most, force)));
     let pulled = set_where(pull, |&force| force > floor || force.is_nan());
-    if pulled == 0 {
+    if facts.own_of(pulled) == 0 {
         for check in [
             CheckId::AnchorTensionSteel,
             CheckId::AnchorTensionBreakout,
@@ -108,7 +109,7 @@ fn check_steel(round: &mut Round, set: &PulledSet, pulled: Set) {
     }
     let ratio = |place: usize| pull[place] / set.steel[place];
     members(pulled).for_each(|place| round.zones.steel_tension(place, ratio(place)));
-    let place = worst(pulled, ratio);
+    let place = worst(facts.own_of(pulled), ratio);
     let subject = Subject::Anchor(place as u16);
     if round.sheet.is_told() {
         round.sheet.open(Part::Anchors, subject, Some(check), System::Si);
@@ -134,7 +135,7 @@ fn check_pull_out(round: &mut Round, set: &PulledSet, pulled: Set) {
     }
     let ratio = |place: usize| pull[place] / set.pull_out[place];
     members(pulled).for_each(|place| round.zones.raise(check, place, ratio(place)));
-    let place = worst(pulled, ratio);
+    let place = worst(facts.own_of(pulled), ratio);
     let subject = Subject::Anchor(place as u16);
     if round.sheet.is_told() {
         round.sheet.open(Part::Anchors, subject, Some(check), System::Si);

@@ -83,7 +83,7 @@ fn faces(facts: &Facts, side: usize, members: &[usize], depth_mm: f64) -> (Vec<R
         let at_mm = facts.anchors[place].along_mm(side);
         Rectangle { left_mm: at_mm - reach_mm, right_mm: at_mm + reach_mm, front_mm: 0.0, rear_mm: reach_mm }
     });
-    let outline = &facts.outline;
+    let outline = &facts.cut;
     let (left_mm, right_mm) =
         if side < 2 { (outline.front_mm, outline.rear_mm) } else { (outline.left_mm, outline.right_mm) };
     (bodies.collect(), Rectangle { left_mm, right_mm, front_mm: 0.0, rear_mm: facts.h })
@@ -104,7 +104,7 @@ pub struct EdgeForces {
 pub struct Front {
     /// The fasteners.
     pub members: Vec<usize>,
-    /// Elastic shares of all fasteners towards the edge.
+    /// Elastic shares of all our fasteners towards the edge.
     pub shares: Vec<f64>,
     /// Their sum.
     pub total: f64,
@@ -136,33 +136,35 @@ impl EdgeForces {
             self.along.push(along);
         }
         self.front = self.front(facts, side);
-        if let Some(front) = &self.front {
-            for (place, towards) in self.towards.iter_mut().enumerate() {
-                *towards = if front.members.contains(&place) { front.on(facts, side, place) } else { 0.0 };
-            }
+        let Some(front) = &self.front else { return };
+        for place in 0..self.towards.len() {
+            // Neighbours are pushed alike, so theirs comes to their own nearest fasteners alike.
+            let alike = place % facts.own;
+            self.towards[place] = if front.members.contains(&alike) { front.on(facts, side, alike) } else { 0.0 };
         }
     }
 
     fn front(&self, facts: &Facts, side: usize) -> Option<Front> {
-        let nearest = facts.anchors.iter().fold(f64::INFINITY, |least, anchor| least.min(anchor.edges_mm[side]));
+        let nearest = facts.own_anchors().iter().fold(f64::INFINITY, |least, anchor| least.min(anchor.edges_mm[side]));
         let is_near = |anchor: &super::facts::Anchor| less(nearest, f64::max(10.0 * anchor.h_ef, 60.0 * anchor.d));
-        let total = self.towards.iter().fold(0.0, |total, force| total + force);
+        let shares = &self.towards[..facts.own];
+        let total = shares.iter().fold(0.0, |total, force| total + force);
         // What goes away from the edge, or turns about, is left as the elastic shares have it.
-        if facts.is(f::HOLES, f::FILLED) || !facts.anchors.iter().any(is_near) || total <= 0.0 {
+        if facts.is(f::HOLES, f::FILLED) || !facts.own_anchors().iter().any(is_near) || total <= 0.0 {
             return None;
         }
         let in_front = |place: &usize| facts.anchors[*place].edges_mm[side] - nearest <= ROW_MM;
-        let members: Vec<usize> = (0..facts.anchors.len()).filter(in_front).collect();
+        let members: Vec<usize> = (0..facts.own).filter(in_front).collect();
         let along = |place: usize| facts.anchors[place].along_mm(side);
         let count = members.len() as f64;
         let middle_mm = members.iter().fold(0.0, |sum, &place| sum + along(place)) / count;
-        let moment =
-            self.towards.iter().enumerate().fold(0.0, |sum, (place, force)| sum + force * (along(place) - middle_mm));
+        let from_middle = shares.iter().enumerate().map(|(place, force)| force * (along(place) - middle_mm));
+        let moment = from_middle.fold(0.0, |sum, part| sum + part);
         let squares_mm2 = members.iter().fold(0.0, |sum, &place| {
             let from_mm = along(place) - middle_mm;
             sum + from_mm * from_mm
         });
-        Some(Front { members, shares: self.towards.clone(), total, middle_mm, moment, squares_mm2 })
+        Some(Front { members, shares: shares.to_vec(), total, middle_mm, moment, squares_mm2 })
     }
 }
 

@@ -28,17 +28,20 @@ pub struct ShearedSet {
 impl ShearedSet {
     fn new(facts: &Facts, sheared: Set) -> ShearedSet {
         let quiet = &mut Sheet::quiet();
-        let sharing = sheared.count_ones() as usize;
+        let sharing = facts.own_of(sheared).count_ones() as usize;
+        let own = |reach| -> Vec<Group> {
+            groups(facts, reach, sheared).into_iter().filter(|group| facts.has_own(&group.body.members)).collect()
+        };
         let bonds = if !facts.is_bonded() {
             Ok(Vec::new())
         } else {
             match c::missing(facts, &c::of_bond(facts)[..3], quiet) {
                 Some(reason) => Err(reason),
-                None => Ok(groups(facts, Reach::Bond, sheared)),
+                None => Ok(own(Reach::Bond)),
             }
         };
         ShearedSet {
-            cones: groups(facts, Reach::Cone, sheared),
+            cones: own(Reach::Cone),
             bonds,
             steel: facts.anchors.iter().map(|anchor| steel::shear(facts, anchor, sharing, quiet)).collect(),
             sharing,
@@ -52,7 +55,7 @@ pub fn check(round: &mut Round, known: &mut KnownGroups) {
     let floor = floor(shear.iter().fold(0.0, |most, on| larger(most, on.size())));
     let sheared = set_where(shear, |on| on.size() > floor || on.size().is_nan());
     let checks = [CheckId::AnchorShearSteel, CheckId::AnchorShearBreakout, CheckId::AnchorShearPryout];
-    if sheared == 0 {
+    if facts.own_of(sheared) == 0 {
         for check in checks {
             round.say(check, Outcome::NotNeeded(c::NO_SHEAR));
         }
@@ -91,7 +94,7 @@ fn check_steel(round: &mut Round, set: &ShearedSet, sheared: Set) {
     let shear = &round.forces.shear;
     let ratio = |place: usize| shear[place].size() / set.steel[place];
     members(sheared).for_each(|place| round.zones.steel_shear(place, ratio(place)));
-    let place = worst(sheared, ratio);
+    let place = worst(facts.own_of(sheared), ratio);
     let subject = Subject::Anchor(place as u16);
     if round.sheet.is_told() {
         round.sheet.open(Part::Anchors, subject, Some(check), System::Si);
@@ -119,12 +122,12 @@ fn check_lever(round: &mut Round, sheared: Set) {
         return;
     }
     let (pull, shear) = (&round.forces.pull, &round.forces.shear);
-    let sharing = pull.iter().filter(|&&force| force > 0.0).count();
+    let sharing = pull[..facts.own].iter().filter(|&&force| force > 0.0).count();
     let quiet = |place: usize| {
         let pulled = Pulled { n_ed: pull[place], sharing };
         lever::shear(facts, &facts.anchors[place], pulled, &mut Sheet::quiet())
     };
-    let place = worst(sheared, |place| shear[place].size() / quiet(place));
+    let place = worst(facts.own_of(sheared), |place| shear[place].size() / quiet(place));
     let subject = Subject::Anchor(place as u16);
     round.sheet.open(Part::Anchors, subject, Some(check), System::Si);
     let pulled = Pulled { n_ed: pull[place], sharing };
@@ -170,7 +173,10 @@ fn check_edges(round: &mut Round, known: &mut KnownEdges, (floor, sharing): (f64
             if acting == 0 {
                 continue;
             }
-            let make = || rows(facts, side, acting).into_iter().map(|row| KnownRow::new(facts, row)).collect();
+            let make = || {
+                let own = rows(facts, side, acting).into_iter().filter(|row| facts.has_own(&row.members));
+                own.map(|row| KnownRow::new(facts, row)).collect()
+            };
             for row in known.rows[side].of(acting, make).iter() {
                 told += 1;
                 let subject = Subject::Group(told);

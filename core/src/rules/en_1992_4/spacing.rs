@@ -24,7 +24,7 @@ steps! { 84 "EN 1992-4, distances";
 /// The two fasteners that stand closest.
 pub fn spacing(facts: &Facts, sheet: &mut Sheet) -> (Subject, Outcome) {
     let mut closest: Option<([usize; 2], f64)> = None;
-    for (place, anchor) in facts.anchors.iter().enumerate() {
+    for (place, anchor) in facts.own_anchors().iter().enumerate() {
         for (beside, other) in facts.anchors.iter().enumerate().skip(place + 1) {
             let s = anchor.at.distance_mm(other.at);
             if closest.is_none_or(|(_, known)| s < known) {
@@ -44,7 +44,7 @@ pub fn spacing(facts: &Facts, sheet: &mut Sheet) -> (Subject, Outcome) {
 /// The fastener that stands closest to an edge.
 pub fn edge(facts: &Facts, sheet: &mut Sheet) -> (Subject, Outcome) {
     let distance = |place: usize| facts.anchors[place].nearest_edge_mm();
-    let nearest = (0..facts.anchors.len()).reduce(|a, b| if distance(b) < distance(a) { b } else { a });
+    let nearest = (0..facts.own).reduce(|a, b| if distance(b) < distance(a) { b } else { a });
     let Some(place) = nearest.filter(|&place| distance(place).is_finite()) else {
         return (Subject::Whole, Outcome::NotNeeded(c::NO_EDGE));
     };
