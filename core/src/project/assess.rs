@@ -8,6 +8,7 @@ use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
+use super::unbolted::free;
 use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
 use crate::load_case::{Directions, Level};
 use crate::report::missing::{NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, STEMS_BEND};
@@ -226,44 +227,6 @@ fn of_no_case(state: usize, check: CheckId) -> At {
         stiffness: 1.0,
         check: Some(check.id()),
     }
-}
-
-/// Standing free in the state that is worst for it.
-fn free(bench: &Bench, check: CheckId) -> Option<(Finding, At)> {
-    let mut worst: Option<(f64, Finding, At)> = None;
-    for state in 0..bench.loads.len() {
-        let (direction_rad, outcome) = match check {
-            CheckId::FreeTilt | CheckId::FreePush => {
-                let tested = bench.tested(state);
-                let side = tested.worst(check);
-                (side.direction_rad, tested.check(check, &side, &mut Sheet::quiet()))
-            }
-            _ => {
-                let standing = bench.standing(state)?;
-                let direction_rad = standing.weakest_direction_rad();
-                let outcome = match check {
-                    CheckId::FreeTipping => standing.check_tipping(direction_rad, &mut Sheet::quiet()),
-                    _ => standing.check_sliding(&mut Sheet::quiet()),
-                };
-                (direction_rad, outcome)
-            }
-        };
-        let Outcome::Compared { utilisation, .. } = outcome else { continue };
-        let utilisation = if utilisation.is_nan() { f64::INFINITY } else { utilisation };
-        if worst.as_ref().is_none_or(|(known, ..)| utilisation > *known) {
-            let place = At {
-                state,
-                case: None,
-                anchors: false,
-                direction_rad,
-                subject: SubjectTold { kind: "whole", number: 0 },
-                stiffness: 1.0,
-                check: Some(check.id()),
-            };
-            worst = Some((utilisation, Finding { check, subject: Subject::Whole, outcome }, place));
-        }
-    }
-    worst.map(|(_, finding, place)| (finding, place))
 }
 
 /// The finding of a check that decides: not covered before compared before not needed, the highest utilisation first.

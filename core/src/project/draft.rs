@@ -30,6 +30,7 @@ pub struct Draft<'n> {
     pub openings: Vec<Item<'n>>,
     pub neighbours: Vec<Item<'n>>,
     pub drilling: Option<Item<'n>>,
+    pub motion: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
 }
@@ -52,7 +53,7 @@ const NO_OTHERS: Others = Others::Only(&[]);
 const CABINET_PARTS: Others = Others::Only(&["frame", "feet", "anchors", "lifting_points"]);
 const SLAB_PARTS: Others = Others::Only(&["edges_mm", "boundary_mm", "openings"]);
 const PROJECT_PARTS: Others =
-    Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage", "neighbours", "drilling"]);
+    Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage", "neighbours", "drilling", "motion"]);
 
 /// Reads every part of the file.
 pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
@@ -69,6 +70,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let openings = (opening::OPENINGS_MAX, opening::FIELDS);
     let openings = slab.as_ref().map_or(Vec::new(), |slab| items(reader, &slab.spot, "openings", openings));
     let neighbours = items(reader, &root, "neighbours", (neighbour::NEIGHBOURS_MAX, neighbour::FIELDS));
+    let motion = root.member("motion").map(|spot| item(reader, spot, crate::motion::setting::FIELDS, NO_OTHERS));
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
     let mut draft = Draft {
@@ -86,6 +88,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         openings,
         neighbours,
         drilling: root.member("drilling").map(|spot| item(reader, spot, drilling::FIELDS, NO_OTHERS)),
+        motion,
         site,
         anchorage,
         cabinet: None,

@@ -42,6 +42,7 @@ pub fn fingerprint(draft: &Draft) -> String {
     canonical.items(&draft.openings, opening::FIELDS);
     canonical.items(&draft.neighbours, neighbour::FIELDS);
     canonical.items(&draft.drilling, drilling::FIELDS);
+    canonical.items(&draft.motion, crate::motion::setting::FIELDS);
     if let Some((rule, item)) = draft.site.as_ref().and_then(|site| Some((site.rule?, &site.item))) {
         canonical.values(rule.id, rule.fields, &item.values);
     }

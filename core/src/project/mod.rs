@@ -38,6 +38,7 @@ use crate::fields;
 use crate::geometry::Point;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
 use crate::load_out::{Content, LoadState, State, load_state};
+use crate::motion::MotionSetting;
 use crate::rules::anchor::AnchorRule;
 use crate::rules::demand::DemandRule;
 use crate::slab::Slab;
@@ -59,6 +60,8 @@ pub struct Project {
     pub states: Vec<State>,
     /// The concrete under it; without one, feet and anchors in concrete are not checked.
     pub slab: Option<Slab>,
+    /// What it is tried under while it stands free; without it, defaults.
+    pub motion: Option<MotionSetting>,
     /// How hard it is shaken; without one, nothing is pushed.
     pub site: Option<Site>,
     /// How it is bolted down; without one, anchors are not checked.

@@ -219,6 +219,18 @@ pub static PARTS: &[Part] = &[
         fresh: r#"{"rule": "direct"}"#,
     },
     Part {
+        id: "motion",
+        path: "motion",
+        presence: Presence::Optional,
+        fields: crate::motion::setting::FIELDS,
+        texts: crate::motion::setting::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Standing free: slope, pulse, record",
+        noun: "motion",
+        help: "What the cabinet is tried under while it is not bolted yet: a slope, a push, a pulse or a recorded motion. Without it the usual values stand.",
+        fresh: r#"{"pulse": "one-sine", "pulse_s": 0.5}"#,
+    },
+    Part {
         id: "anchorage",
         path: "anchorage",
         presence: Presence::Optional,

@@ -14,6 +14,7 @@ use crate::geometry::{Point, Size};
 use crate::input::text::{self, Json, Trouble};
 use crate::input::{Fault, Problem, Reader, Spot, Values};
 use crate::load_out::{Content, State, content, state};
+use crate::motion::MotionSetting;
 use crate::slab::{self, Slab, edge, opening};
 
 /// Reads a project file. The page, the command line and the tests all read here, so that all give the same faults.
@@ -117,6 +118,7 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             is_cracked: slab.values.flag(slab::CRACKED),
             friction: slab.values.given(slab::FRICTION),
         }),
+        motion: draft.motion.map(|item| MotionSetting::new(&item.values)),
         site: draft.site.and_then(|site| Some(Site { rule: site.rule?, values: site.item.values })),
         anchorage: draft
             .anchorage

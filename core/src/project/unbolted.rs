@@ -3,9 +3,13 @@
 use alloc::vec::Vec;
 
 use super::bench::Bench;
+use crate::calc::{CheckId, Outcome, Sheet, Subject};
 use crate::checks::stability::Tested;
 use crate::checks::standing_free::Standing;
 use crate::geometry::Point;
+use crate::load_out::{Load, LoadState};
+use crate::report::outcome::{At, SubjectTold};
+use crate::rules::anchor::Finding;
 
 impl Bench<'_> {
     /// A state that stands by its weight alone, where there is a demand.
@@ -22,7 +26,12 @@ impl Bench<'_> {
 
     /// A state as stability tests of equipment take it.
     pub fn tested(&self, state: usize) -> Tested<'_> {
-        let (cabinet, load) = (&self.project.cabinet, &self.loads[state]);
+        self.tested_as(&self.project.all_states()[state], &self.loads[state])
+    }
+
+    /// A state of what it holds with its load, as stability tests take it.
+    pub fn tested_as(&self, state: &LoadState, load: &Load) -> Tested<'_> {
+        let cabinet = &self.project.cabinet;
         let mut outline = Vec::new();
         let mut add = |middle: [f64; 2], size: [f64; 2]| {
             for (x, y) in [(-0.5, -0.5), (0.5, -0.5), (0.5, 0.5), (-0.5, 0.5)] {
@@ -30,7 +39,7 @@ impl Bench<'_> {
             }
         };
         add([0.0, 0.0], [cabinet.width_mm, cabinet.depth_mm]);
-        for aboard in &self.project.all_states()[state].aboard {
+        for aboard in &state.aboard {
             let content = &self.project.contents[aboard.content];
             let [x_mm, y_mm, _] = content.centre_mm(aboard.drawn_out_mm);
             add([x_mm, y_mm], [content.size_mm[0], content.size_mm[1]]);
@@ -43,4 +52,42 @@ impl Bench<'_> {
             outline,
         }
     }
+}
+
+/// Standing free in the state that is worst for it.
+pub(super) fn free(bench: &Bench, check: CheckId) -> Option<(Finding, At)> {
+    let mut worst: Option<(f64, Finding, At)> = None;
+    for state in 0..bench.loads.len() {
+        let (direction_rad, outcome) = match check {
+            CheckId::FreeTilt | CheckId::FreePush => {
+                let tested = bench.tested(state);
+                let side = tested.worst(check);
+                (side.direction_rad, tested.check(check, &side, &mut Sheet::quiet()))
+            }
+            _ => {
+                let standing = bench.standing(state)?;
+                let direction_rad = standing.weakest_direction_rad();
+                let outcome = match check {
+                    CheckId::FreeTipping => standing.check_tipping(direction_rad, &mut Sheet::quiet()),
+                    _ => standing.check_sliding(&mut Sheet::quiet()),
+                };
+                (direction_rad, outcome)
+            }
+        };
+        let Outcome::Compared { utilisation, .. } = outcome else { continue };
+        let utilisation = if utilisation.is_nan() { f64::INFINITY } else { utilisation };
+        if worst.as_ref().is_none_or(|(known, ..)| utilisation > *known) {
+            let place = At {
+                state,
+                case: None,
+                anchors: false,
+                direction_rad,
+                subject: SubjectTold { kind: "whole", number: 0 },
+                stiffness: 1.0,
+                check: Some(check.id()),
+            };
+            worst = Some((utilisation, Finding { check, subject: Subject::Whole, outcome }, place));
+        }
+    }
+    worst.map(|(_, finding, place)| (finding, place))
 }

@@ -1,10 +1,18 @@
 //! Studies: questions about a project that are no single check, answered by tables, plots and figures.
 
 mod as_built;
+mod fragility;
+mod free_body;
+mod response_spectrum;
+pub mod rocking;
+mod rocking_beside;
 mod setting_out;
 mod setting_out_plan;
+mod shaking;
+mod standing;
 mod strength;
 mod what_would_hold;
+pub mod work;
 
 use alloc::vec::Vec;
 
@@ -59,10 +67,30 @@ pub enum Picture {
 }
 
 /// All studies, in the order in which the page offers them. Adding one is one line here and one in [`STUDY_TEXTS`].
-pub static STUDIES: &[&Study] = &[&strength::STUDY, &what_would_hold::STUDY, &setting_out::STUDY, &as_built::STUDY];
+#[rustfmt::skip]
+pub static STUDIES: &[&Study] = &[
+    &strength::STUDY,
+    &what_would_hold::STUDY,
+    &setting_out::STUDY,
+    &as_built::STUDY,
+    &standing::STUDY,
+    &rocking::STUDY,
+    &fragility::STUDY,
+    &response_spectrum::STUDY,
+];
 
 /// Their texts, in the same order.
-pub static STUDY_TEXTS: &[&StudyText] = &[&strength::TEXT, &what_would_hold::TEXT, &setting_out::TEXT, &as_built::TEXT];
+#[rustfmt::skip]
+pub static STUDY_TEXTS: &[&StudyText] = &[
+    &strength::TEXT,
+    &what_would_hold::TEXT,
+    &setting_out::TEXT,
+    &as_built::TEXT,
+    &standing::TEXT,
+    &rocking::TEXT,
+    &fragility::TEXT,
+    &response_spectrum::TEXT,
+];
 
 /// The study of an id.
 pub fn study(id: &str) -> Option<&'static Study> {

@@ -1,0 +1,143 @@
+//! What stands beside the following in time: sliding, criteria of the literature, approximate methods.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::free_body::FreeBody;
+use super::rocking::number;
+use super::shaking::Shaking;
+use crate::calc::clause::{INPUT, STATICS};
+use crate::calc::{Kind, Part, Sheet, Subject, System, steps};
+use crate::motion::{
+    FREE_FALL_MM_PER_S2, Grip, Pulse, PulseForm, Scaled, Side, SpectrumSetting, criteria, response, rocking_angle,
+    rocking_capacity, slide,
+};
+use crate::report::table::{Cell, Column, Line, Table};
+use core::f64::consts::PI;
+
+steps! { 182 "beside rocking";
+    SLIDING "" Number (STATICS "" Derived) "sliding, followed apart from rocking": Name;
+    FRICTION "" Number (INPUT "slab" Derived) "friction": Name;
+    ROUND "" Number (STATICS "" Derived) "motion": Name;
+    AS_IT_IS "" Number (STATICS "" Derived) "as it is": Name;
+    TURNED "" Number (STATICS "" Derived) "turned round": Name;
+    SLIDES "" Number (STATICS "" Derived) "slides at most": Name;
+    RESTS "" Number (STATICS "" Derived) "comes to rest at": Name;
+    BESIDE "" Number (STATICS "" Derived) "quick criteria for the worst, over its nearer edge": Name;
+    CRITERION "" Number (STATICS "" Derived) "criterion": Name;
+    ACCELERATION "" Number (STATICS "" Derived) "acceleration": Name;
+    VELOCITY "" Number (STATICS "" Derived) "velocity": Name;
+    THE_MOTION "" Number (INPUT "motion" Derived) "peak of the motion tried": Name;
+    WEST "" Number (STATICS "" Memory) "West: lifts an edge": Name;
+    ISHIYAMA "" Number (STATICS "" Memory) "Ishiyama: falls only where both are exceeded": Name;
+    HOUSNER "" Number (STATICS "" Memory) "Housner: half of such bodies fall at this undamped spectral velocity": Name;
+    KANEKO "" Number (STATICS "" Memory) "Kaneko and Hayashi: half of such furniture falls": Name;
+    STEP "" Number (STATICS "" Derived) "a floor that jumps to this velocity, or wheels that stop dead from it": Name;
+    ASCE "" Number (STATICS "" Memory) "ASCE/SEI 43-05, approximate: largest angle over that of falling": Name;
+    ANGLE "" Number (STATICS "" Derived) "angle over that of falling": Name;
+}
+
+/// Peak and rest for both frictions and both signs.
+pub(super) fn sliding_table(motion: &Shaking, frictions: [f64; 2]) -> Table {
+    let mut rows = Vec::new();
+    for friction in frictions {
+        for (sign, row) in [(1.0, AS_IT_IS), (-1.0, TURNED)] {
+            let grip = Grip { standing: friction, sliding: friction, free_fall_mm_per_s2: FREE_FALL_MM_PER_S2 };
+            let slid = slide(&grip, &Scaled { motion, horizontal: sign, vertical: 1.0 });
+            let cells = vec![
+                Cell::Number(friction),
+                Cell::Name(row),
+                Cell::Number(slid.peak_mm),
+                Cell::Number(slid.residual_mm),
+            ];
+            rows.push(Line::plain(cells));
+        }
+    }
+    let columns = vec![
+        Column::nearest(FRICTION, Kind::Number),
+        Column::words(ROUND),
+        Column::up(SLIDES, Kind::Length),
+        Column::nearest(RESTS, Kind::Length),
+    ];
+    Table { name: SLIDING, columns, rows }
+}
+
+fn nearer(one: &FreeBody) -> Side {
+    if one.body.right_mm <= one.body.left_mm { Side::Right } else { Side::Left }
+}
+
+/// Peak acceleration and velocity of the motion.
+fn peaks(motion: &Shaking) -> (f64, f64) {
+    match motion {
+        Shaking::Record(record, factor) => {
+            let facts = record.facts();
+            (facts.peak * factor.abs(), facts.velocity_mm_per_s * factor.abs())
+        }
+        Shaking::Pulse(Pulse { form, amplitude, duration_s }) => {
+            // The way under the acceleration up to where it changes its sign.
+            let share = match form {
+                PulseForm::Rectangle => 1.0,
+                PulseForm::HalfSine => 2.0 / PI,
+                PulseForm::OneSine => 1.0 / PI,
+                PulseForm::OneCosine => 1.0 / (2.0 * PI),
+            };
+            (*amplitude, amplitude * share * duration_s * FREE_FALL_MM_PER_S2)
+        }
+    }
+}
+
+/// The criteria beside the peaks of the motion.
+pub(super) fn beside_table(one: &FreeBody, motion: &Shaking) -> Table {
+    let (peak, velocity) = peaks(motion);
+    let floor_hz = (velocity > 0.0).then(|| peak * FREE_FALL_MM_PER_S2 / (2.0 * PI * velocity));
+    let found = criteria(&one.body, nearer(one), floor_hz, &mut Sheet::quiet());
+    let line = |name, acceleration: Cell, velocity: Cell, angle: Cell| {
+        Line::plain(vec![Cell::Name(name), acceleration, velocity, angle])
+    };
+    let mut rows = vec![
+        Line {
+            cells: vec![Cell::Name(THE_MOTION), Cell::Number(peak), Cell::Number(velocity), Cell::Nothing],
+            is_marked: true,
+        },
+        line(WEST, Cell::Number(found.west), Cell::Nothing, Cell::Nothing),
+        line(ISHIYAMA, Cell::Number(found.west), Cell::Number(found.ishiyama_mm_per_s), Cell::Nothing),
+        line(HOUSNER, Cell::Nothing, Cell::Number(found.housner_mm_per_s), Cell::Nothing),
+        line(KANEKO, Cell::Number(found.kaneko), Cell::Nothing, Cell::Nothing),
+        line(STEP, Cell::Nothing, Cell::Number(found.step_mm_per_s), Cell::Nothing),
+    ];
+    if let Shaking::Record(..) = motion {
+        let alpha_rad = one.body.edge(nearer(one)).alpha_rad;
+        let angle = approximate(one, motion).map_or(Cell::Nothing, |angle| match angle {
+            crate::motion::Rocking::Found { angle_rad, .. } => number(angle_rad / alpha_rad),
+            crate::motion::Rocking::At(_) => Cell::Nothing,
+        });
+        rows.push(line(ASCE, Cell::Nothing, Cell::Nothing, angle));
+    }
+    let columns = vec![
+        Column::words(CRITERION),
+        Column::down(ACCELERATION, Kind::Acceleration),
+        Column::down(VELOCITY, Kind::Velocity),
+        Column::up(ANGLE, Kind::Utilisation),
+    ];
+    Table { name: BESIDE, columns, rows }
+}
+
+fn approximate(one: &FreeBody, motion: &Shaking) -> Option<crate::motion::Rocking> {
+    let Shaking::Record(record, factor) = motion else { return None };
+    let demand = |frequency_hz: f64, damping: f64| {
+        factor.abs() * response(record, 1.0 / frequency_hz, &SpectrumSetting::of(damping)).acceleration
+    };
+    rocking_angle(&one.body, nearer(one), 1.0, &demand)
+}
+
+/// The working of the criteria, and of the approximate method where there is a record.
+pub(super) fn tell_beside(one: &FreeBody, motion: &Shaking, sheet: &mut Sheet) {
+    let (peak, velocity) = peaks(motion);
+    let floor_hz = (velocity > 0.0).then(|| peak * FREE_FALL_MM_PER_S2 / (2.0 * PI * velocity));
+    sheet.open(Part::StandingFree, Subject::Whole, None, System::Si);
+    criteria(&one.body, nearer(one), floor_hz, sheet);
+    if let Some(angle) = approximate(one, motion) {
+        sheet.open(Part::StandingFree, Subject::Whole, None, System::Si);
+        rocking_capacity(&one.body, nearer(one), angle, 1.0, sheet);
+    }
+}

@@ -1,0 +1,204 @@
+//! The studies of a free cabinet: thresholds, rocking, fragility, spectra; what they show and what they refuse.
+
+use serde_json::{Value, json};
+use steadfoot::calc::System;
+use steadfoot::project::{self, Project};
+use steadfoot::report::table::{Cell, Table};
+use steadfoot::study::rocking::rocking_path;
+use steadfoot::study::work::begin_of;
+use steadfoot::study::{Picture, Shown, study, tables, text};
+use steadfoot_tests::proof::Proof;
+
+fn file() -> Value {
+    json!({
+        "format": "steadfoot 1",
+        "cabinet": { "width_mm": 600, "depth_mm": 1200, "height_mm": 2400,
+            "frame": { "mass_kg": 300, "centre_mm": [0, 0, 1200] },
+            "feet": [
+                { "name": "a", "at_mm": [-250, -550], "size_mm": [100, 100] },
+                { "name": "b", "at_mm": [250, -550], "size_mm": [100, 100] },
+                { "name": "c", "at_mm": [250, 550], "size_mm": [100, 100] },
+                { "name": "d", "at_mm": [-250, 550], "size_mm": [100, 100] }] },
+        "contents": [{ "name": "tray", "mass_kg": 400, "bottom_mm": 900, "size_mm": [500, 1000, 900], "travel_mm": 900 }],
+        "site": { "rule": "direct", "format": "strength", "horizontal_coefficient": 0.3, "vertical_coefficient": 0.0,
+            "gravity_heavy": 1.2, "gravity_light": 0.9 },
+        "motion": { "pulse": "one-sine", "pulse_g": 0.4, "pulse_s": 0.5, "record_unit": "g" }
+    })
+}
+
+fn read(file: &Value) -> Project {
+    project::read(&file.to_string(), System::Si).unwrap_or_else(|faults| panic!("{}", faults[0].sentence()))
+}
+
+fn shown(id: &str, file: &Value, extra: &str) -> Result<Shown, String> {
+    let made = (study(id).expect("the study is there").make)(&read(file), extra);
+    made.map_err(|reason| text(reason).expect("the reason has words").what.to_string())
+}
+
+fn words(cell: &Cell) -> String {
+    match cell {
+        Cell::Name(id) => text(*id).unwrap().what.to_string(),
+        Cell::Text(text) => text.clone(),
+        Cell::Number(number) => number.to_string(),
+        other => format!("{other:?}"),
+    }
+}
+
+fn column(table: &Table, name: &str) -> Vec<String> {
+    let place = table.columns.iter().position(|column| text(column.name).unwrap().what == name).expect(name);
+    table.rows.iter().map(|line| words(&line.cells[place])).collect()
+}
+
+/// A record of a few swings, in g.
+fn record(strength: f64) -> String {
+    let value = |place: usize| {
+        let time_s = place as f64 * 0.02;
+        strength * (-((time_s - 3.0) / 1.5).powi(2)).exp() * (7.0 * time_s).sin()
+    };
+    (0..400).map(|place| format!("{:.2},{:.6}\n", place as f64 * 0.02, value(place))).collect()
+}
+
+#[test]
+fn the_thresholds_of_every_side_are_those_of_the_checks() {
+    let found = shown("standing-free", &file(), "").unwrap();
+    let table = &found.tables[0];
+    assert_eq!(table.rows.len(), 8, "full and empty, four sides each");
+    let least = column(table, "tips at").iter().map(|text| text.parse::<f64>().unwrap()).fold(f64::INFINITY, f64::min);
+    let report = project::assess(&read(&file()));
+    let tipping = report.checks.iter().find(|check| check.id == "free.tipping").unwrap();
+    assert!((least - tipping.limit.unwrap()).abs() < 1e-12);
+    assert!(table.rows.iter().filter(|line| line.is_marked).count() == 1);
+    // Down a slope it tips and slides sooner.
+    let mut sloped = file();
+    sloped["motion"]["slope"] = json!(0.0833);
+    let other = shown("standing-free", &sloped, "").unwrap();
+    for name in ["tips at", "slides at"] {
+        let pairs = column(table, name).into_iter().zip(column(&other.tables[0], name));
+        assert!(pairs.into_iter().all(|(flat, sloped)| sloped.parse::<f64>().unwrap() < flat.parse::<f64>().unwrap()));
+    }
+    // The tray drawn out as far as it travels is a test of its own.
+    let tests = &found.tables[1];
+    assert_eq!(column(tests, "drawn out as far as it travels"), ["as the state has it", "as the state has it", "tray"]);
+    let tilt: Vec<f64> = column(tests, "tilt of 10°, utilisation").iter().map(|text| text.parse().unwrap()).collect();
+    assert!(tilt[2] > tilt[0]);
+}
+
+#[test]
+fn without_feet_there_is_nothing_to_stand_on() {
+    let mut none = file();
+    none["cabinet"]["feet"] = json!([]);
+    for id in ["standing-free", "rocking", "fragility"] {
+        assert!(shown(id, &none, "").unwrap_err().contains("span no area"), "{id}");
+    }
+}
+
+#[test]
+fn a_stronger_pulse_brings_another_word() {
+    let word = |pulse_g: f64| {
+        let mut file = file();
+        file["motion"]["pulse_g"] = json!(pulse_g);
+        column(&shown("rocking", &file, "").unwrap().tables[0], "what can be said").join(" | ")
+    };
+    let (weak, strong) = (word(0.1), word(1.5));
+    assert!(weak.split(" | ").all(|word| word.starts_with("stands")), "{weak}");
+    assert!(strong.contains("may fall"), "{strong}");
+    // Without a height the pulse has the push of the rule, and without a rule there is none.
+    let mut file = file();
+    file["motion"]["pulse_g"] = json!(null);
+    assert!(shown("rocking", &file, "").is_ok());
+    file["site"] = json!(null);
+    assert!(shown("rocking", &file, "").unwrap_err().contains("how strongly the floor moves"));
+}
+
+fn said(file: &Value) -> String {
+    shown("rocking", file, "").err().unwrap_or_default()
+}
+
+#[test]
+fn what_cannot_rock_says_why_in_its_row() {
+    let mut squat = file();
+    squat["cabinet"]["height_mm"] = json!(300);
+    squat["cabinet"]["frame"]["centre_mm"] = json!([0, 0, 100]);
+    squat["contents"] = json!([]);
+    assert!(said(&squat).contains("no state can be followed"));
+    let mut corner = file();
+    corner["cabinet"]["feet"][2]["at_mm"] = json!([200, 500]);
+    assert!(said(&corner).contains("no state can be followed"));
+}
+
+#[test]
+fn a_record_is_followed_and_its_faults_are_listed() {
+    let found = shown("rocking", &file(), &record(0.5)).unwrap();
+    assert_eq!(found.tables.len(), 4);
+    assert_eq!(found.tables[1].rows.len(), 12, "three impulses, two strengths, two signs");
+    assert!(matches!(found.pictures[0], Picture::Plot(_)));
+    let mut unasked = file();
+    unasked["motion"]["record_unit"] = json!(null);
+    assert!(shown("rocking", &unasked, &record(0.5)).unwrap_err().contains("in which unit"));
+    let broken = record(0.5).replacen("0.10,", "0.11,", 1);
+    let faults = shown("rocking", &file(), &broken).unwrap();
+    assert_eq!(column(&faults.tables[0], "line")[0], "6");
+    assert!(column(&faults.tables[0], "problem")[0].contains("even steps"));
+    let mut wrong_unit = record(9.81);
+    wrong_unit.insert_str(0, "time,acc\n");
+    let faults = shown("response-spectrum", &file(), &wrong_unit).unwrap();
+    assert!(column(&faults.tables[0], "problem")[0].contains("unlikely"));
+    assert!(shown("fragility", &file(), &broken).unwrap_err().contains("faults"));
+}
+
+#[test]
+fn a_spectrum_needs_a_record_and_begins_at_its_peak() {
+    assert!(shown("response-spectrum", &file(), "").unwrap_err().contains("needs a record"));
+    let found = shown("response-spectrum", &file(), &record(0.3)).unwrap();
+    let Picture::Plot(plot) = &found.pictures[0] else { panic!("a plot") };
+    let peak: f64 = column(&found.tables[0], "highest acceleration")[0].parse().unwrap();
+    assert!((plot.curves[0].points[0][1] - peak).abs() < 0.05 * peak, "a stiff oscillator moves with the floor");
+    let highest = |place: usize| plot.curves[place].points.iter().fold(0.0, |most, point| f64::max(most, point[1]));
+    assert!(highest(1) > highest(0) && highest(0) > highest(2), "less damping, more answer");
+}
+
+#[test]
+fn a_fragility_curve_comes_in_portions_and_ends_as_the_whole_does() {
+    let begin = begin_of("fragility").expect("it is done in portions");
+    assert!(begin_of("rocking").is_none());
+    let project = read(&file());
+    let mut work = begin(&project, "").ok().unwrap();
+    for _ in 0..7 {
+        assert!(work.advance());
+    }
+    assert_eq!(work.progress(), (7, 200));
+    let Picture::Plot(part) = &work.shown().pictures[0] else { panic!("a plot") };
+    assert_eq!(part.curves[0].points.len(), 7);
+    while work.advance() {}
+    assert_eq!(work.progress(), (200, 200));
+    // Where everything falls there is no angle, and no number equals itself.
+    let whole = shown("fragility", &file(), "").unwrap();
+    assert!(format!("{:?}", work.shown()) == format!("{whole:?}"));
+}
+
+#[test]
+fn the_path_of_the_moving_figure_is_that_of_the_body_that_lifts_first() {
+    let path = rocking_path(&read(&file()), "").unwrap();
+    assert_eq!(text(path.way).unwrap().what, "sideways");
+    assert!(path.points.len() > 100 && path.points.len() < 3_000);
+    assert!(path.points.windows(2).all(|pair| pair[1][0] >= pair[0][0]));
+    assert!(path.points.iter().any(|point| point[1].abs() > 0.01));
+    let mut none = file();
+    none["cabinet"]["feet"] = json!([]);
+    assert_eq!(rocking_path(&read(&none), ""), None);
+}
+
+#[test]
+fn the_working_of_the_studies_proves_itself() {
+    let mut proof = Proof::of(&tables());
+    for strength in [0.05, 0.4, 0.9] {
+        for extra in [String::new(), record(strength)] {
+            for id in ["standing-free", "rocking"] {
+                proof.take(&shown(id, &file(), &extra).unwrap().sections);
+            }
+        }
+    }
+    let account = proof.close();
+    assert!(account.wrong.is_empty(), "{}", account.wrong.join("\n"));
+    assert!(account.formula_steps > 100);
+}
