@@ -6,7 +6,7 @@ use crate::calc::{Document, Sheet, StepId, StepTable};
 use crate::input::fault::Problem;
 use crate::input::field::{Field, FieldText, Values};
 use crate::load_case::{Directions, Format, LoadCase};
-use crate::rules::{as_1170_4, nzs_1170_5};
+use crate::rules::{as_1170_4, en_1998_1, is_1893, nbc, ntc_2018, nzs_1170_5, p100_1};
 use crate::rules::{
     asce_7_05, asce_7_10, asce_7_16, asce_7_22, direct, gb_50011, japan_equipment, nscp_2015, nsr_10, peru_e_030,
     sni_1726, taiwan, ti_809_04, ubc_1994, ubc_1997,
@@ -96,8 +96,14 @@ pub static DEMAND_RULES: &[&DemandRule] = &[
     &sni_1726::RULE,
     &peru_e_030::RULE,
     &nsr_10::RULE,
+    &en_1998_1::RULE,
+    &ntc_2018::RULE,
+    &p100_1::RULE,
+    &is_1893::RULE,
     &nzs_1170_5::RULE,
     &as_1170_4::RULE,
+    &nbc::RULE_2015,
+    &nbc::RULE_2020,
     &direct::RULE,
 ];
 
@@ -117,8 +123,14 @@ pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[
     &sni_1726::TEXT,
     &peru_e_030::TEXT,
     &nsr_10::TEXT,
+    &en_1998_1::TEXT,
+    &ntc_2018::TEXT,
+    &p100_1::TEXT,
+    &is_1893::TEXT,
     &nzs_1170_5::TEXT,
     &as_1170_4::TEXT,
+    &nbc::TEXT_2015,
+    &nbc::TEXT_2020,
     &direct::TEXT,
 ];
 

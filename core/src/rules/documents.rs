@@ -114,3 +114,56 @@ pub static AS_NZS_1170_0: Document = Document {
 /// AS 5216.
 pub static AS_5216: Document =
     Document { short: "AS 5216", title: "AS 5216, Design of post-installed and cast-in fastenings in concrete" };
+
+/// EN 1998-1.
+pub static EN_1998_1: Document = Document {
+    short: "EN 1998-1",
+    title: "EN 1998-1:2004 with A1:2013, Design of structures for earthquake resistance, Part 1: General rules, seismic actions and rules for buildings",
+};
+
+/// EN 1992-4.
+pub static EN_1992_4: Document = Document {
+    short: "EN 1992-4",
+    title: "EN 1992-4:2018, Design of concrete structures, Part 4: Design of fastenings for use in concrete",
+};
+
+/// EN 1990.
+pub static EN_1990: Document = Document { short: "EN 1990", title: "EN 1990:2002, Basis of structural design" };
+
+/// NTC 2018.
+pub static NTC_2018: Document = Document {
+    short: "NTC 2018",
+    title: "Norme tecniche per le costruzioni, decree of 17 January 2018, with the Circolare of 21 January 2019, Italy",
+};
+
+/// P100-1.
+pub static P100_1: Document =
+    Document { short: "P100-1/2013", title: "P100-1/2013, Cod de proiectare seismica, Part I, Romania" };
+
+/// IS 1893.
+pub static IS_1893: Document = Document {
+    short: "IS 1893 (Part 1):2016",
+    title: "IS 1893 (Part 1):2016, Criteria for earthquake resistant design of structures, India",
+};
+
+/// The draft for IS 1893 that has a force for components.
+pub static IITK_GSDMA: Document = Document {
+    short: "IITK-GSDMA-EQ05",
+    title: "IITK-GSDMA-EQ05, proposed draft provisions and commentary on IS 1893 (Part 1), with Mondal and Jain, Indian Concrete Journal, 2005",
+};
+
+/// The book and the code that take the whole zone factor.
+pub static GSDMA_2012: Document = Document {
+    short: "Murty et al. 2012",
+    title: "Murty, Goswami, Vijayanarayanan, Mehta: Some concepts in earthquake behaviour of buildings, GSDMA, 2012; non-structural clause of IS 16700:2017",
+};
+
+/// NBC 2015.
+pub static NBC_2015: Document = Document {
+    short: "NBC 2015",
+    title: "National Building Code of Canada 2015, Division B, article 4.1.8.18 (the same form as in 2005, 2010 and the Ontario Building Code 2012)",
+};
+
+/// NBC 2020.
+pub static NBC_2020: Document =
+    Document { short: "NBC 2020", title: "National Building Code of Canada 2020, Division B, article 4.1.8.18" };
