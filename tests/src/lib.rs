@@ -1,5 +1,6 @@
 //! Shared pieces of the tests: random cabinets, reading of the check values.
 
+pub mod anchorages;
 pub mod demand_input;
 pub mod proof;
 pub mod random;

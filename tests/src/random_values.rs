@@ -43,7 +43,8 @@ fn whole(value: Value) -> Value {
     if let Value::Number(number) = value { Value::Number(number.round()) } else { value }
 }
 
-fn drawn(random: &mut Random, shape: &FieldShape) -> Value {
+/// A value of this shape.
+pub fn drawn(random: &mut Random, shape: &FieldShape) -> Value {
     match *shape {
         FieldShape::Number { min, max, .. } => Value::Number(number(random, min, max)),
         FieldShape::Numbers { count, min, max, .. } => {

@@ -3,7 +3,7 @@
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::{Pivot, Push, Reactions, Supports};
+use super::{Held, Pivot, Push, Reactions, Supports};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{Detail, Part, Sheet, Subject, System, number, steps};
@@ -42,6 +42,15 @@ steps! { 12 "base reactions";
     V_Y_I "V_y_i" Force (STATICS "rigid plate on equal anchors" Derived) "Shear of each anchor along y" = "H * sin(theta) / n + T_z * (x_i - x_s) / J";
     V_X_ONE "V_x_i" Force (STATICS "" Derived) "Shear of the one place of anchors along x" = "H * cos(theta) / n";
     V_Y_ONE "V_y_i" Force (STATICS "" Derived) "Shear of the one place of anchors along y" = "H * sin(theta) / n";
+    W_X_I "w_x_i" Number (INPUT "anchorage" Derived) "1 where the hole of the anchor lets it take shear along x, 0 where it is slotted that way": Given;
+    W_Y_I "w_y_i" Number (INPUT "anchorage" Derived) "1 where the hole of the anchor lets it take shear along y, 0 where it is slotted that way": Given;
+    N_X "n_x" Number (STATICS "" Derived) "Number of anchors that hold along x" = "sum(w_x_i)";
+    N_Y "n_y" Number (STATICS "" Derived) "Number of anchors that hold along y" = "sum(w_y_i)";
+    X_S_SLOTTED "x_s" Length (STATICS "" Derived) "Centre of the anchors that hold along y" = "sum(w_y_i * x_i) / n_y";
+    Y_S_SLOTTED "y_s" Length (STATICS "" Derived) "Centre of the anchors that hold along x" = "sum(w_x_i * y_i) / n_x";
+    J_SLOTTED "J" Area (STATICS "" Derived) "Sum of the squared levers of those that hold" = "sum(w_x_i * (y_i - y_s)^2 + w_y_i * (x_i - x_s)^2)";
+    V_X_SLOTTED "V_x_i" Force (STATICS "rigid plate on equal anchors" Derived) "Shear of each anchor along x" = "w_x_i * (H * cos(theta) / n_x - T_z * (y_i - y_s) / J)";
+    V_Y_SLOTTED "V_y_i" Force (STATICS "rigid plate on equal anchors" Derived) "Shear of each anchor along y" = "w_y_i * (H * sin(theta) / n_y + T_z * (x_i - x_s) / J)";
     M_EX "M_ex" Moment (STATICS "hand method" Derived) "Hand method: moment about the edge of the feet that gravity does not hold": Geometry;
     L_MAX "l" Length (STATICS "hand method" Derived) "Hand method: lever of the farthest anchor": Geometry;
     L_SQ "L_2" Area (STATICS "hand method" Derived) "Hand method: sum of the squared levers": Geometry;
@@ -155,6 +164,31 @@ pub fn tell_shear(load: &CaseLoad, places: &[Point], shares: &[super::Shear], sh
     let y_n: Vec<f64> = shares.iter().map(|share| share.y_n).collect();
     sheet.each(if one_place { V_X_ONE } else { V_X_I }, &x_n);
     sheet.each(if one_place { V_Y_ONE } else { V_Y_I }, &y_n);
+}
+
+/// Tells how the push is shared by anchors some of which stand in slotted holes.
+pub fn tell_slotted_shear(load: &CaseLoad, held: &[Held], shares: &[super::Shear], sheet: &mut Sheet) {
+    let of = |value: &dyn Fn(&Held) -> f64| -> Vec<f64> { held.iter().map(value).collect() };
+    let weight = |way: usize| of(&|(_, ways): &Held| f64::from(u8::from(ways[way])));
+    let (x_mm, y_mm, w_x, w_y) = (of(&|(at, _)| at.x_mm), of(&|(at, _)| at.y_mm), weight(0), weight(1));
+    sheet.each(X_I, &x_mm);
+    sheet.each(Y_I, &y_mm);
+    sheet.each(W_X_I, &w_x);
+    sheet.each(W_Y_I, &w_y);
+    let n_x = sheet.step(N_X, w_x.iter().sum());
+    let n_y = sheet.step(N_Y, w_y.iter().sum());
+    let weighted = |weights: &[f64], of: &[f64]| weights.iter().zip(of).map(|(w, value)| w * value).sum::<f64>();
+    let x_s = sheet.step(X_S_SLOTTED, weighted(&w_y, &x_mm) / n_y);
+    let y_s = sheet.step(Y_S_SLOTTED, weighted(&w_x, &y_mm) / n_x);
+    let horizontal_n = load.push().horizontal_n;
+    let (cos, sin) = (number::cos(load.direction_rad), number::sin(load.direction_rad));
+    let [x_c, y_c, _] = load.centre_mm;
+    sheet.step(T_Z, (x_c - x_s) * horizontal_n * sin - (y_c - y_s) * horizontal_n * cos);
+    let square = |value: f64| value * value;
+    let levers = (0..held.len()).map(|i| w_x[i] * square(y_mm[i] - y_s) + w_y[i] * square(x_mm[i] - x_s));
+    sheet.step(J_SLOTTED, levers.sum());
+    sheet.each(V_X_SLOTTED, &shares.iter().map(|share| share.x_n).collect::<Vec<_>>());
+    sheet.each(V_Y_SLOTTED, &shares.iter().map(|share| share.y_n).collect::<Vec<_>>());
 }
 
 /// Tells the hand method about its worst edge.

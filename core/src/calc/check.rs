@@ -128,13 +128,15 @@ checks! {
     AnchorTensionTributary "anchor.tension.tributary" "tension-tributary" Force "Anchors: the hottest anchor of a group on its own share of concrete";
     AnchorTensionPullout "anchor.tension.pullout" "tension-pullout" Force "Anchors: pullout";
     AnchorTensionBlowout "anchor.tension.blowout" "tension-blowout" Force "Anchors: side-face blowout";
-    AnchorTensionBond "anchor.tension.bond" "tension-bond" Force "Anchors: bond, together with the concrete";
+    AnchorTensionBond "anchor.tension.bond" "tension-bond" Force "Anchors: bond";
     AnchorTensionSplitting "anchor.tension.splitting" "tension-splitting" Force "Anchors: splitting of the concrete";
     AnchorShearSteel "anchor.shear.steel" "shear-steel" Force "Anchors: steel in shear";
     AnchorShearBreakout "anchor.shear.breakout" "shear-breakout" Utilisation "Anchors: concrete breakout towards an edge in shear";
     AnchorShearPryout "anchor.shear.pryout" "shear-pryout" Force "Anchors: pryout";
     AnchorInteractionSteel "anchor.interaction.steel" "interaction-steel" Utilisation "Anchors: tension and shear together in the steel";
     AnchorInteraction "anchor.interaction" "interaction" Utilisation "Anchors: tension and shear together";
+    AnchorSustained "anchor.sustained" "sustained" Force "Anchors: lasting pull on adhesive anchors";
+    AnchorDuctile "anchor.ductile" "ductile" Utilisation "Anchors: ductile steel yields before the concrete gives way";
     AnchorSpacing "anchor.spacing" "spacing" Length "Anchors: spacing between anchors";
     AnchorEdge "anchor.edge" "edge" Length "Anchors: distance to the edge of the slab";
     AnchorThickness "anchor.thickness" "thickness" Length "Anchors: thickness of the concrete";

@@ -14,14 +14,15 @@ use crate::rules::demand::Demand;
 /// How the anchors' demand is amplified: by the demand rule's own level, by the anchorage's factor, or not at all.
 pub(super) fn amplification(project: &Project, demand: Option<&Demand>) -> (Amplification, f64) {
     let Some(anchorage) = &project.anchorage else { return (Amplification::Plain, 1.0) };
-    if (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain {
-        return (Amplification::Plain, 1.0);
+    let asked = (anchorage.rule.amplification)(&anchorage.values);
+    if matches!(asked, Amplification::Plain | Amplification::Limited) {
+        return (asked, 1.0);
     }
     if demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified)) {
-        return (Amplification::Amplified, 1.0);
+        return (asked, 1.0);
     }
     match anchorage.values.number(anchorage.rule.overstrength) {
-        Some(factor) => (Amplification::Amplified, factor),
+        Some(factor) => (asked, factor),
         None => (Amplification::Plain, 1.0),
     }
 }

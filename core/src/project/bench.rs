@@ -6,15 +6,15 @@ use alloc::vec::Vec;
 use super::Project;
 use super::anchored::{amplification, other_anchors, prepared_anchors};
 use super::footed::{feet_on_slab, foot_stiffnesses, supports};
-use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions, tell_shear};
-use crate::base_reactions::{self, BaseLoad, Horizontal, Reactions, Shear, Supports, Unbalanced, pivots, shear_shares};
+use super::holding::Holding;
+use crate::base_reactions::told::{tell_hand_method, tell_reactions};
+use crate::base_reactions::{BaseLoad, Reactions, Shear, Supports, Unbalanced, pivots};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::check_equilibrium;
 use crate::checks::feet::{self, FootForce, FootOnSlab};
-use crate::geometry::Point;
-use crate::load_case::{Directions, Format, HUNDRED_THIRTY, Level, LoadCase};
+use crate::load_case::Format;
 use crate::load_out::{self, Load};
-use crate::report::missing::{SHEAR_NOWHERE, TURNS_FAR};
+use crate::report::missing::TURNS_FAR;
 use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
 use crate::rules::demand::Demand;
 
@@ -71,10 +71,12 @@ pub struct Bench<'p> {
     /// The supports for each stiffness factor; only the first where every stiffness is given.
     pub supports: Vec<Supports>,
     feet: Option<Vec<FootOnSlab>>,
-    anchors: Option<Box<dyn PreparedAnchors>>,
-    anchor_places: Vec<Point>,
-    amplification: Amplification,
-    overstrength: f64,
+    pub(super) anchors: Option<Box<dyn PreparedAnchors>>,
+    holding: Holding,
+    /// Under the load without overstrength, where only the pull or only the shear is amplified.
+    plain: Reactions,
+    pub(super) amplification: Amplification,
+    pub(super) overstrength: f64,
     /// Why the anchors are not checked, where they are not.
     pub anchors_refused: Option<StepId>,
     /// Why bearing under the feet is not checked, where it is not.
@@ -112,6 +114,7 @@ impl<'p> Bench<'p> {
         };
         let (amplification, given) = amplification(project, demand.as_ref().and_then(|demand| demand.as_ref().ok()));
         let supports = supports(project, anchors.as_deref());
+        let holding = Holding::new(project, anchors.as_deref());
         let mut bench = Bench {
             project,
             loads,
@@ -120,7 +123,8 @@ impl<'p> Bench<'p> {
             supports,
             feet,
             anchors,
-            anchor_places: project.cabinet.anchors.iter().map(|anchor| anchor.at).collect(),
+            holding,
+            plain: Reactions::default(),
             amplification,
             overstrength: given,
             anchors_refused,
@@ -130,57 +134,6 @@ impl<'p> Bench<'p> {
         };
         bench.runs = bench.all_runs();
         bench
-    }
-
-    /// The load cases, none where no rule is chosen or where it does not reach.
-    pub fn cases(&self) -> &[LoadCase] {
-        match &self.demand {
-            Some(Ok(demand)) => &demand.cases,
-            _ => &[],
-        }
-    }
-
-    /// Whether the demand rule has cases that are amplified for anchors in concrete.
-    pub fn has_amplified_level(&self) -> bool {
-        self.cases().iter().any(|case| case.level == Level::Amplified)
-    }
-
-    /// The directions that a run tries, and whether a search between them is allowed.
-    pub fn directions(&self, state: usize, run: Run, stiffness: usize) -> Tried {
-        match self.cases()[run.case].directions {
-            Directions::Any if run.purpose == Purpose::Component => Tried::Sweep(self.supports[stiffness].directions()),
-            Directions::Any => {
-                // The strength of a group jumps where an anchor begins to pull: both sides of such a direction are tried.
-                let push = self.case_load(&Place { state, run, direction_rad: 0.0, stiffness }).push();
-                Tried::Sweep(self.supports[stiffness].directions_of(&push))
-            }
-            Directions::HundredThirty => {
-                let small = number::atan2(0.3, 1.0);
-                let right = core::f64::consts::FRAC_PI_2;
-                let mut list = Vec::new();
-                for quarter in 0..4 {
-                    list.push(quarter as f64 * right + small);
-                    list.push((quarter + 1) as f64 * right - small);
-                }
-                Tried::Only(list)
-            }
-        }
-    }
-
-    /// The load of a place.
-    pub fn case_load(&self, place: &Place) -> CaseLoad {
-        let load = &self.loads[place.state];
-        let case = &self.cases()[place.run.case];
-        let longer = if case.directions == Directions::HundredThirty { HUNDRED_THIRTY } else { 1.0 };
-        CaseLoad {
-            mass_kg: load.mass_kg,
-            centre_mm: load.centre_mm,
-            gravity: case.gravity,
-            vertical: case.vertical,
-            horizontal: case.horizontal * longer,
-            overstrength: if place.run.purpose == Purpose::Anchors { self.overstrength } else { 1.0 },
-            direction_rad: place.direction_rad,
-        }
     }
 
     /// Everything that is checked at a place, quiet or told.
@@ -197,17 +150,9 @@ impl<'p> Bench<'p> {
         if settled.is_ok() {
             tell_reactions(supports, &self.reactions, sheet);
         }
-        let shares = shear_shares(
-            &self.anchor_places.iter().map(|&at| (at, 1.0)).collect::<Vec<_>>(),
-            &Horizontal {
-                x_n: push.horizontal_n * number::cos(push.direction_rad),
-                y_n: push.horizontal_n * number::sin(push.direction_rad),
-                at: push.at,
-            },
-        );
-        let shares: Option<Vec<Shear>> = shares.map(|shares| shares.shares);
+        let shares = self.holding.shares(&load);
         if let (Some(shares), true) = (&shares, place.run.purpose == Purpose::Anchors) {
-            tell_shear(&load, &self.anchor_places, shares, sheet);
+            self.holding.tell(&load, shares, sheet);
             if sheet.is_told() {
                 tell_hand_method(&pivots(supports.feet_hull(), supports.anchors(), &BaseLoad::from(push)), sheet);
             }
@@ -235,7 +180,7 @@ impl<'p> Bench<'p> {
         }
         match place.run.purpose {
             Purpose::Component => self.check_feet(sheet, findings),
-            Purpose::Anchors => self.check_anchors(shares.as_deref(), sheet, findings),
+            Purpose::Anchors => self.check_anchors(place, shares, sheet, findings),
         }
     }
 
@@ -276,14 +221,14 @@ impl<'p> Bench<'p> {
 
     /// The forces in the cabinet's own anchors at the last place that was checked.
     pub fn anchor_forces(&self) -> &[AnchorForce] {
-        &self.forces[..self.forces.len().min(self.anchor_places.len())]
+        &self.forces[..self.forces.len().min(self.holding.count())]
     }
 
     /// Outlines of the breakout bodies of these anchors; none where the anchors are not checked.
     pub fn breakout_outlines(&self, pulled: &[usize]) -> Vec<crate::geometry::Polygon> {
         match &self.anchors {
             Some(anchors) if !pulled.is_empty() => {
-                let own = self.anchor_places.len();
+                let own = self.holding.count();
                 let of_all = (0..=self.project.neighbours.len())
                     .flat_map(|cabinet| pulled.iter().map(move |place| cabinet * own + place));
                 anchors.breakout_outlines(&of_all.collect::<Vec<_>>())
@@ -320,54 +265,48 @@ impl<'p> Bench<'p> {
         }
     }
 
-    fn check_anchors(&mut self, shares: Option<&[Shear]>, sheet: &mut Sheet, findings: &mut dyn Findings) {
-        if self.anchors_refused.is_some() {
+    fn check_anchors(
+        &mut self,
+        place: &Place,
+        shares: Option<Vec<Shear>>,
+        sheet: &mut Sheet,
+        findings: &mut dyn Findings,
+    ) {
+        if self.anchors_refused.is_some() || self.anchors.is_none() {
             return;
         }
-        let Some(anchors) = &mut self.anchors else { return };
-        let Some(shares) = shares else {
-            let outcome = Outcome::NotCovered(SHEAR_NOWHERE);
+        let Some(mut shares) = shares else {
+            let outcome = Outcome::NotCovered(self.holding.reason());
             findings.find(Finding { check: CheckId::AnchorShearSteel, subject: Subject::Whole, outcome });
             return;
         };
+        let mut pulls = &self.reactions.anchors_n;
+        if let Some(plain) = self.plain_load(place) {
+            let supports = &self.supports[place.stiffness];
+            let settled = supports.settle_into(&BaseLoad::from(plain.push()), &mut self.plain);
+            let plain_shares = self.holding.shares(&plain);
+            // What does not settle without overstrength is left amplified, which is the harsher of both.
+            if let (Ok(()), Some(plain_shares)) = (settled, plain_shares) {
+                plain.tell(sheet);
+                tell_reactions(supports, &self.plain, sheet);
+                self.holding.tell(&plain, &plain_shares, sheet);
+                if self.amplification == Amplification::TensionOnly {
+                    shares = plain_shares;
+                } else {
+                    pulls = &self.plain.anchors_n;
+                }
+            }
+        }
+        let Some(anchors) = &mut self.anchors else { return };
         self.forces.clear();
-        self.forces.extend(self.reactions.anchors_n.iter().zip(shares).map(|(&tension_n, share)| AnchorForce {
+        self.forces.extend(pulls.iter().zip(&shares).map(|(&tension_n, share)| AnchorForce {
             tension_n,
             shear_x_n: share.x_n,
             shear_y_n: share.y_n,
         }));
         for _ in &self.project.neighbours {
-            self.forces.extend_from_within(..self.anchor_places.len());
+            self.forces.extend_from_within(..self.holding.count());
         }
         anchors.check(&self.forces, self.amplification, sheet, findings);
     }
-
-    fn all_runs(&self) -> Vec<Run> {
-        let cases = self.cases();
-        let has = |level| cases.iter().any(|case| case.level == level);
-        let for_anchors = match self.amplification {
-            Amplification::Amplified if self.overstrength == 1.0 && has(Level::Amplified) => Level::Amplified,
-            _ if has(Level::Anchorage) => Level::Anchorage,
-            _ => Level::Component,
-        };
-        let for_feet = if has(Level::Concrete) { Level::Concrete } else { Level::Component };
-        let mut runs = Vec::new();
-        for (case, load_case) in cases.iter().enumerate() {
-            if load_case.level == for_feet {
-                runs.push(Run { case, purpose: Purpose::Component });
-            }
-            if load_case.level == for_anchors && self.anchors.is_some() && self.anchors_refused.is_none() {
-                runs.push(Run { case, purpose: Purpose::Anchors });
-            }
-        }
-        runs
-    }
-}
-
-/// Which directions a run tries.
-pub enum Tried {
-    /// All, with a search for the peaks.
-    Sweep(base_reactions::Directions),
-    /// Only these.
-    Only(Vec<f64>),
 }

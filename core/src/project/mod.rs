@@ -9,6 +9,8 @@ mod draft;
 pub mod drilling;
 mod fingerprint;
 mod footed;
+mod holding;
+mod loads;
 pub mod neighbour;
 pub mod parts;
 mod picture;

@@ -2,7 +2,8 @@
 
 use alloc::vec::Vec;
 
-use super::bench::{Bench, Place, Run, Tried};
+use super::bench::{Bench, Place, Run};
+use super::loads::Tried;
 use crate::calc::{CheckId, Outcome, Sheet, StepId};
 use crate::rules::anchor::{Finding, Findings};
 

@@ -15,5 +15,6 @@ steps! { 15 "what is there";
     RULE_MISSING "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen": Reason;
     TURNS_FAR "" Number (INPUT "stiffness" Derived) "the base would turn by more than 0.05 rad on its feet and anchors; the statics of small rotations do not reach that": Reason;
     NOT_PRESSED "" Number (INPUT "cabinet.feet" Derived) "no foot is pressed in any load case": Reason;
+    SHEAR_SLIDES "" Number (INPUT "cabinet.anchors" Derived) "the anchors stand in slotted holes and cannot carry the push along their slots, or its twist": Reason;
     SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
 }

@@ -48,7 +48,9 @@ pub enum Amplification {
     TensionOnly,
     /// The shear is found with it, the pull without.
     ShearOnly,
-    /// It is not.
+    /// It is not, because something else limits both, such as an attachment that yields.
+    Limited,
+    /// It is not, and no earthquake rule asks for it.
     Plain,
 }
 
@@ -141,7 +143,8 @@ impl Findings for Vec<Finding> {
 pub trait PreparedAnchors {
     /// What does not depend on the load: whether the rule reaches this anchorage, spacing, edge distances.
     ///
-    /// Finds exactly one outcome each for [`CheckId::Anchorage`], [`CheckId::AnchorSpacing`], [`CheckId::AnchorEdge`].
+    /// Finds exactly one outcome each for [`CheckId::Anchorage`], [`CheckId::AnchorSpacing`], [`CheckId::AnchorEdge`] and
+    /// [`CheckId::AnchorThickness`].
     fn place(&self, sheet: &mut Sheet, findings: &mut dyn Findings);
 
     /// Every failure mode under simultaneous forces, one force for each anchor in the order of the file.
@@ -183,11 +186,26 @@ pub struct AnchorRuleText {
 }
 
 /// All anchor rules. Adding an edition is one line here and one in [`ANCHOR_RULE_TEXTS`].
-pub static ANCHOR_RULES: &[&AnchorRule] = &[&aci_318_19::ACI_318_19_SI, &aci_318_19::ACI_318_19_US, &en_1992_4::RULE];
+pub static ANCHOR_RULES: &[&AnchorRule] = &[
+    &aci_318_19::ACI_318_19_SI,
+    &aci_318_19::ACI_318_19_US,
+    &aci_318_19::ACI_318_14_SI,
+    &aci_318_19::ACI_318_14_US,
+    &aci_318_19::ACI_318_11_SI,
+    &aci_318_19::ACI_318_11_US,
+    &en_1992_4::RULE,
+];
 
 /// Their texts, in the same order.
-pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] =
-    &[&aci_318_19::ACI_318_19_SI_TEXT, &aci_318_19::ACI_318_19_US_TEXT, &en_1992_4::TEXT];
+pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] = &[
+    &aci_318_19::ACI_318_19_SI_TEXT,
+    &aci_318_19::ACI_318_19_US_TEXT,
+    &aci_318_19::ACI_318_14_SI_TEXT,
+    &aci_318_19::ACI_318_14_US_TEXT,
+    &aci_318_19::ACI_318_11_SI_TEXT,
+    &aci_318_19::ACI_318_11_US_TEXT,
+    &en_1992_4::TEXT,
+];
 
 /// The rule with an id.
 ///

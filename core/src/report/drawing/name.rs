@@ -42,6 +42,8 @@ steps! { 18 "drawing";
     SHORT_TENSION_BLOWOUT "" Number (STATICS "" Derived) "side-face blowout": Name;
     SHORT_TENSION_BOND "" Number (STATICS "" Derived) "bond": Name;
     SHORT_TENSION_SPLITTING "" Number (STATICS "" Derived) "splitting": Name;
+    SHORT_SUSTAINED "" Number (STATICS "" Derived) "lasting pull": Name;
+    SHORT_DUCTILE "" Number (STATICS "" Derived) "ductile steel first": Name;
     SHORT_SHEAR_STEEL "" Number (STATICS "" Derived) "steel in shear": Name;
     SHORT_SHEAR_BREAKOUT "" Number (STATICS "" Derived) "edge breakout": Name;
     SHORT_SHEAR_PRYOUT "" Number (STATICS "" Derived) "pryout": Name;
@@ -73,6 +75,8 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::AnchorTensionBlowout => SHORT_TENSION_BLOWOUT,
         CheckId::AnchorTensionBond => SHORT_TENSION_BOND,
         CheckId::AnchorTensionSplitting => SHORT_TENSION_SPLITTING,
+        CheckId::AnchorSustained => SHORT_SUSTAINED,
+        CheckId::AnchorDuctile => SHORT_DUCTILE,
         CheckId::AnchorShearSteel => SHORT_SHEAR_STEEL,
         CheckId::AnchorShearBreakout => SHORT_SHEAR_BREAKOUT,
         CheckId::AnchorShearPryout => SHORT_SHEAR_PRYOUT,

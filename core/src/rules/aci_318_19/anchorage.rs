@@ -2,11 +2,13 @@
 
 use alloc::vec::Vec;
 
-use super::body::{Body, breakouts_overlap};
-use super::breakout::Group;
+use super::attachment;
+use super::body::{Body, bodies_overlap, breakouts_overlap};
+use super::chosen::{HOLE_SLOT_X, HOLE_SLOT_Y};
 use super::coverage as c;
 use super::facts::Facts;
 use super::interaction::{self, Ratios};
+use super::pryout::PriedGroup;
 use super::pulled::PulledSet;
 use super::set::{Known, Set, connected, members, only};
 use super::sheared::KnownEdges;
@@ -29,7 +31,7 @@ pub struct KnownGroups {
     /// By the set of pulled anchors.
     pub pulled: Known<PulledSet>,
     /// By the set of sheared anchors.
-    pub sheared: Known<Vec<Group>>,
+    pub sheared: Known<Vec<PriedGroup>>,
     /// By edge and the set of anchors sheared towards or along it.
     pub edges: KnownEdges,
 }
@@ -42,6 +44,10 @@ pub struct Zones {
     ratios: Vec<Ratios>,
     /// Why a mode of the zone is not covered under them; its ratios are then not all there.
     uncovered: Vec<Option<StepId>>,
+    /// Why a mode of all anchors is not covered.
+    stopped: Option<StepId>,
+    /// Whether any of our own anchors stands in it.
+    is_own: Vec<bool>,
 }
 
 /// Forces on the anchors in units of the edition.
@@ -57,7 +63,8 @@ impl Anchorage {
     /// An anchorage with nothing known yet about its groups.
     pub fn new(facts: Facts) -> Anchorage {
         let zones = Zones::new(&facts);
-        let known = KnownGroups { pulled: Known::new(), sheared: Known::new(), edges: KnownEdges::new() };
+        let known =
+            KnownGroups { pulled: Known::new(), sheared: Known::new(), edges: KnownEdges::new(facts.lines.len()) };
         Anchorage { facts, known, zones, forces: Forces::default() }
     }
 
@@ -66,17 +73,22 @@ impl Anchorage {
         if self.facts.uncovered.is_some() {
             return self.facts.uncovered;
         }
-        (self.facts.seismic && level == Amplification::Plain).then_some(c::NOT_AMPLIFIED)
+        let needed = self.facts.options.amplification;
+        let asks = !matches!(needed, Amplification::Plain | Amplification::Limited);
+        (asks && level != needed && level != Amplification::Amplified).then_some(c::NOT_AMPLIFIED)
     }
 }
 
 /// The checks that forces decide.
-const STRENGTH_CHECKS: [CheckId; 9] = [
+const STRENGTH_CHECKS: [CheckId; 12] = [
     CheckId::AnchorTensionSteel,
     CheckId::AnchorTensionBreakout,
     CheckId::AnchorTensionTributary,
     CheckId::AnchorTensionPullout,
     CheckId::AnchorTensionBlowout,
+    CheckId::AnchorTensionBond,
+    CheckId::AnchorSustained,
+    CheckId::AnchorDuctile,
     CheckId::AnchorShearSteel,
     CheckId::AnchorShearBreakout,
     CheckId::AnchorShearPryout,
@@ -87,18 +99,20 @@ impl PreparedAnchors for Anchorage {
     fn place(&self, sheet: &mut Sheet, findings: &mut dyn Findings) {
         let mut find = |check, subject, outcome| findings.find(Finding { check, subject, outcome });
         if let Some(reason) = self.facts.uncovered {
-            for check in [CheckId::Anchorage, CheckId::AnchorSpacing, CheckId::AnchorEdge] {
+            for check in [CheckId::Anchorage, CheckId::AnchorSpacing, CheckId::AnchorEdge, CheckId::AnchorThickness] {
                 find(check, Subject::Whole, Outcome::NotCovered(reason));
             }
             return;
         }
-        if let Some(reason) = c::steel_uncovered(&self.facts) {
+        if let Some(reason) = self.facts.gaps.steel_tension {
             find(CheckId::Anchorage, Subject::Whole, Outcome::NotCovered(reason));
         }
         let (subject, outcome) = spacing::spacing(&self.facts, sheet);
         find(CheckId::AnchorSpacing, subject, outcome);
         let (subject, outcome) = spacing::edge(&self.facts, sheet);
         find(CheckId::AnchorEdge, subject, outcome);
+        let (subject, outcome) = spacing::thickness(&self.facts, sheet);
+        find(CheckId::AnchorThickness, subject, outcome);
     }
 
     fn check(&mut self, forces: &[AnchorForce], level: Amplification, sheet: &mut Sheet, findings: &mut dyn Findings) {
@@ -110,11 +124,17 @@ impl PreparedAnchors for Anchorage {
             return;
         }
         self.forces.take(&self.facts, forces);
+        self.forces.limit(&self.facts, sheet);
         self.zones.clear();
         let mut round = Round { facts: &self.facts, forces: &self.forces, zones: &mut self.zones, sheet, findings };
         pulled::check(&mut round, &mut self.known);
         sheared::check(&mut round, &mut self.known);
         round.together();
+    }
+
+    fn takes_shear(&self, anchor: usize) -> [bool; 2] {
+        let hole = self.facts.anchors[anchor].hole;
+        [hole != HOLE_SLOT_X, hole != HOLE_SLOT_Y]
     }
 
     fn stiffness_n_per_mm(&self, anchor: usize, sheet: &mut Sheet) -> f64 {
@@ -178,14 +198,20 @@ impl Round<'_> {
         self.zones.raise(check, place, ratio);
     }
 
+    /// Says of a mode why it is not covered; tension with shear is then not covered anywhere.
+    pub fn stop(&mut self, check: CheckId, reason: StepId) {
+        self.say(check, Outcome::NotCovered(reason));
+        self.zones.stopped = self.zones.stopped.or(Some(reason));
+    }
+
     /// Tension and shear of each zone together.
     fn together(&mut self) {
-        if let Some(reason) = c::steel_uncovered(self.facts) {
+        if let Some(reason) = self.zones.stopped {
             self.say(CheckId::AnchorInteraction, Outcome::NotCovered(reason));
             return;
         }
         let mut any = false;
-        for zone in 0..self.zones.ratios.len() {
+        for zone in (0..self.zones.ratios.len()).filter(|&zone| self.zones.is_own[zone]).collect::<Vec<_>>() {
             let ratios = self.zones.ratios[zone];
             let number = zone as u16 + 1;
             if let Some(reason) = self.zones.uncovered[zone] {
@@ -210,20 +236,27 @@ impl Zones {
     fn new(facts: &Facts) -> Zones {
         let mut of = alloc::vec![0; facts.anchors.len()];
         if facts.uncovered.is_some() {
-            return Zones { of, ratios: Vec::new(), uncovered: Vec::new() };
+            return Zones { of, ratios: Vec::new(), uncovered: Vec::new(), stopped: None, is_own: Vec::new() };
         }
         let all = (0..facts.anchors.len()).fold(0, |set, place| set | only(place));
-        let zones = breakout_groups(facts, all);
+        let zones = connected(all, |a, b| bodies_overlap(facts, a, b));
         for (zone, &set) in zones.iter().enumerate() {
             members(set).for_each(|place| of[place] = zone);
         }
         let count = zones.len();
-        Zones { of, ratios: alloc::vec![Ratios::default(); count], uncovered: alloc::vec![None; count] }
+        Zones {
+            of,
+            ratios: alloc::vec![Ratios::default(); count],
+            uncovered: alloc::vec![None; count],
+            stopped: None,
+            is_own: zones.iter().map(|zone| zone & facts.own != 0).collect(),
+        }
     }
 
     fn clear(&mut self) {
         self.ratios.fill(Ratios::default());
         self.uncovered.fill(None);
+        self.stopped = None;
     }
 
     /// A mode of this anchor's zone is not covered.
@@ -249,6 +282,26 @@ impl Forces {
         self.pull.extend(forces.iter().map(|on| force(on.tension_n)));
         self.shear.clear();
         self.shear.extend(forces.iter().map(|on| Shear { x: force(on.shear_x_n), y: force(on.shear_y_n) }));
+    }
+
+    /// Puts what the attachment passes in the place of the forces that the statics found, where an option says so.
+    fn limit(&mut self, facts: &Facts, sheet: &mut Sheet) {
+        let options = &facts.options;
+        if let Some(most) = options.tension {
+            let none = floor(self.pull.iter().fold(0.0, |most, &pull| larger(most, pull)));
+            for pull in self.pull.iter_mut().filter(|pull| **pull > none) {
+                *pull = most;
+            }
+            attachment::tell_tension(facts, most, sheet);
+        }
+        if let Some(most) = options.shear {
+            let none = floor(self.shear.iter().fold(0.0, |most, on| larger(most, on.size())));
+            for on in self.shear.iter_mut().filter(|on| on.size() > none) {
+                let scale = most / on.size();
+                *on = Shear { x: on.x * scale, y: on.y * scale };
+            }
+            attachment::tell_shear(facts, most, sheet);
+        }
     }
 }
 

@@ -4,7 +4,8 @@ use alloc::vec::Vec;
 
 use super::concrete;
 use super::edition::ACI_318_19;
-use super::facts::{Facts, sides_across};
+use super::facts::Facts;
+use super::line::sides_across;
 use super::reduction::{self, Action};
 use super::row::ROW_MM;
 use super::set::{Set, connected, members};
@@ -17,10 +18,10 @@ use super::breakout::sum;
 
 steps! { 57 "ACI 318-19, side-face blowout";
     H_EF "h_ef" Length (INPUT "" Derived) "Effective embedment, above 2.5 c_a1": Given;
-    C_A1_LEFT "c_a1" Length (INPUT "" Derived) "Distance of the row to the left edge": Given;
-    C_A1_RIGHT "c_a1" Length (INPUT "" Derived) "Distance of the row to the right edge": Given;
-    C_A1_FRONT "c_a1" Length (INPUT "" Derived) "Distance of the row to the front edge": Given;
-    C_A1_REAR "c_a1" Length (INPUT "" Derived) "Distance of the row to the rear edge": Given;
+    C_A1_LEFT "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge on the left": Given;
+    C_A1_RIGHT "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge on the right": Given;
+    C_A1_FRONT "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge in front": Given;
+    C_A1_REAR "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge at the rear": Given;
     A_BRG "A_brg" Area (INPUT "" Derived) "Net bearing area of the smallest head of the row": Given;
     N_SB "N_sb" Force (ACI_318_19 "17.6.4.1" Secondary) "Side-face blowout strength of one anchor far from a corner" = "k_sb * c_a1 * sqrt(A_brg) * lambda_a * sqrt(f'_c)";
     C_A2 "c_a2" Length (INPUT "" Derived) "Distance of the anchor to the nearer corner's other edge": Given;
@@ -48,6 +49,7 @@ pub struct SideFace {
     /// The anchors.
     pub members: Vec<usize>,
     side: usize,
+    edge_mm: f64,
     strength: f64,
 }
 
@@ -55,21 +57,24 @@ impl SideFace {
     /// The rows near edges among pulled anchors.
     pub fn rows(facts: &Facts, pulled: Set) -> Vec<SideFace> {
         let mut rows = Vec::new();
-        for side in 0..4 {
-            let near = members(pulled)
+        for line in &facts.lines {
+            let side = line.side;
+            let near = members(pulled & line.reach)
                 .filter(|&place| {
                     let anchor = &facts.anchors[place];
-                    more(anchor.h_ef_mm, 2.5 * anchor.edges_mm[side])
+                    more(anchor.h_ef_mm, 2.5 * line.distance_mm(anchor))
                 })
                 .fold(0, |set, place| set | super::set::only(place));
             let groups = connected(near, |a, b| {
                 let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
-                let (c_a, c_b) = (a.edges_mm[side], b.edges_mm[side]);
+                let (c_a, c_b) = (line.distance_mm(a), line.distance_mm(b));
                 (c_a - c_b).abs() <= ROW_MM && less((a.along_mm(side) - b.along_mm(side)).abs(), 6.0 * c_a.min(c_b))
             });
-            for group in groups {
+            for group in groups.into_iter().filter(|group| group & facts.own != 0) {
                 let members: Vec<usize> = members(group).collect();
-                let mut row = SideFace { members, side, strength: 0.0 };
+                let nearest_mm = |least: f64, &place: &usize| least.min(line.distance_mm(&facts.anchors[place]));
+                let edge_mm = members.iter().fold(f64::INFINITY, nearest_mm);
+                let mut row = SideFace { members, side, edge_mm, strength: 0.0 };
                 row.strength = row.strength(facts, &mut Sheet::quiet());
                 rows.push(row);
             }
@@ -96,10 +101,10 @@ impl SideFace {
         let least = |of: &dyn Fn(usize) -> f64| self.members.iter().fold(f64::INFINITY, |least, &p| least.min(of(p)));
         concrete::tell(facts, sheet);
         sheet.step(H_EF, facts.anchors[self.members[0]].h_ef);
-        let c_a1 = sheet.step(C_A1[self.side], facts.length(least(&|place| facts.anchors[place].edges_mm[self.side])));
+        let c_a1 = sheet.step(C_A1[self.side], facts.length(self.edge_mm));
         let a_brg = sheet.step(A_BRG, least(&|place| facts.anchors[place].a_brg));
         let k_sb = facts.edition.side_face.told(sheet);
-        let n_sb = sheet.step(N_SB, k_sb * c_a1 * sqrt(a_brg) * facts.lambda * sqrt(facts.f_c));
+        let n_sb = sheet.step(N_SB, k_sb * c_a1 * sqrt(a_brg) * facts.lambda_a * sqrt(facts.f_c));
         if let [only] = self.members[..] {
             return self.single(facts, only, (c_a1, n_sb), sheet);
         }

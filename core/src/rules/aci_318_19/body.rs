@@ -2,7 +2,9 @@
 
 use alloc::vec::Vec;
 
-use super::facts::{ALL_SIDES, Anchor, Facts};
+use super::anchor::Anchor;
+use super::facts::{ALL_SIDES, Facts};
+use super::kind::AnchorKind;
 use super::set::{Set, members};
 use crate::calc::limit::less;
 pub use crate::geometry::widest_gap;
@@ -13,6 +15,12 @@ use crate::geometry::{HalfPlane, Point, Polygon, Rectangle, Size, union_area_mm2
 pub fn breakouts_overlap(a: &Anchor, b: &Anchor) -> bool {
     let reach_mm = 1.5 * (a.h_ef_mm + b.h_ef_mm);
     less((a.at.x_mm - b.at.x_mm).abs(), reach_mm) && less((a.at.y_mm - b.at.y_mm).abs(), reach_mm)
+}
+
+/// Whether what two anchors break or pull out overlaps.
+pub fn bodies_overlap(facts: &Facts, a: usize, b: usize) -> bool {
+    let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
+    breakouts_overlap(a, b) || (facts.kind == AnchorKind::Adhesive && super::bond::overlap(a, b))
 }
 
 /// The breakout body of a group, as the geometry makes it.
@@ -35,6 +43,8 @@ pub struct Body {
     pub depth_mm: f64,
     /// The projected area: the squares of 3 h_ef about each anchor, united and cut at the edges.
     pub area_mm2: f64,
+    /// The smallest distance of an anchor to an edge.
+    pub nearest_mm: f64,
     /// Each anchor's own part of it, cut at half the spacing to its neighbours.
     pub shares: Vec<Share>,
 }
@@ -77,11 +87,11 @@ impl Body {
             }
             _ => full_depth_mm,
         };
-        let squares = squares(&points, depth_mm);
+        let squares = squares(facts, &points, 1.5 * depth_mm);
         let shares = (0..members.len())
             .map(|place| Share {
-                area_mm2: share(facts, &points, &squares, place).area_mm2(),
-                nearest_mm: facts.anchors[members[place]].nearest_edge_mm(),
+                area_mm2: share(&points, &squares, place).iter().map(Polygon::area_mm2).sum(),
+                nearest_mm: facts.anchors[members[place]].nearest_mm,
             })
             .collect();
         Body {
@@ -92,7 +102,8 @@ impl Body {
             farthest_near,
             gap,
             depth_mm,
-            area_mm2: union_area_mm2(&squares, &facts.outline),
+            area_mm2: union_area_mm2(&squares.concat(), &facts.clip),
+            nearest_mm: nearest_mm(facts, &members),
             shares,
             members,
         }
@@ -100,18 +111,13 @@ impl Body {
 
     /// The outline of the body on the surface of the concrete.
     pub fn outline(&self, facts: &Facts) -> Vec<Polygon> {
-        union_outline(&squares(&self.points(facts), self.depth_mm), &facts.outline)
+        union_outline(&squares(facts, &self.points(facts), 1.5 * self.depth_mm).concat(), &facts.clip)
     }
 
     /// The outline of one anchor's own part.
-    pub fn share_outline(&self, facts: &Facts, place: usize) -> Polygon {
+    pub fn share_outline(&self, facts: &Facts, place: usize) -> Vec<Polygon> {
         let points = self.points(facts);
-        share(facts, &points, &squares(&points, self.depth_mm), place)
-    }
-
-    /// The smallest distance of an anchor to an edge.
-    pub fn nearest_mm(&self) -> f64 {
-        self.edges_mm.iter().fold(f64::INFINITY, |least, &edge| least.min(edge))
+        share(&points, &squares(facts, &points, 1.5 * self.depth_mm), place)
     }
 
     fn points(&self, facts: &Facts) -> Vec<Point> {
@@ -119,25 +125,71 @@ impl Body {
     }
 }
 
-fn squares(points: &[Point], depth_mm: f64) -> Vec<Rectangle> {
-    let half = Size::new(1.5 * depth_mm, 1.5 * depth_mm);
-    points.iter().map(|&at| Rectangle::around(at, half)).collect()
+/// The smallest distance of some anchors to an edge.
+pub fn nearest_mm(facts: &Facts, members: &[usize]) -> f64 {
+    members.iter().fold(f64::INFINITY, |least, &place| least.min(facts.anchors[place].nearest_mm))
 }
 
-/// The square of an anchor, cut at the edges and half way to each neighbour.
-fn share(facts: &Facts, points: &[Point], squares: &[Rectangle], place: usize) -> Polygon {
-    let Some(own) = squares[place].clipped(&facts.outline) else { return Polygon::default() };
-    let at = points[place];
-    let mut part = own.polygon();
-    for (other, &to) in points.iter().enumerate() {
-        if other == place || at == to {
-            continue;
-        }
-        // Nearer to this anchor than to the other: the side of the line half way between them.
-        let (slope_x, slope_y) = (at.x_mm - to.x_mm, at.y_mm - to.y_mm);
-        let middle = Point::new((at.x_mm + to.x_mm) / 2.0, (at.y_mm + to.y_mm) / 2.0);
-        let constant = -(slope_x * middle.x_mm + slope_y * middle.y_mm);
-        part = part.clipped(&HalfPlane { constant, slope_x, slope_y });
+/// The square about each point, in parts that are cut at the edges and leave out the openings and what lies behind them.
+pub fn squares(facts: &Facts, points: &[Point], half_mm: f64) -> Vec<Vec<Rectangle>> {
+    let half = Size::new(half_mm, half_mm);
+    points
+        .iter()
+        .map(|&at| {
+            let mut parts: Vec<Rectangle> = Rectangle::around(at, half).clipped(&facts.clip).into_iter().collect();
+            for opening in &facts.openings {
+                let shadow = shadow(at, opening);
+                parts = parts.iter().flat_map(|part| without(part, &shadow)).collect();
+            }
+            parts
+        })
+        .collect()
+}
+
+/// An opening with what lies behind it, seen from an anchor: concrete there does not reach the anchor.
+fn shadow(at: Point, opening: &Rectangle) -> Rectangle {
+    let mut shadow = *opening;
+    if opening.left_mm > at.x_mm {
+        shadow.right_mm = f64::INFINITY;
+    } else if opening.right_mm < at.x_mm {
+        shadow.left_mm = f64::NEG_INFINITY;
     }
-    part
+    if opening.front_mm > at.y_mm {
+        shadow.rear_mm = f64::INFINITY;
+    } else if opening.rear_mm < at.y_mm {
+        shadow.front_mm = f64::NEG_INFINITY;
+    }
+    shadow
+}
+
+/// What is left of a rectangle when another is taken out of it: at most four parts that do not overlap.
+fn without(whole: &Rectangle, hole: &Rectangle) -> Vec<Rectangle> {
+    let Some(hole) = whole.clipped(hole) else { return alloc::vec![*whole] };
+    let parts = [
+        Rectangle { right_mm: hole.left_mm, ..*whole },
+        Rectangle { left_mm: hole.right_mm, ..*whole },
+        Rectangle { rear_mm: hole.front_mm, left_mm: hole.left_mm, right_mm: hole.right_mm, ..*whole },
+        Rectangle { front_mm: hole.rear_mm, left_mm: hole.left_mm, right_mm: hole.right_mm, ..*whole },
+    ];
+    parts.into_iter().filter(|part| part.left_mm < part.right_mm && part.front_mm < part.rear_mm).collect()
+}
+
+/// The parts of an anchor's square that lie nearer to it than to its neighbours.
+pub fn share(points: &[Point], squares: &[Vec<Rectangle>], place: usize) -> Vec<Polygon> {
+    let at = points[place];
+    let nearer = |part: &Rectangle| {
+        let mut part = part.polygon();
+        for (other, &to) in points.iter().enumerate() {
+            if other == place || at == to {
+                continue;
+            }
+            // Nearer to this anchor than to the other: the side of the line half way between them.
+            let (slope_x, slope_y) = (at.x_mm - to.x_mm, at.y_mm - to.y_mm);
+            let middle = Point::new((at.x_mm + to.x_mm) / 2.0, (at.y_mm + to.y_mm) / 2.0);
+            let constant = -(slope_x * middle.x_mm + slope_y * middle.y_mm);
+            part = part.clipped(&HalfPlane { constant, slope_x, slope_y });
+        }
+        part
+    };
+    squares[place].iter().map(nearer).filter(|part| part.corners.len() > 2).collect()
 }

@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 use super::body::Body;
 use super::concrete;
 use super::edition::ACI_318_19;
-use super::facts::{ALL_SIDES, Facts};
+use super::facts::Facts;
+use super::kind::AnchorKind;
 use super::set::Set;
 use crate::calc::clause::{INPUT, PRACTICE, STATICS};
 use crate::calc::limit::{at_least, at_most};
@@ -30,7 +31,17 @@ steps! { 54 "ACI 318-19, breakout in tension";
     PSI_ED "psi_ed_N" Number (ACI_318_19 "17.6.2.4.1(b)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c_a_min / (1.5 * h_ef)";
     PSI_ED_FAR "psi_ed_N" Number (ACI_318_19 "17.6.2.4.1(a)" Secondary) "1, because no edge is nearer than 1.5 h_ef": Condition;
     PSI_CP "psi_cp_N" Number (ACI_318_19 "17.6.2.6.2" Secondary) "1 for cast-in anchors": Condition;
-    N_B "N_b" Force (ACI_318_19 "17.6.2.2.1" Secondary) "Basic breakout strength of one anchor in cracked concrete" = "k_c * lambda_a * sqrt(f'_c) * h_ef^1.5";
+    PSI_CP_CRACKED "psi_cp_N" Number (ACI_318_19 "17.6.2.6.1" Secondary) "1, because the anchor is designed for cracked concrete": Condition;
+    PSI_CP_BARS "psi_cp_N" Number (ACI_318_19 "17.6.2.6.1" Secondary) "1, because reinforcement controls splitting": Condition;
+    H_EF_CP "h_ef_cp" Length (INPUT "" Derived) "Effective embedment as built, which splitting goes by": Given;
+    C_AC "c_ac" Length (INPUT "evaluation report" Derived) "Critical edge distance, from the evaluation report": Given;
+    C_AC_4 "c_ac" Length (ACI_318_19 "17.9.5" Secondary) "Critical edge distance of expansion and screw anchors without a report's value" = "4 * h_ef_cp";
+    C_AC_25 "c_ac" Length (ACI_318_19 "17.9.5" Secondary) "Critical edge distance of undercut anchors without a report's value" = "2.5 * h_ef_cp";
+    C_AC_2 "c_ac" Length (ACI_318_19 "17.9.5" Secondary) "Critical edge distance of adhesive anchors without a report's value" = "2 * h_ef_cp";
+    PSI_CP_FAR "psi_cp_N" Number (ACI_318_19 "17.6.2.6.1(a)" Secondary) "1, because no edge is nearer than c_ac": Condition;
+    PSI_CP_NEAR "psi_cp_N" Number (ACI_318_19 "17.6.2.6.1(b)" Secondary) "Splitting of post-installed anchors near an edge of uncracked concrete, at most 1" = "min(1, max(c_a_min, 1.5 * h_ef_cp) / c_ac)";
+    K_REPORT "k_c" Empirical { force: 3, length: -3 } (INPUT "evaluation report" Derived) "Effectiveness factor of the evaluation report": Given;
+    N_B "N_b" Force (ACI_318_19 "17.6.2.2.1" Secondary) "Basic breakout strength of one anchor" = "k_c * lambda_a * sqrt(f'_c) * h_ef^1.5";
     N_B_DEEP "N_b" Force (ACI_318_19 "17.6.2.2.3" Secondary) "Basic breakout strength of one deep headed anchor in cracked concrete" = "k_c * lambda_a * sqrt(f'_c) * h_ef^(5/3)";
     T_I "T_i" Force (STATICS "base reactions" Derived) "Pull on each anchor of the group": Solved;
     X_I "x_i" Length (INPUT "" Derived) "Place of each anchor of the group, to the right": Given;
@@ -131,22 +142,20 @@ impl Basic {
         let a_nc = projected_area(facts, body, piece, sheet);
         let a_nco = sheet.step(A_NCO, 9.0 * (h_ef * h_ef));
         let c_a_min = facts.length(match piece {
-            Piece::Whole => body.nearest_mm(),
+            Piece::Whole => body.nearest_mm,
             Piece::Share(place) | Piece::Cut(place) => body.shares[place].nearest_mm,
         });
-        let psi_ed = if at_least(c_a_min, 1.5 * h_ef) {
-            sheet.step(PSI_ED_FAR, 1.0)
-        } else {
+        let (is_far, splits) = (at_least(c_a_min, 1.5 * h_ef), facts.may_split() && c_a_min.is_finite());
+        if !is_far || splits {
             sheet.detailed(C_A_MIN, c_a_min, || match piece {
-                Piece::Whole => facts.shortest_line_to_edge(&body.members, &ALL_SIDES),
-                Piece::Share(place) | Piece::Cut(place) => {
-                    facts.shortest_line_to_edge(&body.members[place..=place], &ALL_SIDES)
-                }
+                Piece::Whole => facts.shortest_line(&body.members),
+                Piece::Share(place) | Piece::Cut(place) => facts.shortest_line(&body.members[place..=place]),
             });
-            sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / (1.5 * h_ef))
-        };
+        }
+        let psi_ed =
+            if is_far { sheet.step(PSI_ED_FAR, 1.0) } else { sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / (1.5 * h_ef)) };
         let psi_c = concrete::breakout_cracking(facts, sheet);
-        let psi_cp = sheet.step(PSI_CP, 1.0);
+        let psi_cp = splitting(facts, body, c_a_min, sheet);
         let n_b = basic_strength(facts, h_ef, sheet);
         Basic { a_nc, a_nco, h_ef, psi_ed, psi_c, psi_cp, n_b }
     }
@@ -155,7 +164,7 @@ impl Basic {
 /// A_Nc of a body (17.6.2.1.1), of one anchor's share or of its own part.
 fn projected_area(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> f64 {
     let whole = || corners(facts, &body.outline(facts));
-    let own = |place| move || corners(facts, &[body.share_outline(facts, place)]);
+    let own = |place| move || corners(facts, &body.share_outline(facts, place));
     match piece {
         Piece::Whole => sheet.detailed(A_NC, facts.area(body.area_mm2), whole),
         Piece::Cut(place) => sheet.detailed(A_NC_CUT, facts.area(body.shares[place].area_mm2), own(place)),
@@ -188,10 +197,44 @@ fn basic_strength(facts: &Facts, h_ef: f64, sheet: &mut Sheet) -> f64 {
     let root = sqrt(facts.f_c);
     if facts.deep && at_least(h_ef, edition.deep_from) && at_most(h_ef, edition.deep_to) {
         let k_c = edition.deep_breakout.told(sheet);
-        return sheet.step(N_B_DEEP, k_c * facts.lambda * root * pow(h_ef, 5.0 / 3.0));
+        return sheet.step(N_B_DEEP, k_c * facts.lambda_a * root * pow(h_ef, 5.0 / 3.0));
     }
-    let k_c = edition.breakout.told(sheet);
-    sheet.step(N_B, k_c * facts.lambda * root * pow_1_5(h_ef))
+    let reported = if facts.is_cracked { facts.report.k_cr } else { facts.report.k_uncr };
+    let k_c = match (facts.kind.is_drilled(), reported) {
+        (false, _) => edition.breakout.told(sheet),
+        (true, Some(k_c)) => sheet.step(K_REPORT, k_c),
+        (true, None) => edition.drilled_breakout.told(sheet),
+    };
+    sheet.step(N_B, k_c * facts.lambda_a * root * pow_1_5(h_ef))
+}
+
+/// psi_cp,N (17.6.2.6).
+fn splitting(facts: &Facts, body: &Body, c_a_min: f64, sheet: &mut Sheet) -> f64 {
+    if !facts.kind.is_drilled() {
+        return sheet.step(PSI_CP, 1.0);
+    }
+    if facts.is_cracked {
+        return sheet.step(PSI_CP_CRACKED, 1.0);
+    }
+    if facts.splitting_bars {
+        return sheet.step(PSI_CP_BARS, 1.0);
+    }
+    let h_ef = sheet.step(H_EF_CP, facts.length(body.full_depth_mm));
+    let c_ac = critical_edge(facts, h_ef, sheet);
+    if at_least(c_a_min, c_ac) {
+        return sheet.step(PSI_CP_FAR, 1.0);
+    }
+    sheet.step(PSI_CP_NEAR, f64::min(1.0, c_a_min.max(1.5 * h_ef) / c_ac))
+}
+
+/// c_ac of the report, or by 17.9.5 from the embedment that was just told as h_ef_cp.
+pub fn critical_edge(facts: &Facts, h_ef: f64, sheet: &mut Sheet) -> f64 {
+    match (facts.report.c_ac, facts.kind) {
+        (Some(c_ac), _) => sheet.step(C_AC, c_ac),
+        (None, AnchorKind::Undercut) => sheet.step(C_AC_25, 2.5 * h_ef),
+        (None, AnchorKind::Adhesive) => sheet.step(C_AC_2, 2.0 * h_ef),
+        (None, _) => sheet.step(C_AC_4, 4.0 * h_ef),
+    }
 }
 
 /// Corners of figures in units of the edition, each figure ended by a pair of NaN.
@@ -213,4 +256,20 @@ pub fn sum(members: &[usize], of: impl Fn(usize) -> f64) -> f64 {
         total += of(place);
     }
     total
+}
+
+/// e'_N along both axes (17.6.2.3.1), from the centroid of the pulled anchors.
+pub fn eccentricity(facts: &Facts, members: &[usize], pull: &[f64], sheet: &mut Sheet) -> Eccentricity {
+    let anchors = &facts.anchors;
+    if sheet.is_told() {
+        let of = |value: &dyn Fn(usize) -> f64| -> Vec<f64> { members.iter().map(|&place| value(place)).collect() };
+        sheet.carry_each(T_I, &of(&|place| pull[place]));
+        sheet.each(X_I, &of(&|place| anchors[place].x));
+        sheet.each(Y_I, &of(&|place| anchors[place].y));
+    }
+    let n = sheet.step(N, members.len() as f64);
+    let total = sum(members, |place| pull[place]);
+    let e_x = sum(members, |p| pull[p] * anchors[p].x) / total - sum(members, |p| anchors[p].x) / n;
+    let e_y = sum(members, |p| pull[p] * anchors[p].y) / total - sum(members, |p| anchors[p].y) / n;
+    Eccentricity { x: sheet.step(E_N_X, e_x.abs()), y: sheet.step(E_N_Y, e_y.abs()) }
 }

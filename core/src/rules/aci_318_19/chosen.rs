@@ -7,7 +7,23 @@ use super::kind::AnchorKind;
 use crate::calc::{Sheet, System};
 use crate::input::Problem;
 use crate::input::field::Values;
+use crate::rules::anchor::Amplification;
 use crate::rules::bolts::{Bolt, Head, SIZE_WORDS, SIZES, STEEL_WORDS, Shank, Thread};
+
+/// The demand that the seismic options ask for: amplified by option (d) of 17.10.5.3 and (c) of 17.10.6.3, and limited
+/// without that by the others. In categories A and B it is plain.
+pub fn amplification(values: &Values) -> Amplification {
+    if values.choice(SEISMIC_CATEGORY) != Some(CATEGORY_C_TO_F) {
+        return Amplification::Plain;
+    }
+    let is_amplified = |field| values.choice(field).unwrap_or(0) == OPTION_AMPLIFIED;
+    match (is_amplified(TENSION_OPTION), is_amplified(SHEAR_OPTION)) {
+        (true, true) => Amplification::Amplified,
+        (true, false) => Amplification::TensionOnly,
+        (false, true) => Amplification::ShearOnly,
+        (false, false) => Amplification::Limited,
+    }
+}
 
 /// The last word of the sizes and of the steels: the measures follow.
 pub fn is_given(values: &Values, field: usize) -> bool {
@@ -123,16 +139,12 @@ pub const OPTION_DUCTILE: usize = 1;
 /// The first of the words, in tension, by which the attachment limits the force.
 pub const OPTION_ATTACHMENT: usize = 2;
 /// Place of the word "not-decisive".
-#[allow(dead_code)]
 pub const PULLOUT_NOT_DECISIVE: usize = 1;
 /// Place of the word "tight".
-#[allow(dead_code)]
 pub const HOLE_TIGHT: usize = 1;
 /// Place of the word "slot-x".
-#[allow(dead_code)]
 pub const HOLE_SLOT_X: usize = 2;
 /// Place of the word "slot-y".
-#[allow(dead_code)]
 pub const HOLE_SLOT_Y: usize = 3;
 
 fn is_stud(values: &Values) -> bool {

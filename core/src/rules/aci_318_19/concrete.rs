@@ -2,8 +2,9 @@
 
 use super::edition::{ACI_318_19, EDITION_SI, EDITION_US};
 use super::facts::Facts;
+use super::kind::AnchorKind;
 use crate::calc::clause::INPUT;
-use crate::calc::{Kind, Sheet, System, number, steps};
+use crate::calc::{Kind, Sheet, StepId, System, number, steps};
 use crate::rules::anchor::Cracking;
 
 steps! { 51 "ACI 318-19, concrete";
@@ -11,7 +12,13 @@ steps! { 51 "ACI 318-19, concrete";
     F_C_SLAB "f'_c_slab" Stress (INPUT "" Derived) "Specified compressive strength of the slab": Given;
     F_C_USED "f'_c" Stress (ACI_318_19 "17.3.1" Secondary) "Strength that the equations take" = "min(f'_c_slab, f'_c_max)";
     LAMBDA "lambda" Number (ACI_318_19 "19.2.4" Memory) "Lightweight factor; 1 for normalweight concrete": Given;
-    LAMBDA_A "lambda_a" Number (ACI_318_19 "Table 17.2.4.1" Secondary) "Lightweight factor of cast-in anchors, 1.0 lambda" = "lambda";
+    LAMBDA_A "lambda_a" Number (ACI_318_19 "Table 17.2.4.1" Secondary) "Lightweight factor of cast-in and undercut anchors, 1.0 lambda" = "lambda";
+    LAMBDA_A_DRILLED "lambda_a" Number (ACI_318_19 "Table 17.2.4.1" Secondary) "Lightweight factor of expansion, screw and adhesive anchors in concrete failure" = "0.8 * lambda";
+    LAMBDA_A_BOND "lambda_a" Number (ACI_318_19 "Table 17.2.4.1" Secondary) "Lightweight factor of adhesive anchors in bond failure" = "0.6 * lambda";
+    LAMBDA_A_NORMAL "lambda_a" Number (ACI_318_19 "Table 17.2.4.1" Memory) "1, because the concrete is of normal weight": Condition;
+    PSI_C_N_DRILLED "psi_c_N" Number (ACI_318_19 "17.6.2.5.1(a)" Secondary) "Post-installed anchors in concrete that does not crack under service loads, with the code's own k_c": Condition;
+    PSI_C_N_REPORT "psi_c_N" Number (ACI_318_19 "17.6.2.5.1" Secondary) "1, because the report's k_c is that of uncracked concrete": Condition;
+    PSI_C_P_REPORT "psi_c_P" Number (ACI_318_19 "17.6.3.3.1" Secondary) "1, because the report's value is for this state of the concrete": Condition;
     PSI_C_N_CRACKED "psi_c_N" Number (ACI_318_19 "17.6.2.5.1(b)" Secondary) "1, because the concrete may be cracked": Condition;
     PSI_C_N_SEISMIC "psi_c_N" Number (ACI_318_19 "17.10.5.4" Secondary) "1, because concrete is taken as cracked in seismic design categories C to F": Condition;
     PSI_C_N_UNCRACKED "psi_c_N" Number (ACI_318_19 "17.6.2.5.1(a)" Secondary) "Cast-in anchors in concrete that does not crack under service loads": Condition;
@@ -27,24 +34,45 @@ pub fn tell(facts: &Facts, sheet: &mut Sheet) {
     }
     tell_strength(facts, sheet);
     sheet.step(LAMBDA, facts.lambda);
-    sheet.step(LAMBDA_A, facts.lambda);
+    let (id, lambda_a) = lightweight(facts.kind, facts.lambda);
+    sheet.step(id, lambda_a);
+}
+
+/// lambda_a in concrete failure, with the row that says why (Table 17.2.4.1). Normalweight concrete has 1 for all.
+pub fn lightweight(kind: AnchorKind, lambda: f64) -> (StepId, f64) {
+    match kind {
+        _ if lambda >= 1.0 => (LAMBDA_A_NORMAL, 1.0),
+        AnchorKind::Headed | AnchorKind::Hooked | AnchorKind::Undercut => (LAMBDA_A, lambda),
+        _ => (LAMBDA_A_DRILLED, 0.8 * lambda),
+    }
+}
+
+/// lambda_a in bond failure, told.
+pub fn bond_lightweight(facts: &Facts, sheet: &mut Sheet) -> f64 {
+    let lambda = sheet.step(LAMBDA, facts.lambda);
+    if lambda >= 1.0 { sheet.step(LAMBDA_A_NORMAL, 1.0) } else { sheet.step(LAMBDA_A_BOND, 0.6 * lambda) }
 }
 
 /// Records the strength of the concrete that the equations take.
 pub fn tell_strength(facts: &Facts, sheet: &mut Sheet) {
-    if facts.f_c_slab > facts.edition.strength_max.value() {
+    if let Some(note) = facts.edition.note {
+        sheet.step(note, 0.0);
+    }
+    if facts.f_c_slab > facts.strength_max().value() {
         sheet.step(F_C_SLAB, facts.f_c_slab);
-        facts.edition.strength_max.told(sheet);
+        facts.strength_max().told(sheet);
         sheet.step(F_C_USED, facts.f_c);
     } else {
         sheet.step(F_C, facts.f_c);
     }
 }
 
-/// psi_c,N of cast-in anchors (17.6.2.5.1).
+/// psi_c,N (17.6.2.5.1).
 pub fn breakout_cracking(facts: &Facts, sheet: &mut Sheet) -> f64 {
     match (facts.cracking, facts.seismic) {
-        (Cracking::Uncracked, false) => sheet.step(PSI_C_N_UNCRACKED, 1.25),
+        (Cracking::Uncracked, false) if !facts.kind.is_drilled() => sheet.step(PSI_C_N_UNCRACKED, 1.25),
+        (Cracking::Uncracked, false) if facts.report.k_uncr.is_some() => sheet.step(PSI_C_N_REPORT, 1.0),
+        (Cracking::Uncracked, false) => sheet.step(PSI_C_N_DRILLED, 1.4),
         (Cracking::Cracked, _) => sheet.step(PSI_C_N_CRACKED, 1.0),
         (Cracking::Uncracked, true) => sheet.step(PSI_C_N_SEISMIC, 1.0),
     }
@@ -52,6 +80,9 @@ pub fn breakout_cracking(facts: &Facts, sheet: &mut Sheet) -> f64 {
 
 /// psi_c,P (17.6.3.3.1).
 pub fn pullout_cracking(facts: &Facts, sheet: &mut Sheet) -> f64 {
+    if facts.kind.is_drilled() {
+        return sheet.step(PSI_C_P_REPORT, 1.0);
+    }
     match (facts.cracking, facts.seismic) {
         (Cracking::Uncracked, false) => sheet.step(PSI_C_P_UNCRACKED, 1.4),
         (Cracking::Cracked, _) => sheet.step(PSI_C_P_CRACKED, 1.0),

@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 use super::breakout::{corners, sum};
 use super::concrete;
 use super::edition::ACI_318_19;
-use super::facts::{Facts, sides_across};
+use super::facts::Facts;
+use super::kind::AnchorKind;
 use super::reduction::{self, Action};
 use super::row::{Case, EdgeRow};
 use super::steel::Shear;
@@ -19,14 +20,14 @@ steps! { 58 "ACI 318-19, breakout in shear";
     D_A "d_a" Length (INPUT "" Derived) "Diameter of the anchors": Given;
     H_EF "h_ef" Length (INPUT "" Derived) "Effective embedment": Given;
     H_A "h_a" Length (INPUT "" Derived) "Thickness of the slab": Given;
-    C_A1_LEFT "c_a1" Length (INPUT "" Derived) "Distance of the row to the left edge": Given;
-    C_A1_RIGHT "c_a1" Length (INPUT "" Derived) "Distance of the row to the right edge": Given;
-    C_A1_FRONT "c_a1" Length (INPUT "" Derived) "Distance of the row to the front edge": Given;
-    C_A1_REAR "c_a1" Length (INPUT "" Derived) "Distance of the row to the rear edge": Given;
-    C_A1_FULL_LEFT "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the left edge": Given;
-    C_A1_FULL_RIGHT "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the right edge": Given;
-    C_A1_FULL_FRONT "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the front edge": Given;
-    C_A1_FULL_REAR "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the rear edge": Given;
+    C_A1_LEFT "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge on the left": Given;
+    C_A1_RIGHT "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge on the right": Given;
+    C_A1_FRONT "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge in front": Given;
+    C_A1_REAR "c_a1" Length (INPUT "" Derived) "Distance of the row to the edge at the rear": Given;
+    C_A1_FULL_LEFT "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the edge on the left": Given;
+    C_A1_FULL_RIGHT "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the edge on the right": Given;
+    C_A1_FULL_FRONT "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the edge in front": Given;
+    C_A1_FULL_REAR "c_a1_full" Length (INPUT "" Derived) "Distance of the row to the edge at the rear": Given;
     C_A2_MAX "c_a2_max" Length (ACI_318_19 "17.7.2.1.2" Secondary) "The larger of the distances to the edges at right angles, both below 1.5 c_a1": Geometry;
     S "s" Length (ACI_318_19 "17.7.2.1.2" Secondary) "Largest spacing between neighbours along the edge; 0 for a single anchor": Geometry;
     C_A1_REDUCED "c_a1" Length (ACI_318_19 "17.7.2.1.2" Secondary) "Edge distance that the equations take, because the slab is narrow and thin" = "min(c_a1_full, max(c_a2_max / 1.5, h_a / 1.5, s / 3))";
@@ -41,6 +42,7 @@ steps! { 58 "ACI 318-19, breakout in shear";
     PSI_C_STIRRUPS "psi_c_V" Number (ACI_318_19 "17.7.2.5.1(b)" Secondary) "Cracked concrete with such a bar enclosed in stirrups at most 100 mm (4 in.) apart": Condition;
     PSI_H "psi_h_V" Number (ACI_318_19 "17.7.2.6.1" Secondary) "Effect of the thickness, which is below 1.5 c_a1" = "sqrt(1.5 * c_a1 / h_a)";
     PSI_H_THICK "psi_h_V" Number (ACI_318_19 "17.7.2.6.1" Secondary) "1, because the slab is at least 1.5 c_a1 thick": Condition;
+    L_E_SLEEVE "l_e" Length (ACI_318_19 "17.7.2.2.1, 2.2" Secondary) "Length over which a torque-controlled expansion anchor bears whose distance sleeve is apart from the expansion sleeve" = "2 * d_a";
     L_E "l_e" Length (ACI_318_19 "17.7.2.2.1, 2.2" Secondary) "Length over which the anchor bears" = "min(h_ef, 8 * d_a)";
     V_B1 "V_b1" Force (ACI_318_19 "17.7.2.2.1(a)" Secondary) "Basic shear breakout strength by the anchor's stiffness" = "k_v * (l_e / d_a)^0.2 * sqrt(d_a) * lambda_a * sqrt(f'_c) * c_a1^1.5";
     V_B2 "V_b2" Force (ACI_318_19 "17.7.2.2.1(b)" Secondary) "Basic shear breakout strength, upper bound" = "k_v2 * lambda_a * sqrt(f'_c) * c_a1^1.5";
@@ -91,7 +93,8 @@ impl Basic {
         let psi_ed = if at_least(c_a2, 1.5 * c_a1) {
             sheet.step(PSI_ED_FAR, 1.0)
         } else {
-            sheet.detailed(C_A2, c_a2, || facts.shortest_line_to_edge(&row.members, &sides_across(row.side)));
+            let nearer = usize::from(row.corners_mm[1] < row.corners_mm[0]);
+            sheet.detailed(C_A2, c_a2, || row.line_to_corner(facts, nearer));
             sheet.step(PSI_ED, 0.7 + 0.3 * c_a2 / (1.5 * c_a1))
         };
         let psi_c = cracking(facts, sheet);
@@ -113,10 +116,8 @@ fn edge_distance(facts: &Facts, row: &EdgeRow, sheet: &mut Sheet) -> f64 {
     }
     sheet.step(C_A1_FULL[row.side], full);
     let farther = usize::from(row.corners_mm[1] > row.corners_mm[0]);
-    let side = sides_across(row.side)[farther];
-    let c_a2_max = sheet.detailed(C_A2_MAX, facts.length(row.corners_mm[farther]), || {
-        facts.shortest_line_to_edge(&row.members, &[side])
-    });
+    let c_a2_max =
+        sheet.detailed(C_A2_MAX, facts.length(row.corners_mm[farther]), || row.line_to_corner(facts, farther));
     let s = sheet.detailed(S, facts.length(row.gap[0].distance_mm(row.gap[1])), || facts.line(row.gap));
     sheet.step(C_A1_REDUCED, full.min((c_a2_max / 1.5).max(facts.h_a / 1.5).max(s / 3.0)))
 }
@@ -138,13 +139,17 @@ fn basic_strength(facts: &Facts, row: &EdgeRow, c_a1: f64, sheet: &mut Sheet) ->
     let first = &facts.anchors[row.members[0]];
     let d_a = sheet.step(D_A, first.d_a);
     let h_ef = sheet.step(H_EF, first.h_ef);
-    let l_e = sheet.step(L_E, h_ef.min(8.0 * d_a));
+    let l_e = if facts.report.sleeve && facts.kind == AnchorKind::TorqueExpansion {
+        sheet.step(L_E_SLEEVE, 2.0 * d_a)
+    } else {
+        sheet.step(L_E, h_ef.min(8.0 * d_a))
+    };
     let root = sqrt(facts.f_c);
     let constant = if is_stiffly_welded(facts, row) { &facts.edition.edge_welded } else { &facts.edition.edge };
     let k_v = constant.told(sheet);
-    let v_b1 = sheet.step(V_B1, k_v * pow(l_e / d_a, 0.2) * sqrt(d_a) * facts.lambda * root * pow_1_5(c_a1));
+    let v_b1 = sheet.step(V_B1, k_v * pow(l_e / d_a, 0.2) * sqrt(d_a) * facts.lambda_a * root * pow_1_5(c_a1));
     let k_any = facts.edition.edge_any.told(sheet);
-    let v_b2 = sheet.step(V_B2, k_any * facts.lambda * root * pow_1_5(c_a1));
+    let v_b2 = sheet.step(V_B2, k_any * facts.lambda_a * root * pow_1_5(c_a1));
     sheet.step(V_B, v_b1.min(v_b2))
 }
 

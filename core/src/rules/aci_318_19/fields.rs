@@ -121,7 +121,7 @@ fields! {
         "Shear that the attachment passes",
         "For options (a) and (b): the greatest shear that the attachment can bring to one anchor, with expected yield, overstrength and hardening of its material.",
         "ACI 318-19 17.10.6.3(a), (b)", [];
-    STRETCH "stretch_mm" Number { kind: Kind::Length, min: 0.0, max: 5000.0 }, Unknown,
+    STRETCH "stretch_mm" Number { kind: Kind::Length, min: 1.0, max: 5000.0 }, Unknown,
         "Stretch length", "For option (a): length of the anchor, outside the concrete or debonded in it, over which it can yield.", "ACI 318-19 17.10.5.3(a)(ii), 2.3", [];
     BUCKLING "buckling" Choice(&["open", "protected"]), Word(0),
         "Buckling of the anchor", "For option (a): whether the anchor is protected against buckling when the force turns round.", "ACI 318-19 17.10.5.3(a)(iii)", ["nothing protects it", "protected"];

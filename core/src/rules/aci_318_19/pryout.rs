@@ -2,16 +2,20 @@
 
 use alloc::vec::Vec;
 
+use super::body::bodies_overlap;
+use super::bond::{Bonded, Extent};
 use super::breakout::{Basic, Eccentricity, Group, N, Piece, X_I, Y_I, sum};
-use super::coverage::MIXED_DEPTHS;
+use super::coverage::{MIXED_BOND, MIXED_DEPTHS};
 use super::edition::ACI_318_19;
 use super::facts::Facts;
+use super::kind::AnchorKind;
 use super::reduction;
+use super::set::{Set, connected};
 use super::steel::Shear;
 use crate::calc::clause::{PRACTICE, STATICS};
 use crate::calc::limit::at_least;
 use crate::calc::number::sqrt;
-use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, steps};
+use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, steps};
 
 steps! { 59 "ACI 318-19, pryout";
     V_X_I "V_x_i" Force (STATICS "base reactions" Derived) "Shear on each anchor of the group, to the right": Solved;
@@ -22,6 +26,10 @@ steps! { 59 "ACI 318-19, pryout";
     E_Y "e'_N_y" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along y" = "abs(M_z * sum(V_x_i) / V_ua^2)";
     K_CP "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is at least 65 mm (2.5 in.)": Condition;
     K_CP_SHALLOW "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is below 65 mm (2.5 in.)": Condition;
+    N_CP "N_cp" Force (ACI_318_19 "17.7.3.1.1" Secondary) "Of an adhesive anchor the lesser of bond and breakout" = "min(N_a, N_cb)";
+    N_CPG "N_cpg" Force (ACI_318_19 "17.7.3.1.2" Secondary) "Of adhesive anchors the lesser of bond and breakout" = "min(N_ag, N_cbg)";
+    V_CP_BONDED "V_cp" Force (ACI_318_19 "17.7.3.1(a)" Secondary) "Nominal pryout strength of the adhesive anchor" = "k_cp * N_cp";
+    V_CPG_BONDED "V_cpg" Force (ACI_318_19 "17.7.3.1(b)" Secondary) "Nominal pryout strength of the adhesive anchors" = "k_cp * N_cpg";
     V_CP "V_cp" Force (ACI_318_19 "17.7.3.1(a)" Secondary) "Nominal pryout strength of the anchor" = "k_cp * N_cb";
     V_CPG "V_cpg" Force (ACI_318_19 "17.7.3.1(b)" Secondary) "Nominal pryout strength of the group" = "k_cp * N_cbg";
     V_CP_SHARE "V_cp" Force (PRACTICE "shears that oppose each other" Memory) "Nominal pryout strength of the worst single anchor, whose body is cut half way to its neighbours because their shears oppose" = "k_cp * N_cb";
@@ -33,12 +41,42 @@ steps! { 59 "ACI 318-19, pryout";
     R_V "r_V" Utilisation (ACI_318_19 "17.5.2" Secondary) "Demand over strength" = "V_ua / V_d";
 }
 
+/// A group of sheared anchors with its breakout body and, of adhesive anchors, its bond.
+pub struct PriedGroup {
+    /// Breakout.
+    pub breakout: Group,
+    bond: Option<Bonded>,
+    set: Set,
+}
+
+impl PriedGroup {
+    /// The groups among sheared anchors, ours at least in part.
+    pub fn groups(facts: &Facts, sheared: Set) -> Vec<PriedGroup> {
+        let sets = connected(sheared, |a, b| bodies_overlap(facts, a, b));
+        let group = |set: Set| PriedGroup {
+            breakout: Group::new(facts, set),
+            bond: (facts.kind == AnchorKind::Adhesive)
+                .then(|| Bonded::new(facts, set, Extent::Whole, &mut Sheet::quiet())),
+            set,
+        };
+        sets.into_iter().filter(|set| set & facts.own != 0).map(group).collect()
+    }
+
+    /// Why the equations do not reach this group.
+    fn uncovered(&self) -> Option<StepId> {
+        if !self.breakout.body.alike {
+            return Some(MIXED_DEPTHS);
+        }
+        self.bond.as_ref().is_some_and(|bond| !bond.alike).then_some(MIXED_BOND)
+    }
+}
+
 /// A group of sheared anchors.
 pub struct Sheared<'a> {
     /// Number of the group, from 1.
     pub number: u16,
     /// The group.
-    pub group: &'a Group,
+    pub group: &'a PriedGroup,
     /// Shears of all anchors of the site, in units of the edition.
     pub shear: &'a [Shear],
 }
@@ -46,16 +84,19 @@ pub struct Sheared<'a> {
 impl Sheared<'_> {
     /// The group against its resultant.
     pub fn check(&self, facts: &Facts, sheet: &mut Sheet) -> Outcome {
-        let (body, members) = (&self.group.body, &self.group.body.members);
+        let breakout = &self.group.breakout;
+        let (body, members) = (&breakout.body, &breakout.body.members);
         self.open(Subject::Group(self.number), facts, sheet);
-        if !body.alike {
-            return Outcome::NotCovered(MIXED_DEPTHS);
+        if let Some(reason) = self.group.uncovered() {
+            return Outcome::NotCovered(reason);
         }
         if sheet.is_told() {
             Basic::new(facts, body, Piece::Whole, sheet);
         }
         if let [only] = members[..] {
-            return self.single(facts, &self.group.basic, only, sheet);
+            let n_cb = breakout.basic.single(sheet);
+            let bond = self.group.bond.as_ref().map(|_| Extent::Whole);
+            return self.single(facts, (only, n_cb, bond), sheet);
         }
         if sheet.is_told() {
             let of = |value: &dyn Fn(usize) -> f64| -> Vec<f64> { members.iter().map(|&place| value(place)).collect() };
@@ -78,9 +119,19 @@ impl Sheared<'_> {
             x: sheet.step(E_X, (m_z * v_y / square).abs()),
             y: sheet.step(E_Y, (m_z * v_x / square).abs()),
         };
-        let n_cbg = self.group.basic.group(eccentricity, sheet);
+        let n_cbg = breakout.basic.group(eccentricity, sheet);
+        let (id, n_cpg) = match &self.group.bond {
+            None => (V_CPG, n_cbg),
+            Some(bond) => {
+                if sheet.is_told() {
+                    Bonded::new(facts, self.group.set, Extent::Whole, sheet);
+                }
+                let n_ag = bond.group(eccentricity, sheet);
+                (V_CPG_BONDED, sheet.step(N_CPG, n_ag.min(n_cbg)))
+            }
+        };
         let k_cp = coefficient(facts, body.full_depth_mm, sheet);
-        let v_cpg = sheet.step(V_CPG, k_cp * n_cbg);
+        let v_cpg = sheet.step(id, k_cp * n_cpg);
         let phi = reduction::pryout(sheet);
         let v_d = sheet.step(V_D_GROUP, phi * v_cpg);
         sheet.step(R_V, v_ua / v_d);
@@ -89,14 +140,17 @@ impl Sheared<'_> {
 
     /// The worst single anchor, where shears of the group oppose each other; none where they do not.
     pub fn check_opposed(&self, facts: &Facts, sheet: &mut Sheet) -> Option<(usize, Outcome)> {
-        let members = &self.group.body.members;
-        if !self.group.body.alike || !self.is_opposed() {
+        let breakout = &self.group.breakout;
+        let members = &breakout.body.members;
+        if self.group.uncovered().is_some() || !self.is_opposed() {
             return None;
         }
         let quiet = &mut Sheet::quiet();
+        let bond = |place: usize| self.group.bond.as_ref().map(|_| Extent::Cut(place));
         let mut worst = (0, f64::NEG_INFINITY, Outcome::NotCovered(MIXED_DEPTHS));
-        for (place, &member) in members.iter().enumerate() {
-            let outcome = self.single(facts, &self.group.cuts[place], member, quiet);
+        for (place, &member) in members.iter().enumerate().filter(|(_, member)| facts.is_own(**member)) {
+            let n_cb = breakout.cuts[place].single(quiet);
+            let outcome = self.single(facts, (member, n_cb, bond(place)), quiet);
             if let Outcome::Compared { utilisation, .. } = outcome
                 && (utilisation > worst.1 || utilisation.is_nan())
             {
@@ -106,8 +160,8 @@ impl Sheared<'_> {
         let (place, _, outcome) = worst;
         if sheet.is_told() {
             self.open(Subject::Anchor(members[place] as u16), facts, sheet);
-            let basic = Basic::new(facts, &self.group.body, Piece::Cut(place), sheet);
-            self.single(facts, &basic, members[place], sheet);
+            let n_cb = Basic::new(facts, &breakout.body, Piece::Cut(place), sheet).single(sheet);
+            self.single(facts, (members[place], n_cb, bond(place)), sheet);
         }
         Some((members[place], outcome))
     }
@@ -116,11 +170,20 @@ impl Sheared<'_> {
         sheet.open(Part::Anchors, subject, Some(CheckId::AnchorShearPryout), facts.edition.system);
     }
 
-    fn single(&self, facts: &Facts, basic: &Basic, only: usize, sheet: &mut Sheet) -> Outcome {
-        let n_cb = basic.single(sheet);
-        let k_cp = coefficient(facts, self.group.body.full_depth_mm, sheet);
-        let id = if self.group.body.members.len() == 1 { V_CP } else { V_CP_SHARE };
-        let v_cp = sheet.step(id, k_cp * n_cb);
+    /// One anchor with its breakout strength and how much of its group's bond it has.
+    fn single(&self, facts: &Facts, anchor: (usize, f64, Option<Extent>), sheet: &mut Sheet) -> Outcome {
+        let (only, n_cb, bond) = anchor;
+        let body = &self.group.breakout.body;
+        let is_alone = body.members.len() == 1;
+        let (id, n_cp) = match bond {
+            None => (if is_alone { V_CP } else { V_CP_SHARE }, n_cb),
+            Some(extent) => {
+                let n_a = Bonded::new(facts, self.group.set, extent, sheet).single(sheet);
+                (V_CP_BONDED, sheet.step(N_CP, n_a.min(n_cb)))
+            }
+        };
+        let k_cp = coefficient(facts, body.full_depth_mm, sheet);
+        let v_cp = sheet.step(id, k_cp * n_cp);
         let phi = reduction::pryout(sheet);
         let v_d = sheet.step(V_D, phi * v_cp);
         let shear = self.shear[only];
@@ -133,7 +196,7 @@ impl Sheared<'_> {
 
     /// Whether two shears of the group point away from each other.
     fn is_opposed(&self) -> bool {
-        let members = &self.group.body.members;
+        let members = &self.group.breakout.body.members;
         members.iter().enumerate().any(|(place, &a)| {
             let a = self.shear[a];
             members[place + 1..].iter().any(|&b| a.x * self.shear[b].x + a.y * self.shear[b].y < 0.0)

@@ -1,10 +1,6 @@
 //! A pulled group against its breakout strength, and its hottest anchor against its own share of the concrete.
 
-use alloc::vec::Vec;
-
-use super::breakout::{
-    Basic, E_N_X, E_N_Y, Eccentricity, Group, N, N_D, N_D_GROUP, N_UA, N_UA_GROUP, Piece, R_N, T_I, X_I, Y_I, sum,
-};
+use super::breakout::{Basic, Group, N_D, N_D_GROUP, N_UA, N_UA_GROUP, Piece, R_N, eccentricity, sum};
 use super::coverage::MIXED_DEPTHS;
 use super::facts::Facts;
 use super::reduction::{self, Action};
@@ -41,7 +37,7 @@ impl Pulled<'_> {
             sheet.step(R_N, n_ua / n_d);
             return facts.compared(n_ua, n_d);
         }
-        let eccentricity = self.eccentricity(facts, sheet);
+        let eccentricity = eccentricity(facts, members, self.pull, sheet);
         let n_cbg = self.group.basic.group(eccentricity, sheet);
         let phi = reduction::concrete(Action::Tension, facts, sheet);
         let k_e = reduction::seismic(facts, sheet);
@@ -68,7 +64,7 @@ impl Pulled<'_> {
         let phi = reduction::concrete(Action::Tension, facts, quiet);
         let k_e = reduction::seismic(facts, quiet);
         let mut worst = (0, f64::NEG_INFINITY, f64::NAN);
-        for (place, &member) in members.iter().enumerate() {
+        for (place, &member) in members.iter().enumerate().filter(|(_, member)| facts.is_own(**member)) {
             let n_d = k_e * phi * self.group.shares[place].single(quiet);
             let ratio = self.pull[member] / n_d;
             // A ratio that is no number is the worst of all.
@@ -89,24 +85,5 @@ impl Pulled<'_> {
             sheet.step(R_N, ratio);
         }
         Some((members[place], facts.compared(n_ua, n_d)))
-    }
-
-    /// e'_N along both axes (17.6.2.3.1), from the centroid of the pulled anchors.
-    fn eccentricity(&self, facts: &Facts, sheet: &mut Sheet) -> Eccentricity {
-        let members = &self.group.body.members;
-        if sheet.is_told() {
-            let of = |value: fn(&Self, &Facts, usize) -> f64| -> Vec<f64> {
-                members.iter().map(|&place| value(self, facts, place)).collect()
-            };
-            sheet.carry_each(T_I, &of(|pulled, _, place| pulled.pull[place]));
-            sheet.each(X_I, &of(|_, facts, place| facts.anchors[place].x));
-            sheet.each(Y_I, &of(|_, facts, place| facts.anchors[place].y));
-        }
-        let n = sheet.step(N, members.len() as f64);
-        let (pull, anchors) = (self.pull, &facts.anchors);
-        let total = sum(members, |place| pull[place]);
-        let e_x = sum(members, |p| pull[p] * anchors[p].x) / total - sum(members, |p| anchors[p].x) / n;
-        let e_y = sum(members, |p| pull[p] * anchors[p].y) / total - sum(members, |p| anchors[p].y) / n;
-        Eccentricity { x: sheet.step(E_N_X, e_x.abs()), y: sheet.step(E_N_Y, e_y.abs()) }
     }
 }

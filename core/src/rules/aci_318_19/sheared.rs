@@ -2,38 +2,39 @@
 
 use alloc::vec::Vec;
 
-use super::anchorage::{KnownGroups, Round, breakout_groups, floor, larger, set_where, worst};
-use super::breakout::Group;
+use super::anchorage::{KnownGroups, Round, floor, larger, set_where, worst};
+use super::bars;
 use super::coverage as c;
 use super::edge::{Way, together};
-use super::facts::ALL_SIDES;
-use super::pryout::Sheared;
+use super::pryout::{PriedGroup, Sheared};
 use super::row::{EdgeRow, ROW_MM, rows};
 use super::set::{Known, Set, members};
 use super::steel;
-use crate::calc::{CheckId, Outcome, Subject};
+use crate::calc::{CheckId, Outcome, Sheet, Subject};
 
 /// Steel, edges and pryout.
 pub fn check(round: &mut Round, known: &mut KnownGroups) {
     let (facts, shear) = (round.facts, &round.forces.shear);
     let floor = floor(shear.iter().fold(0.0, |most, on| larger(most, on.size())));
     let sheared = set_where(shear, |on| on.size() > floor || on.size().is_nan());
-    if sheared == 0 {
+    if sheared & facts.own == 0 {
         for check in [CheckId::AnchorShearSteel, CheckId::AnchorShearBreakout, CheckId::AnchorShearPryout] {
             round.say(check, Outcome::NotNeeded(c::NO_SHEAR));
         }
         return;
     }
     most_loaded(round, sheared);
-    edges(round, &mut known.edges, floor);
-    let groups = known
-        .sheared
-        .of(sheared, || breakout_groups(facts, sheared).into_iter().map(|group| Group::new(facts, group)).collect());
+    edges(round, &mut known.edges, (sheared, floor));
+    let check = CheckId::AnchorShearPryout;
+    if let Some(reason) = facts.gaps.bond {
+        round.stop(check, reason);
+        return;
+    }
+    let groups = known.sheared.of(sheared, || PriedGroup::groups(facts, sheared));
     for (place, group) in groups.iter().enumerate() {
         let group = Sheared { number: place as u16 + 1, group, shear };
-        let check = CheckId::AnchorShearPryout;
         let outcome = group.check(facts, round.sheet);
-        round.find(check, Subject::Group(group.number), &group.group.body.members, outcome);
+        round.find(check, Subject::Group(group.number), &group.group.breakout.body.members, outcome);
         if let Some((anchor, outcome)) = group.check_opposed(facts, round.sheet) {
             round.find(check, Subject::Anchor(anchor as u16), &[anchor], outcome);
         }
@@ -44,50 +45,68 @@ pub fn check(round: &mut Round, known: &mut KnownGroups) {
 fn most_loaded(round: &mut Round, sheared: Set) {
     let (facts, shear) = (round.facts, &round.forces.shear);
     let check = CheckId::AnchorShearSteel;
-    if let Some(reason) = c::steel_uncovered(facts) {
-        round.say(check, Outcome::NotCovered(reason));
+    if let Some(reason) = facts.gaps.steel_shear {
+        round.stop(check, reason);
         return;
     }
     let ratio = |place: usize| shear[place].size() / facts.anchors[place].steel_shear;
+    let sheared = sheared & facts.own;
     members(sheared).for_each(|place| round.raise(check, place, ratio(place)));
     let place = worst(sheared, ratio);
     let outcome = steel::check_shear(facts, place, shear[place], round.sheet);
     round.find(check, Subject::Anchor(place as u16), &[], outcome);
 }
 
-/// Breakout towards and along each edge of the slab.
-fn edges(round: &mut Round, known: &mut KnownEdges, floor: f64) {
-    let outline = &round.facts.outline;
-    let edges_mm = [outline.left_mm, outline.right_mm, outline.front_mm, outline.rear_mm];
-    let mut told = 0;
-    for side in ALL_SIDES {
-        if edges_mm[side].is_finite() {
-            edge(round, known, Edge { side, floor, told: &mut told });
+/// Breakout towards and along each edge of the concrete, or the bars that stand for it.
+fn edges(round: &mut Round, known: &mut KnownEdges, (sheared, floor): (Set, f64)) {
+    let facts = round.facts;
+    if facts.lines.is_empty() {
+        round.say(CheckId::AnchorShearBreakout, Outcome::NotNeeded(c::NO_EDGE));
+        return;
+    }
+    if let Some(area) = facts.bars.shear {
+        let check = CheckId::AnchorShearBreakout;
+        let shear = &round.forces.shear;
+        let (mut place, mut most) = (0, f64::NEG_INFINITY);
+        for own in members(sheared & facts.own) {
+            let quiet = &mut Sheet::quiet();
+            let Outcome::Compared { utilisation, .. } = bars::check_shear(facts, area, (own, shear[own]), quiet) else {
+                continue;
+            };
+            round.raise(check, own, utilisation);
+            if utilisation > most || utilisation.is_nan() {
+                (place, most) = (own, utilisation);
+            }
         }
+        let outcome = bars::check_shear(facts, area, (place, shear[place]), round.sheet);
+        round.find(check, Subject::Anchor(place as u16), &[], outcome);
+        return;
+    }
+    let mut told = 0;
+    for line in 0..facts.lines.len() {
+        edge(round, known, Edge { line, floor, told: &mut told });
     }
     if told == 0 {
-        let far = edges_mm.iter().all(|edge_mm| edge_mm.is_infinite());
-        let reason = if far { c::NO_EDGE } else { c::NOT_TOWARDS };
-        round.say(CheckId::AnchorShearBreakout, Outcome::NotNeeded(reason));
+        round.say(CheckId::AnchorShearBreakout, Outcome::NotNeeded(c::NOT_TOWARDS));
     }
 }
 
 /// Rows along the edges that were worked out for sets of sheared anchors.
 pub struct KnownEdges {
-    rows: [Known<Vec<EdgeRow>>; 4],
+    rows: Vec<Known<Vec<EdgeRow>>>,
     along: Vec<Along>,
 }
 
 impl KnownEdges {
-    /// Nothing known yet.
-    pub fn new() -> KnownEdges {
-        KnownEdges { rows: [Known::new(), Known::new(), Known::new(), Known::new()], along: Vec::new() }
+    /// Nothing known yet about so many edges.
+    pub fn new(edges: usize) -> KnownEdges {
+        KnownEdges { rows: (0..edges).map(|_| Known::new()).collect(), along: Vec::new() }
     }
 }
 
-/// One edge, the force that counts as none, and how many rows were told so far.
+/// The place of an edge, the force that counts as none, and how many rows were told so far.
 struct Edge<'a> {
-    side: usize,
+    line: usize,
     floor: f64,
     told: &'a mut u16,
 }
@@ -103,19 +122,20 @@ struct Along {
 
 /// All rows along an edge: first along it both ways, then towards it, each together with what it carries along.
 fn edge(round: &mut Round, known: &mut KnownEdges, edge: Edge) {
-    let Edge { side, floor, told } = edge;
+    let Edge { line: place, floor, told } = edge;
     let KnownEdges { rows: known, along: beside } = known;
     let (facts, shear) = (round.facts, &round.forces.shear);
+    let line = &facts.lines[place];
     beside.clear();
     for way in [Way::Along, Way::Back, Way::Towards] {
         let acting = set_where(shear, |on| {
-            let force = way.of(on, side);
+            let force = way.of(on, line.side);
             force > floor || force.is_nan()
-        });
+        }) & line.reach;
         if acting == 0 {
             continue;
         }
-        for row in known[side].of(acting, || rows(facts, side, acting)).iter() {
+        for row in known[place].of(acting, || rows(facts, line, acting)).iter() {
             *told += 1;
             let (number, subject) = (*told, Subject::Group(*told));
             if !row.alike {

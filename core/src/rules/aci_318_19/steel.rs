@@ -1,8 +1,9 @@
 //! Steel strength in tension (17.6.1) and in shear (17.7.1).
 
+use super::anchor::Anchor;
 use super::chosen;
 use super::edition::ACI_318_19;
-use super::facts::{Anchor, Facts};
+use super::facts::Facts;
 use super::fields as f;
 use super::reduction::{self, Action};
 use crate::calc::clause::{INPUT, STATICS};
@@ -23,7 +24,9 @@ steps! { 53 "ACI 318-19, steel";
     N_D "N_d" Force (ACI_318_19 "17.5.1.2" Secondary) "Design strength, phi N_sa" = "phi * N_sa";
     N_UA "N_ua" Force (STATICS "base reactions" Derived) "Pull on the most loaded anchor": Solved;
     R_N "r_N" Utilisation (ACI_318_19 "17.5.2" Secondary) "Demand over strength" = "N_ua / N_d";
-    V_SA "V_sa" Force (ACI_318_19 "17.7.1.2(b)" Secondary) "Nominal strength of the steel in shear, headed bolt" = "0.6 * A_se * f_uta";
+    V_SA_REPORT "V_sa" Force (INPUT "evaluation report" Derived) "Strength of the steel in shear, from the evaluation report": Given;
+    V_SA_EQ "V_sa" Force (INPUT "evaluation report" Derived) "Strength of the steel in shear under simulated earthquakes, from the evaluation report": Given;
+    V_SA "V_sa" Force (ACI_318_19 "17.7.1.2(b)" Secondary) "Nominal strength of the steel in shear, bolt or rod" = "0.6 * A_se * f_uta";
     V_SA_STUD "V_sa" Force (ACI_318_19 "17.7.1.2(a)" Secondary) "Nominal strength of the steel in shear, welded headed stud" = "A_se * f_uta";
     V_D "V_d" Force (ACI_318_19 "17.5.1.2" Secondary) "Design strength, phi V_sa" = "phi * V_sa";
     V_D_GROUT "V_d" Force (ACI_318_19 "17.7.1.2.1" Secondary) "Design strength, phi V_sa, on a built-up grout pad" = "phi * 0.80 * V_sa";
@@ -77,22 +80,32 @@ fn tensile_strength(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     sheet.step(id, if f_u.is_nan() { f_u } else { f_u.min(most).min(cap) })
 }
 
-/// Design strength in tension, phi N_sa, in units of the edition.
-pub fn tension(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
+/// Nominal strength in tension, N_sa, in units of the edition.
+pub fn nominal_tension(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     let a_se = anchor.bolt.stress_area(facts.edition.system, sheet);
     let f_uta = tensile_strength(facts, anchor, sheet);
-    let n_sa = sheet.step(N_SA, a_se * f_uta);
+    sheet.step(N_SA, a_se * f_uta)
+}
+
+/// Design strength in tension, phi N_sa, in units of the edition.
+pub fn tension(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
+    let n_sa = nominal_tension(facts, anchor, sheet);
     let phi = reduction::steel(Action::Tension, anchor.toughness, sheet);
     sheet.step(N_D, phi * n_sa)
 }
 
 /// Design strength in shear, phi V_sa, in units of the edition.
 pub fn shear(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
-    let a_se = anchor.bolt.stress_area(facts.edition.system, sheet);
-    let f_uta = tensile_strength(facts, anchor, sheet);
-    let v_sa = match anchor.bolt.stud() {
-        Some(_) => sheet.step(V_SA_STUD, a_se * f_uta),
-        None => sheet.step(V_SA, 0.6 * a_se * f_uta),
+    let v_sa = match anchor.shear_report {
+        Some(v_sa) => sheet.step(if facts.seismic { V_SA_EQ } else { V_SA_REPORT }, v_sa),
+        None => {
+            let a_se = anchor.bolt.stress_area(facts.edition.system, sheet);
+            let f_uta = tensile_strength(facts, anchor, sheet);
+            match anchor.bolt.stud() {
+                Some(_) => sheet.step(V_SA_STUD, a_se * f_uta),
+                None => sheet.step(V_SA, 0.6 * a_se * f_uta),
+            }
+        }
     };
     let phi = reduction::steel(Action::Shear, anchor.toughness, sheet);
     if facts.seat == chosen::SEAT_GROUT {

@@ -1,0 +1,119 @@
+//! The loads of a bench: which cases are put on for what, in which directions, and what each weighs and pushes.
+
+use alloc::vec::Vec;
+
+use super::bench::{Bench, Place, Purpose, Run};
+use crate::base_reactions;
+use crate::base_reactions::told::CaseLoad;
+use crate::calc::number;
+use crate::load_case::{Directions, HUNDRED_THIRTY, Level, LoadCase};
+use crate::rules::anchor::Amplification;
+
+/// Which directions a run tries.
+pub enum Tried {
+    /// All, with a search for the peaks.
+    Sweep(base_reactions::Directions),
+    /// Only these.
+    Only(Vec<f64>),
+}
+
+impl Bench<'_> {
+    /// The load cases, none where no rule is chosen or where it does not reach.
+    pub fn cases(&self) -> &[LoadCase] {
+        match &self.demand {
+            Some(Ok(demand)) => &demand.cases,
+            _ => &[],
+        }
+    }
+
+    /// Whether the demand rule has cases that are amplified for anchors in concrete.
+    pub fn has_amplified_level(&self) -> bool {
+        self.cases().iter().any(|case| case.level == Level::Amplified)
+    }
+
+    /// The directions that a run tries, and whether a search between them is allowed.
+    pub fn directions(&self, state: usize, run: Run, stiffness: usize) -> Tried {
+        match self.cases()[run.case].directions {
+            Directions::Any if run.purpose == Purpose::Component => Tried::Sweep(self.supports[stiffness].directions()),
+            Directions::Any => {
+                // The strength of a group jumps where an anchor begins to pull: both sides of such a direction are tried.
+                let push = self.case_load(&Place { state, run, direction_rad: 0.0, stiffness }).push();
+                Tried::Sweep(self.supports[stiffness].directions_of(&push))
+            }
+            Directions::HundredThirty => {
+                let small = number::atan2(0.3, 1.0);
+                let right = core::f64::consts::FRAC_PI_2;
+                let mut list = Vec::new();
+                for quarter in 0..4 {
+                    list.push(quarter as f64 * right + small);
+                    list.push((quarter + 1) as f64 * right - small);
+                }
+                Tried::Only(list)
+            }
+        }
+    }
+
+    /// The load of a place.
+    pub fn case_load(&self, place: &Place) -> CaseLoad {
+        let load = &self.loads[place.state];
+        let case = &self.cases()[place.run.case];
+        let longer = if case.directions == Directions::HundredThirty { HUNDRED_THIRTY } else { 1.0 };
+        CaseLoad {
+            mass_kg: load.mass_kg,
+            centre_mm: load.centre_mm,
+            gravity: case.gravity,
+            vertical: case.vertical,
+            horizontal: case.horizontal * longer,
+            overstrength: if place.run.purpose == Purpose::Anchors { self.overstrength } else { 1.0 },
+            direction_rad: place.direction_rad,
+        }
+    }
+
+    /// The load without overstrength at a place where only the pull or only the shear is amplified.
+    ///
+    /// A demand rule with an amplified level of its own has the same case at the component's level; where it has not,
+    /// both stay amplified.
+    pub(super) fn plain_load(&self, place: &Place) -> Option<CaseLoad> {
+        if !matches!(self.amplification, Amplification::TensionOnly | Amplification::ShearOnly) {
+            return None;
+        }
+        let (cases, load) = (self.cases(), self.case_load(place));
+        let here = &cases[place.run.case];
+        if here.level != Level::Amplified {
+            return Some(CaseLoad { overstrength: 1.0, ..load });
+        }
+        let is_like = |case: &&LoadCase| {
+            case.level == Level::Component
+                && case.gravity == here.gravity
+                && case.vertical == here.vertical
+                && case.directions == here.directions
+        };
+        let plain = cases.iter().find(is_like)?;
+        Some(CaseLoad { horizontal: load.horizontal * plain.horizontal / here.horizontal, ..load })
+    }
+
+    pub(super) fn all_runs(&self) -> Vec<Run> {
+        let cases = self.cases();
+        let has = |level| cases.iter().any(|case| case.level == level);
+        let for_anchors = match self.amplification {
+            Amplification::Amplified | Amplification::TensionOnly | Amplification::ShearOnly
+                if self.overstrength == 1.0 && has(Level::Amplified) =>
+            {
+                Level::Amplified
+            }
+            _ if has(Level::Anchorage) => Level::Anchorage,
+            _ => Level::Component,
+        };
+        let for_feet = if has(Level::Concrete) { Level::Concrete } else { Level::Component };
+        let mut runs = Vec::new();
+        for (case, load_case) in cases.iter().enumerate() {
+            if load_case.level == for_feet {
+                runs.push(Run { case, purpose: Purpose::Component });
+            }
+            if load_case.level == for_anchors && self.anchors.is_some() && self.anchors_refused.is_none() {
+                runs.push(Run { case, purpose: Purpose::Anchors });
+            }
+        }
+        runs
+    }
+}
