@@ -12,6 +12,7 @@ steps! { 19 "equilibrium";
     M_OVER "M_over" Moment (STATICS "moments about the edge" Derived) "Moment of the push about the edge": Geometry;
     M_HOLD "M_hold" Moment (STATICS "moments about the edge" Derived) "Moment of the vertical load that holds against it": Geometry;
     U_OVER "u" Utilisation (STATICS "" Derived) "Overturning over holding" = "M_over / M_hold";
+    U_NOTHING "u" Utilisation (STATICS "" Derived) "Beyond all bounds, because the vertical load holds nothing about the edge": Condition;
     BALANCED "" Number (STATICS "cone of the supports" Derived) "feet and anchors stand so that they can balance any load": Reason;
     NOTHING "" Number (STATICS "cone of the supports" Derived) "nothing stands under it": Reason;
 }
@@ -42,7 +43,7 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
             let over = positive_part(over);
             sheet.detailed(M_OVER, over, line);
             sheet.detailed(M_HOLD, hold, line);
-            sheet.step(U_OVER, utilisation);
+            sheet.step(if hold > 0.0 { U_OVER } else { U_NOTHING }, utilisation);
             Outcome::Compared { value: over, limit: positive_part(hold), utilisation }
         }
     }
