@@ -7,7 +7,7 @@ use steadfoot::calc::{CheckId, Outcome, Sheet, StepId, Subject};
 use steadfoot::geometry::Point;
 use steadfoot::rules::aci_318_19 as aci;
 use steadfoot::rules::anchor::{
-    ANCHOR_RULE_TEXTS, ANCHOR_RULES, Amplification, AnchorForce, AnchorPlace, AnchorSite, Finding, anchor_rule,
+    ANCHOR_RULE_TEXTS, Amplification, AnchorForce, AnchorPlace, AnchorSite, Finding, anchor_rule,
 };
 use steadfoot_tests::anchorages::*;
 use steadfoot_tests::proof::Proof;
