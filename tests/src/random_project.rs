@@ -1,7 +1,11 @@
 //! Random whole projects as texts, free of faults: the same for the same seed on every machine.
 
 use serde_json::{Map, Value as Json, json};
-use steadfoot::input::{Field, FieldShape, Value, Values};
+use steadfoot::calc::System;
+use steadfoot::checks::lifting;
+use steadfoot::input::{Absent, Field, FieldShape, Value, Values};
+use steadfoot::load_case::Format;
+use steadfoot::project;
 use steadfoot::rules::anchor::ANCHOR_RULES;
 use steadfoot::rules::demand::DEMAND_RULES;
 
@@ -32,17 +36,49 @@ pub fn random_project(random: &mut Random) -> String {
     if random.percent(85) {
         object.insert("slab".into(), slab(random, width.max(depth)));
     }
+    let anchor_rule = ANCHOR_RULES[random.below(ANCHOR_RULES.len())];
     if random.percent(95) {
-        let rule = DEMAND_RULES[random.below(DEMAND_RULES.len())];
-        let values = valid_values(random, rule.fields, rule.faults);
-        object.insert("site".into(), ruled(rule.id, rule.fields, &values));
+        object.insert("site".into(), site(random, anchor_rule.format));
     }
     if random.percent(85) {
-        let rule = ANCHOR_RULES[random.below(ANCHOR_RULES.len())];
-        let values = valid_values(random, rule.fields, rule.faults);
-        object.insert("anchorage".into(), ruled(rule.id, rule.fields, &values));
+        let values = valid_values(random, anchor_rule.fields, anchor_rule.faults);
+        object.insert("anchorage".into(), ruled(anchor_rule.id, anchor_rule.fields, &values));
+    }
+    if random.percent(30) {
+        let points = corners(random, width, depth).into_iter().take(4);
+        let points: Vec<Json> = points.map(|[x, y]| json!({ "at_mm": [x, y, height] })).collect();
+        object["cabinet"]["lifting_points"] = json!(points);
+        let values = valid_values(random, lifting::FIELDS, |_, _| {});
+        object.insert("lifting".into(), Json::Object(written(lifting::FIELDS, &values)));
+    }
+    // With every optional field at random hardly an anchorage is covered: most keep to what has to be said.
+    if random.percent(70) {
+        let mut plain = project.clone();
+        let needed = |key: &String| {
+            let field = anchor_rule.fields.iter().find(|field| field.key == key);
+            field.is_none_or(|field| matches!(field.absent, Absent::Fault))
+        };
+        if let Some(anchorage) = plain["anchorage"].as_object_mut() {
+            anchorage.retain(|key, _| needed(key));
+        }
+        if project::read(&plain.to_string(), System::Si).is_ok() {
+            return plain.to_string();
+        }
     }
     project.to_string()
+}
+
+/// A demand rule with its values, mostly one of a format that the anchor rule takes.
+fn site(random: &mut Random, format: Format) -> Json {
+    let mut tries = if random.percent(85) { 40 } else { 1 };
+    loop {
+        let rule = DEMAND_RULES[random.below(DEMAND_RULES.len())];
+        let values = valid_values(random, rule.fields, rule.faults);
+        tries -= 1;
+        if tries == 0 || (rule.format)(&values) == format {
+            return ruled(rule.id, rule.fields, &values);
+        }
+    }
 }
 
 fn whole(random: &mut Random, low: f64, high: f64) -> f64 {
@@ -110,8 +146,14 @@ fn slab(random: &mut Random, side: f64) -> Json {
 
 /// The object of a rule with its values as the file writes them; what is unknown is left out.
 fn ruled(id: &str, fields: &[Field], values: &Values) -> Json {
-    let mut object = Map::new();
+    let mut object = written(fields, values);
     object.insert("rule".into(), json!(id));
+    Json::Object(object)
+}
+
+/// Values as the file writes them.
+fn written(fields: &[Field], values: &Values) -> Map<String, Json> {
+    let mut object = Map::new();
     for (field, value) in fields.iter().zip(&values.0) {
         let written = match (value, &field.shape) {
             (Value::Number(number), _) => json!(number),
@@ -123,7 +165,7 @@ fn ruled(id: &str, fields: &[Field], values: &Values) -> Json {
         };
         object.insert(field.key.into(), written);
     }
-    Json::Object(object)
+    object
 }
 
 #[cfg(test)]

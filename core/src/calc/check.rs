@@ -146,6 +146,13 @@ checks! {
     FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
     FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
+    LiftCentre "lift.centre" "centre" Length "Lifting: centre of gravity below the lifting points";
+    LiftTilt "lift.tilt" "tilt" Angle "Lifting: tilt until the centre of gravity hangs below the hook";
+    LiftAngle "lift.angle" "angle" Angle "Lifting: how flat the legs lie";
+    LiftLeg "lift.leg" "leg" Force "Lifting: pull in the hardest leg";
+    LiftSling "lift.sling" "sling" Force "Lifting: sling set by its leg factor";
+    LiftAttachment "lift.attachment" "attachment" Force "Lifting: eyebolts or hoist rings";
+    LiftThread "lift.thread" "thread" Force "Lifting: thread of the eyebolts";
     FreeTilt "free.tilt" "tilt" Length "Standing free: tilt of 10 degrees";
     FreePush "free.push" "push" Moment "Standing free: push and load of a stability test";
 }

@@ -6,12 +6,15 @@ use alloc::vec::Vec;
 
 use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
+use super::lifted;
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
 use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
 use crate::load_case::{Directions, Level};
-use crate::report::missing::{NO_ANCHORAGE, NO_LIFTING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, STEMS_BEND};
+use crate::report::missing::{
+    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, STEMS_BEND,
+};
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
 
@@ -86,7 +89,8 @@ fn is_distance(check: &CheckTold) -> bool {
 pub fn role(check: CheckId) -> Role {
     match check {
         CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
-        CheckId::FootPressure => Role::Information,
+        CheckId::LiftTilt | CheckId::FootPressure => Role::Information,
+        _ if lifted::CHECKS.contains(&check) => Role::BeforeBolting,
         _ => Role::Required,
     }
 }
@@ -127,6 +131,7 @@ fn all_checks(
     let mut told = Vec::new();
     let mut placed = Vec::new();
     bench.check_places(&mut Sheet::quiet(), &mut placed);
+    let lifted = lifted::lifted(bench);
     for &check in CheckId::ALL {
         match check {
             CheckId::Demand => {
@@ -175,6 +180,11 @@ fn all_checks(
             CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => {
                 if let Some((finding, place)) = free(bench, check) {
                     told.push(check_told(bench, finding, Some(place)));
+                }
+            }
+            _ if lifted::CHECKS.contains(&check) => {
+                if let Some(&(finding, state)) = lifted.iter().find(|(finding, _)| finding.check == check) {
+                    told.push(check_told(bench, finding, Some(of_no_case(state, check))));
                 }
             }
             _ => {
@@ -341,6 +351,7 @@ fn absent(bench: &Bench) -> Vec<u16> {
     say(project.slab.is_none(), NO_SLAB);
     say(project.anchorage.is_none() && !project.cabinet.anchors.is_empty(), NO_ANCHORAGE);
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
+    say(!project.cabinet.lifting_points.is_empty() && project.lifting.is_none(), NO_RIGGING);
     let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());
     say(has_stems && !project.cabinet.anchors.is_empty() && project.anchorage.is_some(), STEMS_BEND);
     let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));

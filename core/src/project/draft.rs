@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
+use crate::checks::lifting;
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
 use crate::load_out::{content, state};
@@ -33,6 +34,7 @@ pub struct Draft<'n> {
     pub motion: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
+    pub lifting: Option<Item<'n>>,
 }
 
 /// An object with its values.
@@ -52,8 +54,20 @@ pub struct Ruled<'n, R: 'static> {
 const NO_OTHERS: Others = Others::Only(&[]);
 const CABINET_PARTS: Others = Others::Only(&["frame", "feet", "anchors", "lifting_points"]);
 const SLAB_PARTS: Others = Others::Only(&["edges_mm", "boundary_mm", "openings"]);
-const PROJECT_PARTS: Others =
-    Others::Only(&["cabinet", "contents", "states", "slab", "site", "anchorage", "neighbours", "drilling", "motion"]);
+// One a line, so that two people can each add one.
+#[rustfmt::skip]
+const PROJECT_PARTS: Others = Others::Only(&[
+    "cabinet",
+    "contents",
+    "states",
+    "slab",
+    "site",
+    "anchorage",
+    "neighbours",
+    "drilling",
+    "motion",
+    "lifting",
+]);
 
 /// Reads every part of the file.
 pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
@@ -73,6 +87,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let motion = root.member("motion").map(|spot| item(reader, spot, crate::motion::setting::FIELDS, NO_OTHERS));
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
+    let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
     let mut draft = Draft {
         top,
         frame: None,
@@ -91,6 +106,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         motion,
         site,
         anchorage,
+        lifting,
         cabinet: None,
     };
     if let Some(cabinet) = &cabinet {

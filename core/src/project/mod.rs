@@ -11,6 +11,7 @@ mod fingerprint;
 mod footed;
 mod holding;
 mod loads;
+mod lifted;
 pub mod neighbour;
 pub mod parts;
 mod picture;
@@ -72,6 +73,8 @@ pub struct Project {
     pub neighbours: Vec<Neighbour>,
     /// The holes as the maker of the anchor asks for them.
     pub drilling: Option<Drilling>,
+    /// How it is lifted, by the fields of [`crate::checks::lifting`]; without it, lifting is not checked.
+    pub lifting: Option<Values>,
     /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It
     /// stays that of the file when values are changed for a search.
     pub fingerprint: String,

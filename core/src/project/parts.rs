@@ -4,6 +4,7 @@
 
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
+use crate::checks::lifting;
 use crate::input::allowed::CONTENTS_MAX;
 use crate::input::{Field, FieldText};
 use crate::load_out::{content, state};
@@ -155,7 +156,7 @@ pub static PARTS: &[Part] = &[
         rules: Rules::None,
         title: "Lifting points",
         noun: "lifting point",
-        help: "Where slings are fixed. They are kept in the file; lifting is not checked yet.",
+        help: "Where slings are fixed; at least three of them. Lifting is checked where the rigging is given, too.",
         fresh: r#"{"at_mm": [0, 0, 2200]}"#,
     },
     Part {
@@ -265,5 +266,17 @@ pub static PARTS: &[Part] = &[
         noun: "neighbour",
         help: "The same cabinet standing again nearby, bolted into the same slab. One motion shakes all, so its anchors pull at the same time and as hard; what is told is about this cabinet.",
         fresh: r#"{"name": "neighbour", "at_mm": [1200, 0]}"#,
+    },
+    Part {
+        id: "lifting",
+        path: "lifting",
+        presence: Presence::Optional,
+        fields: lifting::FIELDS,
+        texts: lifting::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Lifting",
+        noun: "rigging",
+        help: "How it hangs on a hook by its lifting points. Without it lifting is not checked. Rigging needs a qualified person.",
+        fresh: r#"{"hook_above_mm": 1500}"#,
     },
 ];

@@ -10,6 +10,7 @@ steps! { 15 "what is there";
     STEMS_BEND "" Number (INPUT "cabinet.feet" Derived) "feet on stems lift the base off the floor: if the bolts pass that gap they bend, which is only covered when it is said under the base, as a stand-off": Name;
     OVERSTRENGTH_IDLE "" Number (INPUT "anchorage" Derived) "the overstrength given with the anchorage is not used, because the demand rule brings its own": Name;
     NO_LIFTING "" Number (INPUT "cabinet" Derived) "no lifting points are given; lifting is not checked here": Name;
+    NO_RIGGING "" Number (INPUT "lifting" Derived) "no rigging is given for the lifting points, so lifting is not checked": Name;
     NOTHING_HOLDS "" Number (INPUT "cabinet.anchors" Derived) "no anchors are given, and friction from gravity may not carry the seismic shear of a component (ASCE 7-16 13.4)": Reason;
     SLAB_MISSING "" Number (INPUT "slab" Derived) "no slab is given: anchors need its strength, thickness and edges": Reason;
     RULE_MISSING "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen": Reason;

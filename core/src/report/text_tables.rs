@@ -17,6 +17,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::motion::ASCE_43_TEXTS,
         &crate::motion::VERDICT_TEXTS,
         &crate::checks::feet::TEXTS,
+        &crate::checks::lifting::TEXTS,
         &crate::checks::EQUILIBRIUM_TEXTS,
         &crate::checks::stiffness::TEXTS,
         &crate::checks::as_built::TEXTS,

@@ -1,13 +1,13 @@
 //! Runs a block of values of a whole project: one state, one load case, one direction.
 //!
 //! Input: `{ "project": a project file, "state": "full", "case": "E", "direction_deg": 0 }`; without `case` the load is the
-//! weight alone. The case is named by the symbol of its row.
+//! weight alone. The case is named by the symbol of its row. `checks` names checks that depend on no load case, by their ids.
 //!
 //! Answers: every step by its address without the subject, `load-out/z`, `standing-free/tipping/a_tip`; those of a foot,
 //! an anchor or a group also with it, `feet/foot-1/bearing/B_n`; of an indexed quantity `base-reactions/T_i/3`.
 
 use serde_json::Value as Json;
-use steadfoot::calc::{Part, Section, Subject, System};
+use steadfoot::calc::{CheckId, Part, Section, Subject, System};
 use steadfoot::project;
 use steadfoot::report::outcome::{At, SubjectTold};
 use steadfoot::report::text_tables::{text, text_of_code};
@@ -39,6 +39,12 @@ pub fn told(input: &Json) -> Result<Ran, String> {
                 sections.push(section);
             }
         }
+    }
+    for id in input["checks"].as_array().into_iter().flatten() {
+        let known = CheckId::ALL.iter().find(|check| Some(check.id()) == id.as_str());
+        let check = known.ok_or_else(|| format!("no check {id}"))?;
+        let own = project::working(&project, &At { check: Some(check.id()), case: None, ..at(false) });
+        sections.extend(own.into_iter().filter(|section| section.check == Some(*check)));
     }
     Ok(Ran { answers: answers(&sections), sections })
 }

@@ -9,7 +9,9 @@ impl Hung<'_> {
     pub(super) fn check_angle(&self, legs: &[Leg], sheet: &mut Sheet) -> Outcome {
         self.open(CheckId::LiftAngle, sheet);
         let flattest = flattest_rad(legs);
-        sheet.detailed(BETA, flattest, || Detail::Shape(self.points_mm.iter().map(|at| [at[0], at[1]]).collect()));
+        sheet.detailed(BETA, flattest, || {
+            Detail::Shape(self.points.iter().map(|point| [point.at_mm[0], point.at_mm[1]]).collect())
+        });
         let most = sheet.step(BETA_MAX, FLATTEST_DEG.to_radians());
         compared(flattest, most, U_ANGLE, sheet)
     }

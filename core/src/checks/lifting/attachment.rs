@@ -31,7 +31,7 @@ impl Hung<'_> {
         }
         let Some((_, leg, angle_deg, rating_kg)) = worst else { return Outcome::NotCovered(NO_RATING) };
         self.open(CheckId::LiftAttachment, sheet);
-        let at = self.points_mm[leg.point];
+        let at = self.points[leg.point].at_mm;
         sheet.detailed(BETA_PICK, leg.from_axis_rad, || Detail::Shape(alloc::vec![[at[0], at[1]]]));
         let pull = sheet.detailed(T_PICK, leg.tension_n, || Detail::Shape(alloc::vec![[at[0], at[1]]]));
         sheet.carry(G, G_N_PER_KG);

@@ -5,7 +5,7 @@ impl Hung<'_> {
     /// Whether the centre of gravity lies below all lifting points.
     pub(super) fn check_centre(&self, sheet: &mut Sheet) -> Outcome {
         self.open(CheckId::LiftCentre, sheet);
-        let lowest = self.points_mm.iter().fold(f64::INFINITY, |lowest, point| lowest.min(point[2]));
+        let lowest = self.points.iter().fold(f64::INFINITY, |lowest, point| lowest.min(point.at_mm[2]));
         let centre = sheet.step(Z_G, self.centre_mm[2]);
         sheet.step(Z_P, lowest);
         if !limit::at_most(centre, lowest) {

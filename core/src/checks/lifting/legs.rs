@@ -28,14 +28,16 @@ pub struct Leg {
 /// their vertical parts lie on a plane over the plan of the points.
 ///
 /// ```
+/// use steadfoot::cabinet::LiftingPoint;
 /// use steadfoot::checks::lifting::{FIELDS, Hung, legs};
 /// use steadfoot::input::field::{Value, Values};
 /// let mut values = Values(vec![Value::Unknown; FIELDS.len()]);
 /// values.0[0] = Value::Number(1000.0);
 /// values.0[2] = Value::Choice(0);
 /// values.0[4] = Value::Number(1.0);
-/// let points_mm = [[-500.0, -500.0, 2000.0], [500.0, -500.0, 2000.0], [500.0, 500.0, 2000.0], [-500.0, 500.0, 2000.0]];
-/// let hung = Hung { mass_kg: 1000.0, centre_mm: [0.0, 0.0, 1000.0], points_mm: &points_mm, values: &values };
+/// let points = [[-500.0, -500.0], [500.0, -500.0], [500.0, 500.0], [-500.0, 500.0]];
+/// let points = points.map(|[x, y]| LiftingPoint { at_mm: [x, y, 2000.0] });
+/// let hung = Hung { mass_kg: 1000.0, centre_mm: [0.0, 0.0, 1000.0], points: &points, values: &values };
 /// // A centred load hangs on two opposite legs: half the weight each, 35.3 degrees from the vertical.
 /// let pull = 0.5 * 1000.0 * 9.80665 / (35.264f64).to_radians().cos();
 /// assert!(legs(&hung).iter().all(|leg| (leg.tension_n / pull - 1.0).abs() < 1e-5));
@@ -44,12 +46,12 @@ pub fn legs(hung: &Hung) -> Vec<Leg> {
     let hook = hung.hook_mm();
     let down = less(hung.centre_mm, hook);
     let weight = hung.mass_kg * G_N_PER_KG * hung.values.given(super::fields::DYNAMIC);
-    let count = hung.points_mm.len();
-    if count < 3 || !(down[2] < 0.0) || hung.points_mm.iter().any(|point| !(point[2] < hook[2])) {
+    let count = hung.points.len();
+    if count < 3 || !(down[2] < 0.0) || hung.points.iter().any(|point| !(point.at_mm[2] < hook[2])) {
         return Vec::new();
     }
     let down = unit(down);
-    let ways: Vec<[f64; 3]> = hung.points_mm.iter().map(|&point| unit(less(hook, point))).collect();
+    let ways: Vec<[f64; 3]> = hung.points.iter().map(|point| unit(less(hook, point.at_mm))).collect();
     let load = down.map(|part| part * weight);
     let mut pulls: Vec<Option<(f64, f64)>> = alloc::vec![None; count];
     let mut take = |point: usize, tension_n: f64, residual: f64| {
@@ -141,8 +143,7 @@ fn equalised(ways: &[[f64; 3]], load: [f64; 3]) -> Vec<(f64, f64)> {
         replaced[place] = target;
         *factor = determinant(replaced) / whole;
     }
-    let tensions: Vec<f64> =
-        ways.iter().map(|way| (0..3).map(|axis| way[axis] * factors[axis]).sum::<f64>()).collect();
+    let tensions: Vec<f64> = ways.iter().map(|way| (0..3).map(|axis| way[axis] * factors[axis]).sum::<f64>()).collect();
     if !(whole.abs() > 1e-12) || tensions.iter().any(|tension| !(*tension > -SLACK * size)) {
         return Vec::new();
     }

@@ -22,6 +22,7 @@ pub use fields::{FIELD_TEXTS, FIELDS};
 pub use legs::{Leg, legs};
 pub use texts::TEXTS;
 
+use crate::cabinet::LiftingPoint;
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
 use crate::input::field::Values;
@@ -35,7 +36,7 @@ pub struct Hung<'a> {
     /// Its centre of gravity.
     pub centre_mm: [f64; 3],
     /// Where the slings are fixed.
-    pub points_mm: &'a [[f64; 3]],
+    pub points: &'a [LiftingPoint],
     /// What is known of the rigging, in the order of [`FIELDS`].
     pub values: &'a Values,
 }
@@ -56,11 +57,17 @@ impl Hung<'_> {
     /// over, and where the rating of a part is not given.
     pub fn check(&self, sheet: &mut Sheet, findings: &mut dyn Findings) {
         let mut find = |check, outcome| findings.find(Finding { check, subject: Subject::Whole, outcome });
-        find(CheckId::LiftCentre, self.check_centre(sheet));
-        find(CheckId::LiftTilt, self.check_tilt(sheet));
+        if self.points.len() < 3 {
+            for check in [CheckId::LiftCentre, CheckId::LiftTilt] {
+                find(check, Outcome::NotCovered(texts::TWO_POINTS));
+            }
+        } else {
+            find(CheckId::LiftCentre, self.check_centre(sheet));
+            find(CheckId::LiftTilt, self.check_tilt(sheet));
+        }
         let legs = legs(self);
         let Some(worst) = hardest(&legs) else {
-            let reason = if self.points_mm.len() < 3 { texts::TWO_POINTS } else { texts::SWINGS };
+            let reason = if self.points.len() < 3 { texts::TWO_POINTS } else { texts::SWINGS };
             for check in [CheckId::LiftAngle, CheckId::LiftLeg, CheckId::LiftSling, CheckId::LiftAttachment] {
                 find(check, Outcome::NotCovered(reason));
             }
@@ -75,7 +82,7 @@ impl Hung<'_> {
 
     /// The hook: given, or above the centre of gravity.
     pub fn hook_mm(&self) -> [f64; 3] {
-        let highest = self.points_mm.iter().fold(f64::NEG_INFINITY, |highest, point| highest.max(point[2]));
+        let highest = self.points.iter().fold(f64::NEG_INFINITY, |highest, point| highest.max(point.at_mm[2]));
         let z = highest + self.values.given(fields::HOOK_ABOVE);
         let [x, y, _] = self.values.numbers(fields::HOOK_AT).unwrap_or(self.centre_mm);
         [x, y, z]

@@ -17,7 +17,7 @@ impl Hung<'_> {
         let all = super::legs(self);
         let residual = all.iter().fold(0.0, |most: f64, leg| most.max(leg.residual));
         sheet.each_detailed(T_I, &tensions(&all), || Detail::Residuals(alloc::vec![residual]));
-        let pull = sheet.step(T, worst.tension_n);
+        let pull = sheet.detailed(T, worst.tension_n, || Detail::Residuals(alloc::vec![worst.residual]));
         sheet.step(M_LEG, leg_kg);
         let rating = sheet.step(R_LEG, leg_kg * G_N_PER_KG);
         compared(pull, rating, U_LEG, sheet)
@@ -35,13 +35,16 @@ impl Hung<'_> {
         }
         self.open(CheckId::LiftSling, sheet);
         let weight = self.tell_weight(sheet);
-        sheet.detailed(BETA, flattest, || Detail::Shape(self.points_mm.iter().map(|at| [at[0], at[1]]).collect()));
+        sheet.detailed(BETA, flattest, || {
+            Detail::Shape(self.points.iter().map(|point| [point.at_mm[0], point.at_mm[1]]).collect())
+        });
         let counted = if self.sharing() == Sharing::Stiff { 2.0 } else { legs.len().min(4) as f64 };
         sheet.step(N_LEGS, counted);
         let factor = leg_factor(counted, is_steep);
         sheet.detailed(K_L, factor, || Detail::Rows(alloc::vec![[counted, factor]]));
         sheet.step(M_LEG, leg_kg);
-        let rating = sheet.step(R_SLING, factor * leg_kg * G_N_PER_KG);
+        let set_kg = sheet.step(M_SET, factor * leg_kg);
+        let rating = sheet.step(R_SLING, set_kg * G_N_PER_KG);
         compared(weight, rating, U_SLING, sheet)
     }
 }

@@ -4,15 +4,17 @@ use crate::calc::clause::{INPUT, PRACTICE, STATICS};
 use crate::calc::{Document, steps};
 
 /// EN 13414-1.
-pub static EN_13414_1: Document =
-    Document { short: "EN 13414-1", title: "EN 13414-1:2003+A2:2008, Steel wire rope slings: Slings for general lifting service" };
-/// OSHA 29 CFR 1910.184.
-pub static OSHA_SLINGS: Document = Document { short: "29 CFR 1910.184", title: "29 CFR 1910.184, Slings, OSHA" };
+pub static EN_13414_1: Document = Document {
+    short: "EN 13414-1",
+    title: "EN 13414-1:2003+A2:2008, Steel wire rope slings: Slings for general lifting service",
+};
 /// DIN 580.
 pub static DIN_580: Document = Document { short: "DIN 580", title: "DIN 580, Lifting eye bolts" };
 /// WAC 296-155-56110.
-pub static WAC: Document =
-    Document { short: "WAC 296-155-56110", title: "Washington Administrative Code 296-155-56110, Rigging: lifting hardware" };
+pub static WAC: Document = Document {
+    short: "WAC 296-155-56110",
+    title: "Washington Administrative Code 296-155-56110, Rigging: lifting hardware",
+};
 /// FED-STD-H28/2B.
 pub static FED_STD_H28: Document = Document {
     short: "FED-STD-H28/2B",
@@ -30,7 +32,7 @@ steps! { 22 "lifting";
     ABOVE "" Number (STATICS "" Derived) "the centre of gravity lies above a lifting point: a leg may go slack and the load turn over, so a rigger must keep it within the slings": Reason;
     Z_H "z_H" Length (INPUT "lifting" Derived) "Hook above the floor": Given;
     E_H "e_H" Length (STATICS "" Derived) "Centre of gravity beside the hook, before it swings": Geometry;
-    TILT "theta" Angle (STATICS "the centre comes to rest below the hook" Derived) "How far it tilts until its centre hangs below the hook" = "atan(e_H / (z_H - z_G))";
+    TILT "theta" Angle (STATICS "the centre comes to rest below the hook" Derived) "How far it tilts until its centre hangs below the hook": Geometry;
     TILT_MAX "theta_max" Angle (PRACTICE "" Memory) "Tilt that is tolerated for a load that must not slide or strike": Condition;
     U_TILT "u" Utilisation (STATICS "" Derived) "Tilt over the tilt that is tolerated" = "theta / theta_max";
     HOOK_LOW "" Number (STATICS "" Derived) "the hook does not stand above the centre of gravity: it cannot hang there": Reason;
@@ -38,14 +40,15 @@ steps! { 22 "lifting";
     BETA_MAX "beta_max" Angle (EN_13414_1 "Table 4; OSHA: not below 30 degrees from the horizontal" Secondary) "Flattest leg that is used": Condition;
     U_ANGLE "u" Utilisation (EN_13414_1 "Table 4" Secondary) "Angle over the flattest that is used" = "beta / beta_max";
     T_I "T_i" Force (STATICS "equilibrium of the legs that carry, worst set for each leg" Derived) "Pull in each leg": Solved;
-    T "T" Force (STATICS "" Derived) "Pull in the hardest leg" = "max(T_i)";
+    T "T" Force (STATICS "" Derived) "Pull in the hardest leg": Solved;
     M_LEG "m_1" Mass (INPUT "lifting" Derived) "Rating of a single straight leg": Given;
     R_LEG "R" Force (STATICS "" Derived) "Rating of a leg as a force" = "m_1 * g";
     U_LEG "u" Utilisation (STATICS "" Derived) "Pull over rating" = "T / R";
     NO_LEG_RATING "" Number (INPUT "lifting" Derived) "the rating of a single leg of the slings is not given (leg_capacity_kg)": Reason;
     N_LEGS "n" Number (EN_13414_1 "a rigid load on four legs counts as on two" Secondary) "Legs that count": Condition;
     K_L "K_L" Number (EN_13414_1 "Table 4" Secondary) "Leg factor": Table;
-    R_SLING "R" Force (EN_13414_1 "Table 4" Secondary) "Rating of the sling set" = "K_L * m_1 * g";
+    M_SET "m_set" Mass (EN_13414_1 "Table 4" Secondary) "Rating of the sling set" = "K_L * m_1";
+    R_SLING "R" Force (STATICS "" Derived) "Rating of the sling set as a force" = "m_set * g";
     U_SLING "u" Utilisation (EN_13414_1 "Table 4" Secondary) "Weight over rating of the set" = "W / R";
     TOO_FLAT "" Number (EN_13414_1 "Table 4" Secondary) "the table of leg factors ends at 60 degrees from the vertical": Reason;
     BETA_PICK "beta" Angle (STATICS "" Derived) "Pull at the point that is used most, from the axis of its bolt": Geometry;
@@ -63,6 +66,7 @@ steps! { 22 "lifting";
     L_MIN "L_min" Length (WAC "tapped blind hole in steel" Secondary) "Thread that must be engaged" = "k_e * d";
     U_LENGTH "u_L" Utilisation (WAC "" Secondary) "Thread needed over thread engaged" = "L_min / L_e";
     D_2 "d_2" Length (FED_STD_H28 "basic profile" Memory) "Basic pitch diameter" = "d - 0.649519 * P";
+    PI "pi" Number (STATICS "" Derived) "Half a turn": Constant;
     A_N "A_s_n" Area (FED_STD_H28 "basic profile, no tolerances" Memory) "Area of the inner thread that would shear" = "pi * L_e / P * d * (P / 2 + 0.57735 * (d - d_2))";
     R_M "R_m" Stress (INPUT "lifting" Derived) "Tensile strength of the part that holds the thread": Given;
     F_STRIP "F_s" Force (FED_STD_H28 "shear strength half the tensile strength" Memory) "Pull that strips the thread" = "0.5 * R_m * A_s_n";

@@ -25,7 +25,8 @@ impl Hung<'_> {
         let least = sheet.step(L_MIN, k * d);
         let u_length = sheet.step(U_LENGTH, least / engaged);
         let d_2 = sheet.step(D_2, d - 0.649519 * p);
-        let area = sheet.step(A_N, core::f64::consts::PI * engaged / p * d * (p / 2.0 + 0.57735 * (d - d_2)));
+        let pi = sheet.step(PI, core::f64::consts::PI);
+        let area = sheet.step(A_N, pi * engaged / p * d * (p / 2.0 + 0.57735 * (d - d_2)));
         let tensile = sheet.step(R_M, tensile);
         let strip = sheet.step(F_STRIP, 0.5 * tensile * area);
         let nu = sheet.step(NU, WORKING_COEFFICIENT);

@@ -19,7 +19,9 @@ impl Hung<'_> {
         }
         let aside = hypot(self.centre_mm[0] - x, self.centre_mm[1] - y);
         sheet.detailed(E_H, aside, || Detail::Shape(alloc::vec![[x, y], [self.centre_mm[0], self.centre_mm[1]]]));
-        let tilt = sheet.step(TILT, atan2(aside, below));
+        let tilt = sheet.detailed(TILT, atan2(aside, below), || {
+            Detail::Shape(alloc::vec![[0.0, z], [0.0, self.centre_mm[2]], [aside, self.centre_mm[2]]])
+        });
         let most = sheet.step(TILT_MAX, TILT_MAX_DEG.to_radians());
         compared(tilt, most, U_TILT, sheet)
     }

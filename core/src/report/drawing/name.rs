@@ -60,6 +60,7 @@ steps! { 18 "drawing";
     SHORT_SLIDING "" Number (STATICS "" Derived) "sliding": Name;
     SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
     SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
+    SHORT_LIFTING "" Number (STATICS "" Derived) "lifting": Name;
     SHORT_OTHER "" Number (STATICS "" Derived) "another check": Name;
 }
 
@@ -93,6 +94,13 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FreeSliding => SHORT_SLIDING,
         CheckId::FreeTilt => SHORT_TILT,
         CheckId::FreePush => SHORT_PUSH,
+        CheckId::LiftCentre
+        | CheckId::LiftTilt
+        | CheckId::LiftAngle
+        | CheckId::LiftLeg
+        | CheckId::LiftSling
+        | CheckId::LiftAttachment
+        | CheckId::LiftThread => SHORT_LIFTING,
         // A check that is new has no short name yet; a test tells.
         #[allow(unreachable_patterns)]
         _ => SHORT_OTHER,
