@@ -4,7 +4,7 @@
 //! "left", "right", "front", "rear" }, "anchors": [ { "at": [x, y], fields of its own ..., "tension", "shear": [x, y] } ] }`.
 //! Edges are positions in the plan, absent where far; `"boundary"` and each of `"openings"` of the slab have the same four
 //! sides. `"own"` counts the cabinet's own anchors, which come first; without it all are. `"ratios": [tension, shear]` scales the forces of a lone anchor until
-//! its ratios are these.
+//! its ratios are these, of the check that `"ratios_of"` names.
 //!
 //! Answers: every step by `check/symbol` (the first section of that check) and by `group-1/check/symbol`; of each check
 //! `check/utilisation`, the largest.
@@ -38,7 +38,8 @@ pub fn run(input: &Json) -> Result<Answers, String> {
 pub fn told(input: &Json) -> Result<Ran, String> {
     let mut case = read(input)?;
     if let Some(ratios) = input.get("ratios") {
-        case.scale_to([ratios[0].as_f64().unwrap(), ratios[1].as_f64().unwrap()]);
+        let of = input["ratios_of"].as_str().unwrap_or("interaction");
+        case.scale_to(of, [ratios[0].as_f64().unwrap(), ratios[1].as_f64().unwrap()]);
     }
     let (sheet, findings) = case.told();
     Ok(Ran { answers: case.answers_of(&sheet, &findings), sections: sheet.sections })
@@ -48,7 +49,7 @@ pub fn told(input: &Json) -> Result<Ran, String> {
 pub fn read(input: &Json) -> Result<Case, String> {
     let id = input["rule"].as_str().ok_or("no rule")?;
     let rule = anchor_rule(id).ok_or_else(|| format!("no rule {id}"))?;
-    only_known(rule, input, &["rule", "slab", "anchors", "ratios", "own"])?;
+    only_known(rule, input, &["rule", "slab", "anchors", "ratios", "ratios_of", "own"])?;
     let values = field_values(rule.fields, input)?;
     let mut anchors = Vec::new();
     let mut forces = Vec::new();
@@ -141,11 +142,18 @@ impl Case {
         (sheet, findings)
     }
 
-    fn scale_to(&mut self, ratios: [f64; 2]) {
+    fn scale_to(&mut self, of: &str, ratios: [f64; 2]) {
         self.forces[0] = AnchorForce { tension_n: 1000.0, shear_x_n: 1000.0, shear_y_n: 0.0 };
         let answers = self.answers();
-        self.forces[0].tension_n *= ratios[0] / answers["interaction/r_N"].value;
-        self.forces[0].shear_x_n *= ratios[1] / answers["interaction/r_V"].value;
+        let ratio = |symbols: [&str; 2]| {
+            symbols
+                .into_iter()
+                .find_map(|symbol| answers.get(&format!("{of}/{symbol}")))
+                .expect("a ratio is told")
+                .value
+        };
+        self.forces[0].tension_n *= ratios[0] / ratio(["r_N", "beta_N"]);
+        self.forces[0].shear_x_n *= ratios[1] / ratio(["r_V", "beta_V"]);
     }
 
     /// Steps and utilisations by their addresses.

@@ -84,7 +84,10 @@ pub fn uncovered(facts: &Facts, openings: &[Rectangle]) -> Option<StepId> {
     let any = |claim: &dyn Fn(&super::facts::Anchor) -> bool| facts.anchors.iter().any(claim);
     let is_missing = |measure: f64| measure.is_nan() || measure <= 0.0;
     let first = facts.anchors.first()?;
-    let is_like_first = |anchor: &super::facts::Anchor| anchor.bolt == first.bolt && anchor.h_ef == first.h_ef;
+    let is_like_first = |anchor: &super::facts::Anchor| {
+        let of = |anchor: &super::facts::Anchor| (anchor.d, anchor.a_s, anchor.bolt.steel.f_uk, anchor.h_ef);
+        of(anchor) == of(first)
+    };
     let reasons = [
         (facts.anchors.len() > ANCHORS_MAX, TOO_MANY),
         (less(facts.f_ck_slab, F_CK_RANGE[0]) || more(facts.f_ck_slab, F_CK_RANGE[1]), WEAK),
