@@ -3,6 +3,7 @@
 //! Projects come in as the text that the user made; results go out as plain JavaScript values, texts of rows as codes
 //! that the page looks up in its baked tables.
 
+mod approval;
 mod place;
 mod print;
 mod study;
@@ -28,7 +29,7 @@ enum Assessed {
 
 /// A fault with its sentence.
 #[derive(Serialize)]
-struct FaultTold {
+pub(crate) struct FaultTold {
     path: String,
     problem: steadfoot::input::Problem,
     given: String,
@@ -137,14 +138,14 @@ fn with_project(text: &str, then: impl FnOnce(&Project) -> JsValue) -> JsValue {
     }
 }
 
-fn told(fault: Fault) -> FaultTold {
+pub(crate) fn told(fault: Fault) -> FaultTold {
     let sentence = fault.sentence();
     let Fault { path, problem, given, allowed, line, column } = fault;
     FaultTold { path, problem, given, allowed, line, column, sentence }
 }
 
 /// A plain JavaScript value. The shapes are our own and always convert; null says that one did not.
-fn plain<T: Serialize>(value: &T) -> JsValue {
+pub(crate) fn plain<T: Serialize>(value: &T) -> JsValue {
     let serializer = serde_wasm_bindgen::Serializer::new().serialize_missing_as_null(true);
     value.serialize(&serializer).unwrap_or(JsValue::NULL)
 }

@@ -2,6 +2,7 @@
 
 mod agreement;
 mod anchored;
+pub mod approval;
 mod as_built;
 mod assess;
 pub mod bench;
