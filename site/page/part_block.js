@@ -42,7 +42,7 @@ class PartBlock {
       this.rows = [];
       this.pickers = [];
       return fill(this.body, make("p", { class: "tools" },
-        make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(part.fresh) }, "Give the ", part.noun)));
+        make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(part.fresh) }, "Give the ", part.noun)), this.tools());
     }
     const fields = fieldsOf(part.path, tree).filter((field) => !this.hidden.includes(field.key));
     this.rows = fields.map((field) => new FieldRow(this.seat, field, within(part.path, field.key)));
@@ -50,10 +50,15 @@ class PartBlock {
     this.pickers = placePickers(this.seat, part, tree);
     // The rule itself is asked first, then the place, then what the place fills.
     const [first, ...rest] = this.rows.map((row) => row.element);
-    return fill(this.body, first, this.pickers.map((picker) => picker.element), rest,
+    return fill(this.body, first, this.tools(), this.pickers.map((picker) => picker.element), rest,
       rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), textWithSymbols(rule.stops)),
       part.presence === "optional" && make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(undefined) }, "Take the ", part.noun, " away")));
+  }
+
+  // Approval data stand beside the rule that asks for them.
+  tools() {
+    return this.part.id === "anchorage" && new ApprovalTools(this.seat).element;
   }
 
   give(value) {

@@ -7,17 +7,32 @@ use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 
 use crate::{FaultTold, plain, system_of, told};
 
+/// What an approval file gives, and which fields of such documents it says nothing of.
+#[derive(Serialize)]
+struct Read {
+    rule: &'static str,
+    title: String,
+    anchorage: approval::Known,
+    left_out: Vec<&'static str>,
+}
+
 /// What is wrong with an approval file.
 #[derive(Serialize)]
 struct Faults {
     faults: Vec<FaultTold>,
 }
 
-/// Reads an approval file: `{ format, rule, title, anchorage }` with the values that it gives, or `{ faults }`.
+/// Reads an approval file: `{ rule, title, anchorage, left_out }`, the values that it gives and the keys of those that it
+/// could give and does not; or `{ faults }`.
 #[wasm_bindgen]
 pub fn approval_read(text: &str, system: &str) -> JsValue {
     match approval::read(text, system_of(system)) {
-        Ok(approval) => plain(&approval),
+        Ok(approval) => plain(&Read {
+            rule: approval.rule.id,
+            left_out: approval.left_out(),
+            title: approval.title,
+            anchorage: approval.known,
+        }),
         Err(faults) => plain(&Faults { faults: faults.into_iter().map(told).collect() }),
     }
 }

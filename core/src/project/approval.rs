@@ -36,8 +36,23 @@ pub struct Approval {
     pub rule: &'static AnchorRule,
     /// Fastener and document in the reader's words; may be empty.
     pub title: String,
-    /// The values in the order of the rule's fields; unknown where the file has none.
+    /// What it gives.
+    pub known: Known,
+}
+
+/// Values under the keys of their fields.
+pub struct Known {
+    fields: &'static [Field],
+    /// In the order of the rule's fields; unknown where the file has none.
     pub values: Values,
+}
+
+impl Approval {
+    /// Keys of the fields that such a document could give and this file does not.
+    pub fn left_out(&self) -> Vec<&'static str> {
+        let places = self.rule.report_fields.iter().filter(|&&place| self.known.values.0[place] == Value::Unknown);
+        places.map(|&place| self.rule.fields[place].key).collect()
+    }
 }
 
 /// Reads an approval file. The text is in SI; `system` only says in which units the faults tell what is allowed.
@@ -73,9 +88,11 @@ pub fn read(text: &str, system: System) -> Result<Approval, Vec<Fault>> {
     let rule = rule(&mut reader, &spot);
     let values = anchorage(&mut reader, &spot, rule);
     match (rule, values) {
-        (Some(rule), Some(values)) if reader.count() == 0 => {
-            Ok(Approval { rule, title: top.text(TITLE).unwrap_or("").into(), values })
-        }
+        (Some(rule), Some(values)) if reader.count() == 0 => Ok(Approval {
+            rule,
+            title: top.text(TITLE).unwrap_or("").into(),
+            known: Known { fields: rule.fields, values },
+        }),
         _ => Err(reader.faults()),
     }
 }
@@ -88,7 +105,8 @@ pub fn of_project(project: &Project) -> Option<Approval> {
         if rule.report_fields.contains(&place) { value.clone() } else { Value::Unknown }
     };
     let values = Values(anchorage.values.0.iter().enumerate().map(kept).collect());
-    (!rule.report_fields.is_empty()).then(|| Approval { rule, title: project.title.clone(), values })
+    let known = Known { fields: rule.fields, values };
+    (!rule.report_fields.is_empty()).then(|| Approval { rule, title: project.title.clone(), known })
 }
 
 fn rule<'t>(reader: &mut Reader<'t>, spot: &Spot<'t>) -> Option<&'static AnchorRule> {
@@ -165,20 +183,16 @@ impl Serialize for Approval {
         file.serialize_field("format", APPROVAL_FORMAT)?;
         file.serialize_field("rule", self.rule.id)?;
         file.serialize_field("title", &self.title)?;
-        file.serialize_field("anchorage", &Known(self))?;
+        file.serialize_field("anchorage", &self.known)?;
         file.end()
     }
 }
 
-/// The known values under the keys of their fields.
-struct Known<'a>(&'a Approval);
-
-impl Serialize for Known<'_> {
+impl Serialize for Known {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let Approval { rule, values, .. } = self.0;
-        let known = values.0.iter().filter(|value| **value != Value::Unknown).count();
+        let known = self.values.0.iter().filter(|value| **value != Value::Unknown).count();
         let mut anchorage = serializer.serialize_struct("anchorage", known)?;
-        for (field, value) in rule.fields.iter().zip(&values.0) {
+        for (field, value) in self.fields.iter().zip(&self.values.0) {
             match (value, field.shape) {
                 (Value::Number(number), _) => anchorage.serialize_field(field.key, number)?,
                 (Value::Flag(flag), _) => anchorage.serialize_field(field.key, flag)?,
