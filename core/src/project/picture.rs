@@ -73,6 +73,8 @@ pub fn scene(project: &Project, at: Option<&At>) -> Scene {
         feet: feet(&supports, settled.as_ref().ok()),
         anchors: anchors(project, &forces, settled.is_ok()),
         slab: project.slab.as_ref().map_or(Rectangle::EVERYWHERE, |slab| slab.outline),
+        openings: project.slab.as_ref().map_or(Vec::new(), |slab| slab.openings.clone()),
+        neighbours: neighbours(project),
         breakouts: bench.breakout_outlines(&pulled),
         contents: contents(project, state),
         centre_mm: load.centre_mm,
@@ -80,6 +82,15 @@ pub fn scene(project: &Project, at: Option<&At>) -> Scene {
         pivot,
         ending,
     }
+}
+
+/// Where the anchors of the neighbours stand.
+fn neighbours(project: &Project) -> Vec<Point> {
+    let all = project.neighbours.iter().flat_map(|neighbour| {
+        let anchors = project.cabinet.anchors.iter();
+        anchors.map(move |anchor| Point::new(anchor.at.x_mm + neighbour.at.x_mm, anchor.at.y_mm + neighbour.at.y_mm))
+    });
+    all.collect()
 }
 
 /// The rose of a report.

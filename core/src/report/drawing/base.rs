@@ -35,6 +35,7 @@ pub fn draw_base(board: &mut Board, scene: &Scene, scale: &Scale, view: &PlanVie
             board.avoid_last(0.8);
         }
     }
+    draw_surroundings(board, scene, scale, view);
     for (place, one) in scene.contents.iter().enumerate() {
         if one.drawn_out_mm > 0.0 {
             board.polygon("drawer", &view.patch(&one.footprint()).corners()).of = Of::Contents(place);
@@ -47,6 +48,18 @@ pub fn draw_base(board: &mut Board, scene: &Scene, scale: &Scale, view: &PlanVie
     draw_anchors(board, scene, view);
     if let Some(edge) = scene.pivot {
         draw_pivot(board, view.place(edge.from), view.place(edge.to));
+    }
+}
+
+/// Openings in the slab, and the anchors of the neighbours as far as they are in sight.
+fn draw_surroundings(board: &mut Board, scene: &Scene, scale: &Scale, view: &PlanView) {
+    for opening in scene.openings.iter().filter_map(|opening| opening.clipped(&scale.frame)) {
+        board.polygon("opening", &view.patch(&opening).corners());
+        board.avoid_last(0.8);
+    }
+    for &anchor in scene.neighbours.iter().filter(|anchor| scale.frame.contains(**anchor)) {
+        board.circle("bolt neighbour", view.place(anchor), BOLT_PX);
+        board.avoid_last(1.0);
     }
 }
 

@@ -38,6 +38,8 @@ use crate::calc::number::{cos, sin};
 ///     feet: vec![],
 ///     anchors: vec![anchor],
 ///     slab: Rectangle::EVERYWHERE,
+///     openings: vec![],
+///     neighbours: vec![],
 ///     breakouts: vec![],
 ///     contents: vec![],
 ///     centre_mm: [0.0, 0.0, 900.0],

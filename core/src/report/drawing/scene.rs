@@ -18,6 +18,10 @@ pub struct Scene {
     pub anchors: Vec<Anchor>,
     /// The slab's edges in cabinet coordinates; a side that is far away is infinite.
     pub slab: Rectangle,
+    /// Openings in the slab.
+    pub openings: Vec<Rectangle>,
+    /// Anchors of the neighbouring cabinets.
+    pub neighbours: Vec<Point>,
     /// The outlines of the concrete that would break out.
     pub breakouts: Vec<Polygon>,
     /// What the cabinet carries in this state, in the order of the file.

@@ -17,6 +17,7 @@ steps! { 68 "ACI 318-19, ductile steel first";
     N_PULLOUT "N_n" Force (ACI_318_19 "17.10.5.3(a)(i)" Secondary) "Nominal strength against pullout": Solved;
     N_BLOWOUT "N_n" Force (ACI_318_19 "17.10.5.3(a)(i)" Secondary) "Nominal strength against side-face blowout": Solved;
     N_BOND "N_n" Force (ACI_318_19 "17.10.5.3(a)(i)" Secondary) "Nominal bond strength": Solved;
+    N_BARS "N_n" Force (ACI_318_19 "17.10.5.3(a)(i), 17.5.2.1" Memory) "Nominal strength of the anchor reinforcement": Solved;
     R_CONCRETE "r_concrete" Utilisation (ACI_318_19 "17.10.5.3(a)(i)" Secondary) "Pull over nominal strength of the concrete" = "N_ua / N_n";
     U "u" Utilisation (ACI_318_19 "17.10.5.3(a)(i)" Secondary) "The steel has to be used as much as the concrete, or more" = "r_concrete / r_steel";
     D_A "d_a" Length (INPUT "" Derived) "Diameter of the anchor": Given;
@@ -38,6 +39,8 @@ pub enum Mode {
     Blowout,
     /// Bond.
     Bond,
+    /// Anchor reinforcement in the place of breakout.
+    Bars,
 }
 
 impl Mode {
@@ -47,6 +50,7 @@ impl Mode {
             Mode::Pullout => N_PULLOUT,
             Mode::Blowout => N_BLOWOUT,
             Mode::Bond => N_BOND,
+            Mode::Bars => N_BARS,
         }
     }
 }

@@ -9,7 +9,7 @@ use crate::rules::bolts::{SIZE_WORDS, STEEL_WORDS};
 fields! {
     ANCHOR_KIND "anchor_kind" Choice(KIND_WORDS), Word(0),
         "Kind of anchor",
-        "How it holds in the concrete. Anchors that are installed in hardened concrete need values from their own evaluation report; what is missing is named, and what needs it is not covered.",
+        "How it holds in the concrete. Anchors that are installed in hardened concrete need values from their own evaluation report; what is missing is named, and what needs it is not covered. Adhesive anchors need concrete that is at least 21 days old (17.2.2).",
         "ACI 318-19 17.1.2, 2.3",
         ["cast-in, with a head, nut or washer, or a welded stud", "cast-in, hooked (J or L)", "expansion, torque-controlled", "expansion, displacement-controlled", "undercut", "screw", "adhesive"];
     BOLT "bolt" Choice(SIZE_WORDS), Fault,

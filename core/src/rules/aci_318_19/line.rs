@@ -65,11 +65,7 @@ pub fn sides_across(side: usize) -> [usize; 2] {
 impl EdgeLine {
     /// How far an anchor stands from the line, positive on the side of the concrete.
     pub fn distance_mm(&self, anchor: &Anchor) -> f64 {
-        self.from_point_mm(anchor.at)
-    }
-
-    /// The same of a place.
-    pub fn from_point_mm(&self, at: Point) -> f64 {
+        let at = anchor.at;
         match self.side {
             0 => at.x_mm - self.at_mm,
             1 => self.at_mm - at.x_mm,

@@ -157,7 +157,9 @@ fn breakouts(round: &mut Round, set: &PulledSet, pulled: Set) {
             let share = |from: usize| if from == place { utilisation } else { utilisation * pull[from] / pull[place] };
             members(pulled & facts.own).for_each(|from| round.raise(check, from, share(from)));
         }
-        round.find(check, Subject::Anchor(place as u16), &[], outcome);
+        let subject = Subject::Anchor(place as u16);
+        round.find(check, subject, &[], outcome);
+        yields_first(round, (Mode::Bars, subject), &[place], outcome);
         round.say(tributary, Outcome::NotNeeded(c::BARS_CARRY));
         return;
     }
@@ -216,11 +218,11 @@ fn yields_first(round: &mut Round, (mode, subject): (Mode, Subject), group: &[us
         return;
     }
     let quiet = &mut Sheet::quiet();
-    let phi = match mode {
-        Mode::Pullout => reduction::pullout(facts, quiet),
-        _ => reduction::concrete(Action::Tension, facts, quiet),
+    let reduced = match mode {
+        Mode::Bars => reduction::bars(quiet),
+        Mode::Pullout => reduction::pullout(facts, quiet) * reduction::seismic(facts, quiet),
+        _ => reduction::concrete(Action::Tension, facts, quiet) * reduction::seismic(facts, quiet),
     };
-    let reduced = phi * reduction::seismic(facts, quiet);
     let force = |newtons| facts.edition.system.from_si(newtons, Kind::Force);
     let set = group.iter().fold(0, |set, &place| set | only(place));
     let concrete = (mode, force(value), force(limit) / reduced);

@@ -60,26 +60,35 @@ fn least_spacing(facts: &Facts, (d_a, h_ef): (f64, f64), sheet: &mut Sheet) -> f
     if facts.tightened { sheet.step(S_MIN_TORQUED, 6.0 * d_a) } else { sheet.step(S_MIN, 4.0 * d_a) }
 }
 
+/// Two anchors, with their least spacing over their spacing.
+struct Pair {
+    places: [usize; 2],
+    ratio: f64,
+    /// The larger diameter and the larger embedment.
+    size: (f64, f64),
+    s: f64,
+}
+
 /// The two anchors that stand closest for their size.
 pub fn spacing(facts: &Facts, sheet: &mut Sheet) -> (Subject, Outcome) {
     let quiet = &mut Sheet::quiet();
-    let mut worst: Option<([usize; 2], f64, (f64, f64), f64)> = None;
+    let mut worst: Option<Pair> = None;
     for (place, anchor) in facts.anchors.iter().enumerate().filter(|&(place, _)| facts.is_own(place)) {
         for (beside, other) in facts.anchors.iter().enumerate().skip(place + 1) {
             let size = (anchor.d_a.max(other.d_a), anchor.h_ef.max(other.h_ef));
             let s = facts.length(anchor.at.distance_mm(other.at));
             let ratio = least_spacing(facts, size, quiet) / s;
-            if worst.is_none_or(|known| ratio > known.1) {
-                worst = Some(([place, beside], ratio, size, s));
+            if worst.as_ref().is_none_or(|known| ratio > known.ratio) {
+                worst = Some(Pair { places: [place, beside], ratio, size, s });
             }
         }
     }
-    let Some((pair, ratio, size, s)) = worst else { return (Subject::Whole, Outcome::NotNeeded(ONE_ANCHOR)) };
-    let subject = Subject::Anchor(pair[0] as u16);
+    let Some(Pair { places, ratio, size, s }) = worst else { return (Subject::Whole, Outcome::NotNeeded(ONE_ANCHOR)) };
+    let subject = Subject::Anchor(places[0] as u16);
     sheet.open(Part::Anchors, subject, Some(CheckId::AnchorSpacing), facts.edition.system);
     sheet.step(D_A, size.0);
     let s_min = least_spacing(facts, size, sheet);
-    sheet.detailed(S, s, || facts.line(pair.map(|place| facts.anchors[place].at)));
+    sheet.detailed(S, s, || facts.line(places.map(|place| facts.anchors[place].at)));
     sheet.step(U_S, ratio);
     (subject, more_is_better(facts, s, s_min, ratio))
 }
