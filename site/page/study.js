@@ -11,7 +11,13 @@ const studyDesk = {
   ask(question, answer, asker) {
     this.asked = this.asked.filter((one) => one.asker !== asker);
     this.asked.push({ question, answer, asker });
+    this.stop(asker);
     this.next();
+  },
+
+  // What is under way for an asker ends with what it has found.
+  stop(asker) {
+    if (this.busy !== null && this.busy.asker === asker) this.worker.postMessage({ stop: true });
   },
 
   next() {
@@ -22,6 +28,10 @@ const studyDesk = {
   },
 
   done(said) {
+    if (said && said.progress) {
+      this.busy.asker.progress(said.progress);
+      return;
+    }
     const { answer } = this.busy;
     this.busy = null;
     answer(said);
@@ -30,18 +40,43 @@ const studyDesk = {
 
   // Where a page may have no worker, the same question is asked here, between two breaths.
   open() {
-    const here = { postMessage: (question) => setTimeout(() => this.done(studyHere(question))) };
+    const here = { postMessage: (question) => Array.isArray(question) && setTimeout(() => this.done(studyHere(question))) };
     try {
       const worker = engineWorker((engine) => {
         let words = {};
+        let stopped = false;
+        const wordsOf = (code) => words[code] || "";
+        // A study in portions is left now and then, so that it can be stopped, and say how far it is.
+        const goOn = (work, system, width) => {
+          const until = Date.now() + 80;
+          let more = true;
+          while (more && Date.now() < until) more = work.advance();
+          if (more && !stopped) {
+            self.postMessage({ progress: [...work.progress()] });
+            setTimeout(() => goOn(work, system, width));
+            return;
+          }
+          self.postMessage(work.shown(system, width, wordsOf));
+          work.free();
+        };
         self.onmessage = ({ data }) => {
           if (data.words) {
             words = data.words;
             return;
           }
+          if (data.stop) {
+            stopped = true;
+            return;
+          }
           const [text, system, id, extra, width] = data;
+          stopped = false;
           try {
-            self.postMessage(engine.study(text, system, id, extra, width, (code) => words[code] || ""));
+            const work = engine.begin_study(text, id, extra);
+            if (work) {
+              goOn(work, system, width);
+              return;
+            }
+            self.postMessage(engine.study(text, system, id, extra, width, wordsOf));
           } catch (error) {
             self.postMessage({ broken: String(error) });
           }
@@ -74,11 +109,17 @@ function studyHere([text, system, id, extra, width]) {
 class StudyView {
   constructor(id) {
     this.id = id;
-    this.extra = "";
+    this.record = RECORD_STUDIES.includes(id) ? new RecordControl(() => this.assessment && this.update(this.assessment)) : null;
+    this.figure = id === "rocking" ? new RockingFigure() : null;
     this.asked = null;
     this.body = make("div", { class: "study-body" });
-    this.element = make("div", { class: "study", "data-study": id }, this.body);
+    this.element = make("div", { class: "study", "data-study": id }, this.record && this.record.element, this.body);
+    if (this.record) this.record.takeDrops(this.element);
     this.askLater = whenQuiet(STUDY_DELAY_MS, () => this.ask());
+  }
+
+  get extra() {
+    return this.record === null ? "" : broughtRecord.text;
   }
 
   update(assessment) {
@@ -98,6 +139,14 @@ class StudyView {
     studyDesk.ask([text, system, this.id, this.extra, width], (said) => this.tell(said), this);
   }
 
+  progress([done, of]) {
+    if (!this.body.querySelector("progress")) {
+      fill(this.body, make("p", { class: "study-progress" }, make("progress", { max: of, value: done, "aria-label": "How far it is" }),
+        make("button", { type: "button", class: "plain", "data-key": "stop " + this.id, click: () => studyDesk.stop(this) }, "Stop here")));
+    }
+    this.body.querySelector("progress").value = done;
+  }
+
   tell(said) {
     this.element.setAttribute("aria-busy", "false");
     if (said === null || said === undefined || said.broken) {
@@ -110,6 +159,7 @@ class StudyView {
 
   shown({ notes, tables, pictures, sections }) {
     return [
+      this.figure && this.figure.of(this.assessment.text, this.extra),
       pictures.map((picture) => make("figure", { class: "figure " + picture.view }, make("div", { class: "frame" }, drawingOf(picture)), make("figcaption", {}, picture.title))),
       tables.map((table) => studyTable(table, this.id)),
       notes.map((note) => make("p", { class: "note" }, textWithSymbols(sentenceCase(wordsOf(note))), ".")),

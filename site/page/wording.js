@@ -96,3 +96,4 @@ const UTILISATION = 1;
 const LENGTH = 3;
 const MASS = 12;
 const ANGLE = 17;
+const TIME = 18;

@@ -6,7 +6,10 @@ const WORKSHEET_KINDS = {
   "load-out": { title: "What stands there", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "contents[*].mass_kg"], tables: [StatesTable], topics: [] },
   demand: { title: "How hard it is shaken", view: "rose", fields: ["site.*"], tables: [CasesTable] },
   "base-reactions": { title: "What feet and anchors feel", view: "plan", fields: ["cabinet.frame.centre_mm", "cabinet.feet[*].stiffness_n_per_mm", "cabinet.anchors[*].stiffness_n_per_mm"], checks: /^base\./ },
-  "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction"], checks: /^free\./, drawn: /^free\.tipping$/, topics: ["free"] },
+  "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction", "motion.slope", "motion.push_height_mm"], checks: /^free\./, drawn: /^free\.tipping$/, topics: ["free"], studies: ["standing-free"] },
+  rocking: { title: "Whether it rocks, and how far", fields: ["motion.pulse", "motion.pulse_g", "motion.pulse_s", "motion.impulse", "motion.record_unit", "motion.record_step_s", "motion.record_factor", "motion.friction_low"], topics: [], studies: ["rocking"] },
+  fragility: { title: "How strong before it falls", fields: ["motion.pulse", "motion.pulse_g", "motion.pulse_s", "motion.strongest", "motion.record_unit"], topics: [], studies: ["fragility"] },
+  "response-spectrum": { title: "What is in a record", fields: ["motion.record_unit", "motion.record_step_s", "motion.record_factor", "motion.damping"], topics: [], studies: ["response-spectrum"] },
   anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.rule", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], checks: /^anchor\./ },
   feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./, drawn: /^foot\./ },
 };

@@ -4,6 +4,7 @@
 //! that the page looks up in its baked tables.
 
 mod approval;
+mod motion;
 mod place;
 mod print;
 mod study;

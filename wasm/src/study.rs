@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 use steadfoot::calc::{StepId, System};
-use steadfoot::project::{self, Project};
+use steadfoot::project;
 use steadfoot::report::drawing::{self, Drawing, Painter};
 use steadfoot::report::sheet_told::{SectionTold, section_told};
 use steadfoot::report::table::Table;
@@ -12,7 +12,7 @@ use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 /// What came of a study.
 #[derive(Serialize)]
 #[serde(rename_all = "lowercase")]
-enum Studied {
+pub enum Studied {
     Shown { notes: Vec<StepId>, tables: Vec<Table>, pictures: Vec<Drawing>, sections: Vec<SectionTold> },
     Reason(StepId),
 }
@@ -27,11 +27,11 @@ pub fn study(text: &str, system: &str, id: &str, extra: &str, width_px: f64, wor
     let said = |id: StepId| words.call1(&JsValue::NULL, &id.code().into()).ok().and_then(|word| word.as_string());
     let words = |id: StepId| said(id).unwrap_or_default();
     let painter = Painter { width_px, system: crate::system_of(system), words: &words };
-    crate::plain(&studied(&project, study, extra, &painter))
+    crate::plain(&studied((study.make)(&project, extra), &painter))
 }
 
-fn studied(project: &Project, study: &study::Study, extra: &str, painter: &Painter) -> Studied {
-    match (study.make)(project, extra) {
+pub fn studied(made: Result<Shown, StepId>, painter: &Painter) -> Studied {
+    match made {
         Ok(Shown { notes, tables, pictures, sections }) => Studied::Shown {
             notes,
             tables,
