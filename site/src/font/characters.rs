@@ -18,7 +18,7 @@ const RANGES: [RangeInclusive<char>; 9] = [
 ];
 
 /// Greek capitals that no Latin one looks like; the italic ones follow. Small Greek is italic only.
-const GREEK: &str = "ΓΔΘΛΞΠΣΦΨΩμ𝛤𝛥𝛩𝛬𝛯𝛱𝛴𝛷𝛹𝛺𝛼𝛽𝛾𝛿𝜀𝜁𝜂𝜃𝜄𝜅𝜆𝜇𝜈𝜉𝜋𝜌𝜎𝜏𝜐𝜑𝜒𝜓𝜔𝜕𝜖𝜗𝜙";
+const GREEK: &str = "ΓΔΘΛΞΠΣΦΨΩαμ𝛤𝛥𝛩𝛬𝛯𝛱𝛴𝛷𝛹𝛺𝛼𝛽𝛾𝛿𝜀𝜁𝜂𝜃𝜄𝜅𝜆𝜇𝜈𝜉𝜋𝜌𝜎𝜏𝜐𝜑𝜒𝜓𝜔𝜕𝜖𝜗𝜙";
 
 const SIGNS: &str = "\u{a0}\u{202f}ℎ°±·×÷‐–—‖…′″∂∅∆∇∈∉∏∑−∗∘√∝∞∠∣∥∧∨∩∪∫∼≃≈≔≠≡≤≥≪≫⊂⊆⊥⋅⋮⋯⋱⌈⌉⌊⌋⟨⟩←↑→↓⇒";
 
