@@ -7,7 +7,7 @@ use super::Project;
 use super::anchored::{amplification, other_anchors, prepared_anchors};
 use super::footed::{feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
-use crate::base_reactions::told::{tell_hand_method, tell_reactions};
+use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions};
 use crate::base_reactions::{BaseLoad, Reactions, Shear, Supports, Unbalanced, pivots};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::check_equilibrium;
@@ -15,7 +15,7 @@ use crate::checks::feet::{self, FootForce, FootOnSlab};
 use crate::load_case::Format;
 use crate::load_out::{self, Load};
 use crate::report::missing::TURNS_FAR;
-use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
+use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors, WholeLoad};
 use crate::rules::demand::Demand;
 
 /// One place in the sweep.
@@ -180,7 +180,10 @@ impl<'p> Bench<'p> {
         }
         match place.run.purpose {
             Purpose::Component => self.check_feet(sheet, findings),
-            Purpose::Anchors => self.check_anchors(place, shares, sheet, findings),
+            Purpose::Anchors => {
+                self.check_anchors(place, shares, sheet, findings);
+                self.check_whole(&load, sheet, findings);
+            }
         }
     }
 
@@ -263,6 +266,21 @@ impl<'p> Bench<'p> {
                 findings.find(Finding { check, subject, outcome });
             }
         }
+    }
+
+    /// What the anchor rule finds by statics of its own.
+    fn check_whole(&self, load: &CaseLoad, sheet: &mut Sheet, findings: &mut dyn Findings) {
+        let (Some(anchors), None) = (&self.anchors, self.anchors_refused) else { return };
+        let push = load.push();
+        let whole = WholeLoad {
+            weight_n: load.gravity * load.weight_n(),
+            upward_n: -load.vertical * load.weight_n(),
+            horizontal_n: push.horizontal_n,
+            at: push.at,
+            height_mm: push.height_mm,
+            direction_rad: push.direction_rad,
+        };
+        anchors.check_whole(&whole, sheet, findings);
     }
 
     fn check_anchors(

@@ -3,7 +3,7 @@
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-use super::{aci_318_19, en_1992_4};
+use super::{aci_318_19, en_1992_4, japan_bolts};
 use crate::calc::{CheckId, Document, Outcome, Sheet, StepId, StepTable, Subject, System};
 use crate::geometry::{Point, Polygon, Rectangle};
 use crate::input::fault::Problem;
@@ -113,6 +113,23 @@ pub struct AnchorForce {
     pub shear_y_n: f64,
 }
 
+/// The cabinet as a whole in one load case and direction, for practices that have statics of their own.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct WholeLoad {
+    /// Weight with its load factor.
+    pub weight_n: f64,
+    /// Vertical action, upwards positive.
+    pub upward_n: f64,
+    /// Horizontal action.
+    pub horizontal_n: f64,
+    /// The centre of gravity in the plan.
+    pub at: Point,
+    /// Its height.
+    pub height_mm: f64,
+    /// Which way the horizontal action pushes, from +x towards +y.
+    pub direction_rad: f64,
+}
+
 /// The outcome of one failure mode for one anchor or group.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Finding {
@@ -152,6 +169,9 @@ pub trait PreparedAnchors {
     /// Finds at least one outcome for each of the other anchor checks: the worst anchor for steel and pullout, every
     /// group for the rest.
     fn check(&mut self, forces: &[AnchorForce], level: Amplification, sheet: &mut Sheet, findings: &mut dyn Findings);
+
+    /// What the rule finds by statics of its own, beside the forces that it is given.
+    fn check_whole(&self, _load: &WholeLoad, _sheet: &mut Sheet, _findings: &mut dyn Findings) {}
 
     /// Whether the hole of an anchor lets it take shear along x and along y.
     fn takes_shear(&self, _anchor: usize) -> [bool; 2] {
@@ -194,6 +214,7 @@ pub static ANCHOR_RULES: &[&AnchorRule] = &[
     &aci_318_19::ACI_318_11_SI,
     &aci_318_19::ACI_318_11_US,
     &en_1992_4::RULE,
+    &japan_bolts::RULE,
 ];
 
 /// Their texts, in the same order.
@@ -205,6 +226,7 @@ pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] = &[
     &aci_318_19::ACI_318_11_SI_TEXT,
     &aci_318_19::ACI_318_11_US_TEXT,
     &en_1992_4::TEXT,
+    &japan_bolts::TEXT,
 ];
 
 /// The rule with an id.

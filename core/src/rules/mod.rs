@@ -24,6 +24,7 @@ mod en_1998_1;
 pub mod floor;
 mod gb_50011;
 mod is_1893;
+mod japan_bolts;
 mod japan_equipment;
 mod nbc;
 mod nscp_2015;

@@ -1,0 +1,68 @@
+//! What the Japanese practice for bolts writes on the sheet.
+
+use crate::calc::clause::{INPUT, PRACTICE, STATICS};
+use crate::calc::steps;
+use crate::rules::documents::JAPAN_EQUIPMENT;
+
+steps! { 120 "japan-bolts";
+    W "W" Force (STATICS "" Derived) "Weight of the cabinet with its contents": Given;
+    F_H "F_H" Force (STATICS "" Derived) "Horizontal force at its centre of gravity": Given;
+    F_V "F_V" Force (STATICS "" Derived) "Vertical force, upward positive": Given;
+    F_V_DOWN "F_V" Force (STATICS "" Derived) "Vertical force, downward positive": Given;
+    H_G "h_G" Length (STATICS "" Derived) "Height of the centre of gravity above the base, or below the plane of a hung box": Given;
+    L "l" Length (STATICS "" Derived) "Span of the bolts along the push": Given;
+    L_G "l_G" Length (STATICS "" Derived) "From the row of bolts about which it turns to the centre of gravity": Given;
+    L_G_HUNG "l_G" Length (STATICS "" Derived) "From the pulled row of bolts to the centre of gravity": Given;
+    N_T "n_t" Number (STATICS "" Derived) "Bolts in the pulled row": Given;
+    N "n" Number (STATICS "" Derived) "All bolts": Given;
+    R_B "R_b" Force (JAPAN_EQUIPMENT "pull of a bolt, box on the floor" Secondary) "Pull of one bolt by the practice's own statics; none where it is negative" = "(F_H * h_G - (W - F_V) * l_G) / (l * n_t)";
+    R_B_HUNG "R_b" Force (JAPAN_EQUIPMENT "pull of a bolt, hung box" Secondary) "Pull of one bolt by the practice's own statics; none where it is negative" = "(F_H * h_G + (W + F_V) * (l - l_G)) / (l * n_t)";
+    T_OWN "T" Force (JAPAN_EQUIPMENT "pull of a bolt" Secondary) "Pull of one bolt" = "max(0, R_b)";
+    Q_OWN "Q" Force (JAPAN_EQUIPMENT "shear of a bolt" Secondary) "Shear of one bolt by the practice's own statics" = "F_H / n";
+    T "T" Force (STATICS "base reactions" Derived) "Pull of the bolt": Solved;
+    Q "Q" Force (STATICS "base reactions" Derived) "Shear of the bolt": Solved;
+    A "A" Area (INPUT "" Derived) "Stress area of the bolt": Given;
+    F_T "f_t" Stress (JAPAN_EQUIPMENT "short-term allowable stresses" Secondary) "Allowable tension": Table;
+    F_T_GIVEN "f_t" Stress (INPUT "" Derived) "Allowable tension": Given;
+    F_S "f_s" Stress (JAPAN_EQUIPMENT "short-term allowable stresses" Secondary) "Allowable shear": Table;
+    F_S_GIVEN "f_s" Stress (INPUT "" Derived) "Allowable shear": Given;
+    SIGMA "sigma" Stress (JAPAN_EQUIPMENT "stresses of a bolt" Secondary) "Stress in tension" = "T / A";
+    TAU "tau" Stress (JAPAN_EQUIPMENT "stresses of a bolt" Secondary) "Stress in shear" = "Q / A";
+    U_SIGMA "u" Utilisation (JAPAN_EQUIPMENT "stresses of a bolt" Secondary) "Stress in tension over the allowable one" = "sigma / f_t";
+    U_TAU "u" Utilisation (JAPAN_EQUIPMENT "stresses of a bolt" Secondary) "Stress in shear over the allowable one" = "tau / f_s";
+    F_TS "f_ts" Stress (JAPAN_EQUIPMENT "tension together with shear" Memory) "Allowable tension beside this shear" = "min(f_t, 1.4 * f_t - 1.6 * tau)";
+    U_TS "u" Utilisation (JAPAN_EQUIPMENT "tension together with shear" Memory) "Stress in tension over what the shear leaves" = "sigma / f_ts";
+    T_A "T_a" Force (INPUT "" Derived) "Allowable pull of one bolt in the concrete": Given;
+    U_T "u" Utilisation (JAPAN_EQUIPMENT "allowable pull of bolts" Secondary) "Pull over the allowable one" = "T / T_a";
+    Q_A "Q_a" Force (INPUT "" Derived) "Allowable shear of one bolt in the concrete": Given;
+    U_Q "u" Utilisation (STATICS "" Derived) "Shear over the allowable one" = "Q / Q_a";
+    S_MIN "s_min" Length (INPUT "" Derived) "Spacing that the allowable forces were made for": Given;
+    S "s" Length (INPUT "" Derived) "Spacing of the two bolts that stand closest": Geometry;
+    U_S "u" Utilisation (STATICS "" Derived) "Least spacing over spacing" = "s_min / s";
+    C_MIN "c_min" Length (INPUT "" Derived) "Edge distance that the allowable forces were made for": Given;
+    C "c" Length (INPUT "" Derived) "Distance of the bolt that stands closest to an edge": Geometry;
+    U_C "u" Utilisation (STATICS "" Derived) "Least edge distance over edge distance" = "c_min / c";
+    H_MIN "h_min" Length (INPUT "" Derived) "Thickness that the allowable forces were made for": Given;
+    H "h" Length (INPUT "" Derived) "Thickness of the slab": Given;
+    U_H "u" Utilisation (STATICS "" Derived) "Least thickness over thickness" = "h_min / h";
+    E_S "E_s" Stress (PRACTICE "" Memory) "Modulus of elasticity of steel": Constant;
+    H_EF "h_ef" Length (INPUT "" Derived) "Embedment": Given;
+    K_A "k_a" Stiffness (PRACTICE "" Derived) "Stiffness of the bolt in tension, its shank as a bar in the concrete" = "E_s * A / h_ef";
+
+    OTHER_FORMAT "" Number (JAPAN_EQUIPMENT "short-term load" Memory) "the practice compares short-term forces with short-term allowable stresses; the demand rule works in another format. The Japanese demand, or a coefficient given directly as allowable stress, would fit": Reason;
+    HUNG "" Number (STATICS "" Derived) "a hung box: the base reactions are those of a cabinet that stands. The pull and shear of its bolts by the practice's formulas are told": Reason;
+    OPENINGS "" Number (INPUT "" Derived) "openings in the slab: whether the allowable forces hold beside them is not known": Reason;
+    ONE_ROW "" Number (JAPAN_EQUIPMENT "pull of a bolt" Derived) "all bolts stand in one row across the push, so the practice's formula has no span": Reason;
+    NO_TENSION "" Number (STATICS "base reactions" Derived) "no bolt is pulled": Reason;
+    NO_T_A "" Number (JAPAN_EQUIPMENT "allowable pull of bolts" Derived) "the allowable pull of a bolt in the concrete is missing": Reason;
+    IN_T_A "" Number (JAPAN_EQUIPMENT "allowable pull of bolts" Derived) "the allowable pull that is given holds for every way in which the concrete or the bond may fail": Reason;
+    NO_Q_A "" Number (INPUT "" Derived) "the allowable shear of a bolt in the concrete is missing; the practice as it was read compares shear with steel only": Reason;
+    IN_Q_A "" Number (INPUT "" Derived) "the allowable shear that is given holds for every way in which the concrete may fail": Reason;
+    NO_S_MIN "" Number (INPUT "" Derived) "the spacing for which the allowable forces hold is missing": Reason;
+    NO_C_MIN "" Number (INPUT "" Derived) "the edge distance for which the allowable forces hold is missing": Reason;
+    NO_H_MIN "" Number (INPUT "" Derived) "the thickness of slab for which the allowable forces hold is missing": Reason;
+    THROUGH "" Number (INPUT "" Derived) "a bolt reaches to the underside of the slab or beyond": Reason;
+    EACH_ALONE "" Number (JAPAN_EQUIPMENT "allowable pull of bolts" Secondary) "the practice compares pull and shear of a bolt in the concrete each by itself; only its steel has a rule for both": Reason;
+    ONE_BOLT "" Number (INPUT "" Derived) "there is only one bolt": Reason;
+    NO_EDGE "" Number (INPUT "" Derived) "no edge of the slab is near": Reason;
+}
