@@ -124,6 +124,44 @@ for region in (0.7, 0.8, 0.9, 1.0):
           {"component": "isolated", "seismic_class": "A", "storeys": 12, "storey": 10, "region_factor": f"{region:.1f}"},
           [("K_H", region * 1.5, "g"), ("K_V", region * 0.75, "g")])
 
+# Japan: bolts of the box of O-J1 to O-J5, 1.2 m to its centre of gravity, bolts 1.0 m apart, on the floor and hung.
+def japan_bolts(name, k_h, hung=False, h=1200.0, span=1000.0, off=0.0, note=""):
+    push, lift = k_h * W, k_h / 2 * W
+    row, all_bolts, area = 2, 4, 3.141592653589793 / 4 * (16 - 0.9382 * 2) ** 2
+    # Pushed to the right it turns about the right row; a centre of gravity off to the right is nearer to it.
+    from_pivot = span / 2 - off
+    if hung:
+        pull = (push * h + (W + lift) * (span - (span - from_pivot))) / (span * row)
+    else:
+        pull = (push * h - (W - lift) * from_pivot) / (span * row)
+    shear = push / all_bolts
+    tau, sigma = shear * 1000 / area, max(0, pull) * 1000 / area
+    left = min(176, 1.4 * 176 - 1.6 * tau)
+    fields = {"rule": "japan-bolts", "bolt": "M16", "steel": "ss400", "embedment_mm": 130,
+              "slab": {"strength": "21 MPa", "thickness": "200 mm"},
+              "anchors": [{"at": [x * span / 2, y * 400]} for x, y in ((-1, -1), (1, -1), (1, 1), (-1, 1))],
+              "whole": {"weight": f"{W!r} kN", "upward": f"{(-lift if hung else lift)!r} kN", "push": f"{push!r} kN",
+                        "at": [off, 0], "height": h, "direction_deg": 0}}
+    if hung:
+        fields.update({"mounting": "hung", "fixing_height_mm": 2 * h})
+    expect = [("shear-steel/Q", shear, "kN"), ("shear-steel/tau", tau, "MPa")]
+    if pull > 0:
+        expect += [("tension-steel/R_b", pull, "kN"), ("tension-steel/sigma", sigma, "MPa"),
+                   ("interaction-steel/f_ts", left, "MPa"), ("interaction-steel/u", max(sigma / 176, (sigma + 1.6 * tau) / (1.4 * 176)), "")]
+    text = {"block": name, "source": f"{OWN}: Japanese practice for building equipment, pull and shear of bolts", "trust": "derived"}
+    text["runs"] = "anchors"
+    text["input"] = fields
+    text["expect"] = [{"at": at, "value": f"{value:.9g}", **({"unit": unit} if unit else {})} for at, value, unit in expect]
+    blocks.append(text)
+
+
+for name, k_h in (("O-J1", 0.4), ("O-J2", 0.6), ("O-J3", 1.0)):
+    japan_bolts(f"{name}.bolts", k_h)
+    japan_bolts(f"{name}.hung", k_h, hung=True)
+japan_bolts("O-J2.off centre", 0.6, off=200.0)
+japan_bolts("O-J2.hung off centre", 0.6, hung=True, off=200.0)
+japan_bolts("O-J no pull", 0.3)
+
 # China: O-CN1, then every intensity and row.
 ALPHA = {"6": 0.04, "7": 0.08, "7-0.15g": 0.12, "8": 0.16, "8-0.30g": 0.24, "9": 0.32}
 ROWS = {"emergency-power": (1.0, (1.4, 1.4, 1.4)), "cabinet": (0.6, (1.4, 1.0, 0.6)), "tank": (1.2, (1.4, 1.0, 1.0))}

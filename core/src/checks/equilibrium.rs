@@ -27,7 +27,11 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
     for edge in supports.tipping_edges() {
         let (hold, over) = moments_about(edge, &vertical, push);
         let utilisation = if hold > 0.0 { positive_part(over / hold) } else { f64::INFINITY };
-        if worst.is_none_or(|(known, ..)| utilisation > known) {
+        // Without any weight every edge is as bad; the one that the push turns about is told.
+        let is_worse = |(known, turning, ..): (f64, f64, f64, Edge)| {
+            utilisation > known || (utilisation == known && over > turning)
+        };
+        if worst.is_none_or(is_worse) {
             worst = Some((utilisation, over, hold, edge));
         }
     }

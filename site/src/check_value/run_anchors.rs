@@ -4,7 +4,8 @@
 //! "left", "right", "front", "rear" }, "anchors": [ { "at": [x, y], fields of its own ..., "tension", "shear": [x, y] } ] }`.
 //! Edges are positions in the plan, absent where far; `"boundary"` and each of `"openings"` of the slab have the same four
 //! sides. `"own"` counts the cabinet's own anchors, which come first; without it all are. `"ratios": [tension, shear]` scales the forces of a lone anchor until
-//! its ratios are these, of the check that `"ratios_of"` names.
+//! its ratios are these, of the check that `"ratios_of"` names. `"whole": { "weight", "upward", "push",
+//! "at": [x, y], "height", "direction_deg" }` asks only for what the rule finds by statics of its own.
 //!
 //! Answers: every step by `check/symbol` (the first section of that check) and by `group-1/check/symbol`; of each check
 //! `check/utilisation`, the largest.
@@ -13,7 +14,8 @@ use serde_json::Value as Json;
 use steadfoot::calc::{Kind, Outcome, Sheet, StepText, Subject};
 use steadfoot::geometry::{Point, Rectangle};
 use steadfoot::rules::anchor::{
-    ANCHOR_RULE_TEXTS, AnchorForce, AnchorPlace, AnchorRule, AnchorSite, AnchorSlab, Cracking, Finding, anchor_rule,
+    ANCHOR_RULE_TEXTS, AnchorForce, AnchorPlace, AnchorRule, AnchorSite, AnchorSlab, Cracking, Finding, WholeLoad,
+    anchor_rule,
 };
 
 use super::{Answers, Found, Ran, field_values, quantity};
@@ -41,7 +43,10 @@ pub fn told(input: &Json) -> Result<Ran, String> {
         let of = input["ratios_of"].as_str().unwrap_or("interaction");
         case.scale_to(of, [ratios[0].as_f64().unwrap(), ratios[1].as_f64().unwrap()]);
     }
-    let (sheet, findings) = case.told();
+    let (sheet, findings) = match input.get("whole") {
+        Some(load) => case.told_whole(&whole_load(load)?),
+        None => case.told(),
+    };
     Ok(Ran { answers: case.answers_of(&sheet, &findings), sections: sheet.sections })
 }
 
@@ -49,7 +54,7 @@ pub fn told(input: &Json) -> Result<Ran, String> {
 pub fn read(input: &Json) -> Result<Case, String> {
     let id = input["rule"].as_str().ok_or("no rule")?;
     let rule = anchor_rule(id).ok_or_else(|| format!("no rule {id}"))?;
-    only_known(rule, input, &["rule", "slab", "anchors", "ratios", "ratios_of", "own"])?;
+    only_known(rule, input, &["rule", "slab", "anchors", "ratios", "ratios_of", "own", "whole"])?;
     let values = field_values(rule.fields, input)?;
     let mut anchors = Vec::new();
     let mut forces = Vec::new();
@@ -88,6 +93,18 @@ pub fn read(input: &Json) -> Result<Case, String> {
     };
     let own = input["own"].as_u64().map_or(anchors.len(), |own| own as usize);
     Ok(Case { rule, values, anchors, slab, forces, own })
+}
+
+fn whole_load(load: &Json) -> Result<WholeLoad, String> {
+    let [x_mm, y_mm] = pair(&load["at"], Kind::Length)?;
+    Ok(WholeLoad {
+        weight_n: quantity(&load["weight"], Kind::Force)?,
+        upward_n: quantity(&load["upward"], Kind::Force)?,
+        horizontal_n: quantity(&load["push"], Kind::Force)?,
+        at: Point::new(x_mm, y_mm),
+        height_mm: quantity(&load["height"], Kind::Length)?,
+        direction_rad: load["direction_deg"].as_f64().unwrap_or(0.0).to_radians(),
+    })
 }
 
 fn only_known(rule: &AnchorRule, object: &Json, others: &[&str]) -> Result<(), String> {
@@ -130,6 +147,15 @@ impl Case {
     /// All findings, quietly.
     pub fn quiet(&self) -> Vec<Finding> {
         self.checked(Sheet::quiet()).1
+    }
+
+    /// What the rule finds by statics of its own.
+    pub fn told_whole(&self, load: &WholeLoad) -> (Sheet, Vec<Finding>) {
+        let site = AnchorSite { values: &self.values, anchors: &self.anchors, own: self.own, slab: &self.slab };
+        let mut sheet = Sheet::told();
+        let mut findings: Vec<Finding> = Vec::new();
+        (self.rule.prepare)(&site).check_whole(load, &mut sheet, &mut findings);
+        (sheet, findings)
     }
 
     fn checked(&self, mut sheet: Sheet) -> (Sheet, Vec<Finding>) {

@@ -94,7 +94,13 @@ impl Bolts {
     fn rest(&self, is_pulled: bool, findings: &mut dyn Findings) {
         let mut find = |check, outcome| findings.find(Finding { check, subject: Subject::Whole, outcome });
         let pull = self.own().iter().map(|bolt| bolt.pull_n).fold(Some(0.0), Option::and);
-        for check in [CheckId::AnchorTensionBreakout, CheckId::AnchorTensionTributary, CheckId::AnchorTensionBlowout] {
+        for check in [
+            CheckId::AnchorTensionBreakout,
+            CheckId::AnchorTensionTributary,
+            CheckId::AnchorTensionBond,
+            CheckId::AnchorTensionSplitting,
+            CheckId::AnchorTensionBlowout,
+        ] {
             find(check, rest(is_pulled, pull));
         }
         let has_shear = self.own().iter().all(|bolt| bolt.concrete_shear_n.is_some());

@@ -100,7 +100,7 @@ impl Span {
             let from_pivot = sheet.carry(s::L_G, self.from_pivot_mm);
             sheet.step(s::R_B, (push * height - (weight - up) * from_pivot) / (span * row))
         };
-        let pull_n = sheet.step(s::T_OWN, f64::max(0.0, r_b));
+        let pull_n = if r_b > 0.0 { sheet.step(s::T_OWN, r_b) } else { 0.0 };
         let all = sheet.carry(s::N, self.all as f64);
         let shear_n = sheet.step(s::Q_OWN, push / all);
         Pulled { pull_n, shear_n, statics: Statics::Own }

@@ -81,9 +81,9 @@ impl Pulled {
         let sigma = sheet.step(s::SIGMA, self.pull_n / area);
         let tau = sheet.step(s::TAU, self.shear_n / area);
         let f_t = bolt.tell_tension(sheet);
-        let f_ts = sheet.step(s::F_TS, f64::min(f_t, 1.4 * f_t - 1.6 * tau));
-        // Where the shear leaves nothing, no pull is allowed.
-        let utilisation = if f_ts > 0.0 { sheet.step(s::U_TS, sigma / f_ts) } else { f64::INFINITY };
+        sheet.step(s::F_TS, f64::min(f_t, 1.4 * f_t - 1.6 * tau));
+        // sigma <= f_ts, written so that it stays a number where the shear leaves nothing.
+        let utilisation = sheet.step(s::U_TS, f64::max(sigma / f_t, (sigma + 1.6 * tau) / (1.4 * f_t)));
         Outcome::Compared { value: utilisation, limit: 1.0, utilisation }
     }
 
