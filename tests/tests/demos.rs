@@ -99,6 +99,12 @@ const CLAIMS: &[Claim] = &[
         demo.report.verdict == Verdict::DoesNotHold
             && demo.governing().span.is_some_and(|ends| ends[0] <= 1.0 && ends[1] > 1.0)
     }),
+    ("13-partial-factors.json", |demo| {
+        let edge = demo.check("anchor.shear.breakout");
+        demo.report.anchor_rule == Some("en-1992-4-2018")
+            && demo.governing().id == edge.id
+            && edge.utilisation > demo.check("anchor.shear.pryout").utilisation.map(|used| 2.0 * used)
+    }),
 ];
 
 fn folder() -> PathBuf {
