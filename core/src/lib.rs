@@ -15,6 +15,7 @@ pub mod motion;
 pub mod project;
 pub mod report;
 pub mod rules;
+pub mod shake_table;
 pub mod slab;
 pub mod study;
 

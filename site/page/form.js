@@ -3,7 +3,7 @@
 const FORM_SECTIONS = [
   { id: "stands", title: "What stands there", parts: ["project", "cabinet", "frame", "content", "state"] },
   { id: "floor", title: "What it stands on", parts: ["foot", "slab", "edges"] },
-  { id: "shaken", title: "How hard it is shaken", parts: ["site", "motion"] },
+  { id: "shaken", title: "How hard it is shaken", parts: ["site", "motion", "shake_table"] },
   { id: "holds", title: "What holds it down", parts: ["anchor", "anchorage", "drilling"] },
   { id: "lifted", title: "What it is lifted by", parts: ["lifting_point"] },
 ];

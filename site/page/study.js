@@ -161,14 +161,14 @@ class StudyView {
     return [
       this.figure && this.figure.of(this.assessment.text, this.extra),
       pictures.map((picture) => make("figure", { class: "figure " + picture.view }, make("div", { class: "frame" }, drawingOf(picture)), make("figcaption", {}, picture.title))),
-      tables.map((table) => studyTable(table, this.id)),
+      tables.map((table) => studyTable(table, this.id, notes)),
       notes.map((note) => make("p", { class: "note" }, textWithSymbols(sentenceCase(wordsOf(note))), ".")),
       sections.length > 0 && make("details", { class: "study-working" }, make("summary", { "data-key": "working " + this.id }, "The working"), workingBlock(sections, { open: true })),
     ];
   }
 }
 
-function studyTable(table, id) {
+function studyTable(table, id, notes) {
   const name = sentenceCase(wordsOf(table.name));
   return make("div", { class: "study-table" },
     make("div", { class: "wide", tabindex: 0, role: "group", "aria-label": name },
@@ -178,7 +178,7 @@ function studyTable(table, id) {
         make("tbody", {}, table.rows.map((row) => make("tr", { class: row.is_marked ? "marked" : null },
           row.cells.map((cell, place) => make("td", { "data-label": wordsOf(table.columns[place].name), "data-value": cell.number === undefined ? null : String(cell.number) },
             textWithSymbols(cellText(cell, table.columns[place]))))))))),
-    make("button", { type: "button", class: "plain", "data-key": "csv " + table.name, click: () => saveText(id + ".csv", "text/csv", tableCsv(table)) }, "Save this table as CSV"));
+    make("button", { type: "button", class: "plain", "data-key": "csv " + table.name, click: () => saveText(id + ".csv", "text/csv", tableCsv(table, notes)) }, "Save this table as CSV"));
 }
 
 function cellText(cell, column) {
@@ -192,8 +192,8 @@ function cellText(cell, column) {
   return cell.text;
 }
 
-// Numbers in SI with all their digits; the cautions come along.
-function tableCsv(table) {
+// Numbers in SI with all their digits; the notes of the study and the cautions come along.
+function tableCsv(table, notes) {
   const unit = (column) => engineSays((engine) => engine.unit_text(column.kind, "si", "base"));
   const heads = table.columns.map((column) => wordsOf(column.name) + (unit(column) ? " [" + unit(column) + "]" : ""));
   const lines = table.rows.map((row) => row.cells.map((cell, place) => {
@@ -202,7 +202,7 @@ function tableCsv(table) {
     if (cell.range !== undefined) return cell.range.join(" to ");
     return cellText(cell, table.columns[place]);
   }));
-  return [heads, ...lines, ...texts.cautions.map((caution) => [caution])].map((cells) => cells.map(csvCell).join(",")).join("\r\n") + "\r\n";
+  return [heads, ...lines, ...notes.map((note) => [sentenceCase(wordsOf(note)) + "."]), ...texts.cautions.map((caution) => [caution])].map((cells) => cells.map(csvCell).join(",")).join("\r\n") + "\r\n";
 }
 
 // A cell that a spreadsheet would take for a formula is written so that it stays a text; a plain number is none.

@@ -31,6 +31,7 @@ const PART_WORDS = {
   anchors: "Anchors",
   feet: "Feet",
   lifting: "Lifting",
+  "shake-table": "Shake table",
   limits: "Limits",
 };
 

@@ -8,6 +8,7 @@ use steadfoot::load_case::Format;
 use steadfoot::project;
 use steadfoot::rules::anchor::ANCHOR_RULES;
 use steadfoot::rules::demand::DEMAND_RULES;
+use steadfoot::shake_table;
 
 use crate::random::Random;
 use crate::random_values::valid_values;
@@ -64,6 +65,12 @@ pub fn random_project(random: &mut Random) -> String {
         if project::read(&plain.to_string(), System::Si).is_ok() {
             return plain.to_string();
         }
+    }
+    if random.percent(30) {
+        let values = valid_values(random, shake_table::fields::FIELDS, shake_table::fields::faults);
+        let mut table = ruled("", shake_table::fields::FIELDS, &values);
+        table.as_object_mut().expect("fields make an object").remove("rule");
+        object.insert("shake_table".into(), table);
     }
     project.to_string()
 }

@@ -211,7 +211,7 @@ fn what_only_leads_to_an_outcome_is_no_fault() {
 #[test]
 fn null_is_absent_and_a_byte_order_mark_is_passed_over() {
     let mut file = file("contents", json!(null));
-    for key in ["title", "written_by", "part_filled", "states", "slab", "site", "anchorage"] {
+    for key in ["title", "written_by", "part_filled", "states", "slab", "site", "anchorage", "shake_table"] {
         file[key] = json!(null);
     }
     assert_eq!(faults(format!("\u{feff}{file}").as_bytes()), []);

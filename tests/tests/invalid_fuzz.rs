@@ -33,7 +33,8 @@ fn seeds() -> Vec<Vec<u8>> {
             "slab": { "strength_mpa": 28, "thickness_mm": 200, "edges_mm": { "left": 900 }, "friction": 0.3 },
             "site": { "rule": "direct", "format": "strength", "horizontal_coefficient": 0.5, "vertical_coefficient": 0.2,
                 "gravity_heavy": 1.2, "gravity_light": 0.9, "overstrength": 2 },
-            "anchorage": { "rule": "aci-318-19-si", "bolt": "M12", "steel": "iso-8.8", "embedment_mm": 100 } })
+            "anchorage": { "rule": "aci-318-19-si", "bolt": "M12", "steel": "iso-8.8", "embedment_mm": 100 },
+            "shake_table": { "spectrum": "ac156", "s_ds": 1, "fixture_mass_kg": 500, "rig_travel_mm": 200 } })
         .to_string()
         .into_bytes(),
     );

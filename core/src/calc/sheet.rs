@@ -26,6 +26,8 @@ pub enum Part {
     Floor,
     /// Hanging on a hook.
     Lifting,
+    /// What a shake table must show and carry.
+    ShakeTable,
     /// How far it can go.
     Limits,
 }

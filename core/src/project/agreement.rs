@@ -15,6 +15,7 @@ use crate::calc::show::{Reading, Rounding, Style, show};
 use crate::geometry::{Point, Rectangle, Size};
 use crate::input::{Field, Problem, Range, Reader, Value, Values};
 use crate::load_out::{content, state};
+use crate::shake_table;
 use crate::slab::edge;
 
 /// The key of the embedment in every anchor rule.
@@ -46,6 +47,9 @@ pub fn agreement(reader: &mut Reader, draft: &Draft) {
     }
     if let Some(Ruled { rule: Some(rule), item }) = &draft.anchorage {
         rule_faults(reader, item, rule.fields, rule.faults);
+    }
+    if let Some(item) = &draft.shake_table {
+        rule_faults(reader, item, shake_table::fields::FIELDS, shake_table::fields::faults);
     }
 }
 

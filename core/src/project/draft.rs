@@ -11,6 +11,7 @@ use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, 
 use crate::load_out::{content, state};
 use crate::rules::anchor::{ANCHOR_RULES, AnchorRule};
 use crate::rules::demand::{DEMAND_RULES, DemandRule};
+use crate::shake_table;
 use crate::slab::{self, boundary, edge, opening};
 
 /// Everything that was read. Fields with a fault are unknown.
@@ -35,6 +36,7 @@ pub struct Draft<'n> {
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
     pub lifting: Option<Item<'n>>,
+    pub shake_table: Option<Item<'n>>,
 }
 
 /// An object with its values.
@@ -67,6 +69,7 @@ const PROJECT_PARTS: Others = Others::Only(&[
     "drilling",
     "motion",
     "lifting",
+    "shake_table",
 ]);
 
 /// Reads every part of the file.
@@ -88,6 +91,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
     let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
+    let shake_table = root.member("shake_table").map(|spot| item(reader, spot, shake_table::fields::FIELDS, NO_OTHERS));
     let mut draft = Draft {
         top,
         frame: None,
@@ -107,6 +111,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         site,
         anchorage,
         lifting,
+        shake_table,
         cabinet: None,
     };
     if let Some(cabinet) = &cabinet {

@@ -15,6 +15,7 @@ use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::lifting;
 use crate::input::{Field, FieldShape, Value, Values};
 use crate::load_out::{content, state};
+use crate::shake_table;
 use crate::slab::{self, boundary, edge, opening};
 
 const DIGITS: usize = 12;
@@ -52,6 +53,7 @@ pub fn fingerprint(draft: &Draft) -> String {
         canonical.values(rule.id, rule.fields, &item.values);
     }
     canonical.items(&draft.lifting, lifting::FIELDS);
+    canonical.items(&draft.shake_table, shake_table::fields::FIELDS);
     let mut digits = String::new();
     for byte in canonical.0.finalize() {
         for half in [byte >> 4, byte & 15] {

@@ -45,6 +45,7 @@ use crate::load_out::{Content, LoadState, State, load_state};
 use crate::motion::MotionSetting;
 use crate::rules::anchor::AnchorRule;
 use crate::rules::demand::DemandRule;
+use crate::shake_table::ShakeTable;
 use crate::slab::Slab;
 
 /// The whole input, read and without a fault.
@@ -76,6 +77,8 @@ pub struct Project {
     pub drilling: Option<Drilling>,
     /// How it is lifted, by the fields of [`crate::checks::lifting`]; without it, lifting is not checked.
     pub lifting: Option<Values>,
+    /// A test that a cabinet of its kind is to pass; without one, nothing is said of tests.
+    pub shake_table: Option<ShakeTable>,
     /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It
     /// stays that of the file when values are changed for a search.
     pub fingerprint: String,

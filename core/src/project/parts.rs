@@ -8,6 +8,7 @@ use crate::checks::lifting;
 use crate::input::allowed::CONTENTS_MAX;
 use crate::input::{Field, FieldText};
 use crate::load_out::{content, state};
+use crate::shake_table;
 use crate::slab::{self, boundary, edge, opening};
 
 /// One part of the file.
@@ -230,6 +231,18 @@ pub static PARTS: &[Part] = &[
         noun: "motion",
         help: "What the cabinet is tried under while it is not bolted yet: a slope, a push, a pulse or a recorded motion. Without it the usual values stand.",
         fresh: r#"{"pulse": "one-sine", "pulse_s": 0.5}"#,
+    },
+    Part {
+        id: "shake_table",
+        path: "shake_table",
+        presence: Presence::Optional,
+        fields: shake_table::fields::FIELDS,
+        texts: shake_table::fields::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Shake table",
+        noun: "shake table",
+        help: "A test that a cabinet of this kind is to pass, and the rig that does it. It says what the table must show and what the rig must carry; anchors are never designed for it.",
+        fresh: r#"{"spectrum": "ac156", "s_ds": 1, "height_ratio": 1, "fixture_mass_kg": 500}"#,
     },
     Part {
         id: "anchorage",

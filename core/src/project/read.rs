@@ -15,6 +15,7 @@ use crate::input::text::{self, Json, Trouble};
 use crate::input::{Fault, Problem, Reader, Spot, Values};
 use crate::load_out::{Content, State, content, state};
 use crate::motion::MotionSetting;
+use crate::shake_table::ShakeTable;
 use crate::slab::{self, Slab, edge, opening};
 
 /// Reads a project file. The page, the command line and the tests all read here, so that all give the same faults.
@@ -129,6 +130,7 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             Neighbour { name: name_of(values, neighbour::NAME), at: Point::new(x_mm, y_mm) }
         }),
         lifting: draft.lifting.map(|item| item.values),
+        shake_table: draft.shake_table.map(|table| ShakeTable { values: table.values }),
         fingerprint,
     })
 }

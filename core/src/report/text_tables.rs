@@ -28,6 +28,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
     for table in crate::rules::floor::TABLES {
         push_new(&mut tables, table);
     }
+    tables.extend(crate::shake_table::TABLES);
     for rule in crate::rules::demand::DEMAND_RULE_TEXTS {
         push_new(&mut tables, rule.steps);
     }

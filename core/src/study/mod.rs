@@ -1,14 +1,19 @@
 //! Studies: questions about a project that are no single check, answered by tables, plots and figures.
 
 mod as_built;
+mod floor_level;
 mod fragility;
 mod free_body;
+mod ideas;
 mod response_spectrum;
+mod rig;
 pub mod rocking;
 mod rocking_beside;
 mod setting_out;
 mod setting_out_plan;
 mod shaking;
+pub mod side_by_side;
+mod spectra;
 mod standing;
 mod strength;
 mod what_would_hold;
@@ -77,6 +82,11 @@ pub static STUDIES: &[&Study] = &[
     &rocking::STUDY,
     &fragility::STUDY,
     &response_spectrum::STUDY,
+    &ideas::STUDY,
+    &side_by_side::STUDY,
+    &floor_level::STUDY,
+    &spectra::STUDY,
+    &rig::STUDY,
 ];
 
 /// Their texts, in the same order.
@@ -90,6 +100,11 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &rocking::TEXT,
     &fragility::TEXT,
     &response_spectrum::TEXT,
+    &ideas::TEXT,
+    &side_by_side::TEXT,
+    &floor_level::TEXT,
+    &spectra::TEXT,
+    &rig::TEXT,
 ];
 
 /// The study of an id.

@@ -24,6 +24,7 @@ pub mod run_feet;
 pub mod run_floor;
 pub mod run_motion;
 pub mod run_project;
+pub mod run_shake_table;
 pub mod statics;
 mod unit;
 
@@ -68,6 +69,7 @@ pub fn told(runs: &str, input: &Json) -> Result<Ran, String> {
         "motion" => run_motion::told(input),
         "floor" => run_floor::told(input),
         "project" => run_project::told(input),
+        "shake-table" => run_shake_table::told(input),
         other => Err(format!("nothing runs \"{other}\"")),
     }
 }

@@ -1,0 +1,118 @@
+//! The ideas that all seismic rules share, in one picture: ground, soil, height, flexibility, importance, ductility.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::{Picture, Shown, Study, StudyText};
+use crate::calc::clause::STATICS;
+use crate::calc::{StepId, steps};
+use crate::project::Project;
+use crate::report::figure::{Figure, FigurePart};
+use crate::report::plot::PlotName;
+
+steps! { 138 "ideas study";
+    FIGURE "" Number (STATICS "" Derived) "what every rule counts, from the rock to the bolt": Name;
+    GROUND "" Number (STATICS "" Derived) "1 ground: how strongly the rock shakes": Name;
+    SOIL "" Number (STATICS "" Derived) "2 soil: soft ground shakes more": Name;
+    HEIGHT "" Number (STATICS "" Derived) "3 height: the building swings, most at its roof": Name;
+    FLEXIBILITY "" Number (STATICS "" Derived) "4 flexibility: what sways answers with more": Name;
+    IMPORTANCE "" Number (STATICS "" Derived) "5 importance: how much depends on it": Name;
+    DUCTILITY "" Number (STATICS "" Derived) "6 ductility: what can yield needs less": Name;
+    ARROWS "" Number (STATICS "" Derived) "the arrows grow with height by 1 + 2 z/h, as in ASCE 7-16; other rules grow otherwise": Reason;
+}
+
+/// The study.
+pub static STUDY: Study = Study { id: "shaking-ideas", make };
+
+/// Its texts.
+pub static TEXT: StudyText = StudyText {
+    id: "shaking-ideas",
+    title: "The six ideas in one picture",
+    help: "From the rock to the bolt: six ideas that the rules of all countries share, each with its own numbers.",
+    steps: &[&TEXTS],
+};
+
+/// Height of a storey, their number, and half the width of the building, mm.
+const STOREY_MM: f64 = 3600.0;
+const STOREYS: usize = 5;
+const HALF_MM: f64 = 6000.0;
+/// Depth of the soil over the rock, mm.
+const SOIL_MM: f64 = 3200.0;
+/// Length of the arrow of the ground's motion, mm.
+const ARROW_MM: f64 = 1300.0;
+
+fn make(_project: &Project, _extra: &str) -> Result<Shown, StepId> {
+    let figure = Figure { name: FIGURE, parts: parts() };
+    Ok(Shown { notes: vec![ARROWS], pictures: vec![Picture::Figure(figure)], ..Shown::default() })
+}
+
+fn rectangle(class: &'static str, [left, bottom]: [f64; 2], [right, top]: [f64; 2]) -> FigurePart {
+    FigurePart::Outline { class, corners_mm: vec![[left, bottom], [right, bottom], [right, top], [left, top]] }
+}
+
+fn label(at_mm: [f64; 2], name: StepId) -> FigurePart {
+    FigurePart::Label { at_mm, name: PlotName::Row(name), value: None }
+}
+
+fn parts() -> Vec<FigurePart> {
+    let reach = HALF_MM + 7000.0;
+    let roof = STOREYS as f64 * STOREY_MM;
+    let mut parts = vec![
+        rectangle("concrete", [-reach, -SOIL_MM - 1800.0], [reach, -SOIL_MM]),
+        rectangle("ground", [-reach, -SOIL_MM], [reach, 0.0]),
+    ];
+    let mut arrow = |level: f64, length: f64| {
+        parts.push(FigurePart::Arrow {
+            class: "force",
+            from_mm: [-HALF_MM - 500.0 - length, level],
+            to_mm: [-HALF_MM - 500.0, level],
+            name: PlotName::None,
+            value: None,
+        });
+    };
+    arrow(-SOIL_MM - 900.0, 0.7 * ARROW_MM);
+    for storey in 0..=STOREYS {
+        let level = storey as f64 * STOREY_MM;
+        arrow(level, ARROW_MM * (1.0 + 2.0 * level / roof));
+    }
+    for storey in 0..=STOREYS {
+        let level = storey as f64 * STOREY_MM;
+        parts.push(FigurePart::Line { class: "strong", ends_mm: [[-HALF_MM, level], [HALF_MM, level]] });
+    }
+    for x in [-HALF_MM, -HALF_MM / 3.0, HALF_MM / 3.0, HALF_MM] {
+        parts.push(FigurePart::Line { class: "strong", ends_mm: [[x, 0.0], [x, roof]] });
+    }
+    // The building as it swings: most at the roof.
+    let sway = |level: f64| 1100.0 * (level / roof) * (level / roof);
+    let swing = (0..=20).map(|step| roof * f64::from(step) / 20.0);
+    for side in [-HALF_MM, HALF_MM] {
+        let points_mm = swing.clone().map(|level| [side + sway(level), level]).collect();
+        parts.push(FigurePart::Path { class: "dashed", points_mm });
+    }
+    // The cabinet on the fourth floor, upright and as it sways.
+    let floor = 3.0 * STOREY_MM;
+    let (left, right, top) = (-500.0, 500.0, floor + 2300.0);
+    parts.push(rectangle("cabinet", [left, floor], [right, top]));
+    for tray in 0..3 {
+        let bottom = floor + 400.0 + 550.0 * f64::from(tray);
+        parts.push(rectangle("content", [left + 120.0, bottom], [right - 120.0, bottom + 380.0]));
+    }
+    let lean = (0..=10).map(|step| f64::from(step) / 10.0);
+    for side in [left, right] {
+        let points_mm = lean.clone().map(|part| [side + 420.0 * part * part, floor + 2300.0 * part]).collect();
+        parts.push(FigurePart::Path { class: "dashed", points_mm });
+    }
+    for side in [left - 80.0, right + 80.0] {
+        parts.push(FigurePart::Line { class: "anchor", ends_mm: [[side, floor + 160.0], [side, floor - 300.0]] });
+    }
+    let text = HALF_MM + 1900.0;
+    parts.extend([
+        label([0.0, -SOIL_MM - 900.0], GROUND),
+        label([0.0, -SOIL_MM / 2.0], SOIL),
+        label([0.0, roof + 900.0], HEIGHT),
+        label([text, floor + 2300.0], FLEXIBILITY),
+        label([text, floor + 1150.0], IMPORTANCE),
+        label([text, floor], DUCTILITY),
+    ]);
+    parts
+}
