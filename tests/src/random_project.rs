@@ -52,6 +52,10 @@ pub fn random_project(random: &mut Random) -> String {
         let values = valid_values(random, lifting::FIELDS, |_, _| {});
         object.insert("lifting".into(), Json::Object(written(lifting::FIELDS, &values)));
     }
+    if random.percent(30) {
+        let values = valid_values(random, shake_table::fields::FIELDS, shake_table::fields::faults);
+        object.insert("shake_table".into(), Json::Object(written(shake_table::fields::FIELDS, &values)));
+    }
     // With every optional field at random hardly an anchorage is covered: most keep to what has to be said.
     if random.percent(70) {
         let mut plain = project.clone();
@@ -65,12 +69,6 @@ pub fn random_project(random: &mut Random) -> String {
         if project::read(&plain.to_string(), System::Si).is_ok() {
             return plain.to_string();
         }
-    }
-    if random.percent(30) {
-        let values = valid_values(random, shake_table::fields::FIELDS, shake_table::fields::faults);
-        let mut table = ruled("", shake_table::fields::FIELDS, &values);
-        table.as_object_mut().expect("fields make an object").remove("rule");
-        object.insert("shake_table".into(), table);
     }
     project.to_string()
 }
