@@ -14,6 +14,13 @@ const PATIENCE: u32 = 8;
 const STEPS_MAX: u32 = 200;
 const SEARCHES_MAX: u32 = 80;
 
+/// A load divided by its size, and one over that size, by which gaps are scaled.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct ScaledLoad {
+    pub parts: [f64; 3],
+    pub per_size: f64,
+}
+
 /// A settled state in scaled coordinates.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Settled {
@@ -33,8 +40,9 @@ struct Place {
 
 /// Looks for the plane under which the supports balance the load, starting from a guess.
 ///
-/// The energy is E(z) - f.z with E half of force.z, because E is of the second degree along every ray.
-pub(super) fn settle(supports: &ScaledSupports, load: &[f64; 3], start: [f64; 3]) -> Option<Settled> {
+/// The energy is E(z) - f.z with E half of force.z, because E is of the second degree along every ray; where feet hang
+/// above the floor by a gap, what they push over it is taken off.
+pub(super) fn settle(supports: &ScaledSupports, load: &ScaledLoad, start: [f64; 3]) -> Option<Settled> {
     let mut here = Place::new(supports, load, start);
     let (mut best, mut best_steps) = (here, 0);
     let mut steps = 0;
@@ -57,9 +65,9 @@ pub(super) fn settle(supports: &ScaledSupports, load: &[f64; 3], start: [f64; 3]
 
 impl Place {
     #[inline(always)]
-    fn new(supports: &ScaledSupports, load: &[f64; 3], unknowns: [f64; 3]) -> Place {
-        let answer = supports.answer(&unknowns);
-        let left = [0, 1, 2].map(|i| load[i] - answer.force[i]);
+    fn new(supports: &ScaledSupports, load: &ScaledLoad, unknowns: [f64; 3]) -> Place {
+        let answer = supports.answer(&unknowns, load.per_size);
+        let left = [0, 1, 2].map(|i| load.parts[i] - answer.force[i]);
         Place { unknowns, answer, left, residual: largest(&left) }
     }
 
@@ -74,7 +82,7 @@ impl Place {
     /// The place a step further, or none where rounding allows no better one.
     ///
     /// A step is taken whole where the energy still falls at its end, or has fallen enough.
-    fn stepped(&self, supports: &ScaledSupports, load: &[f64; 3], step: &[f64; 3]) -> Option<Place> {
+    fn stepped(&self, supports: &ScaledSupports, load: &ScaledLoad, step: &[f64; 3]) -> Option<Place> {
         let falls = dot(&self.left, step);
         if !(falls > 0.0) {
             return None;
@@ -96,7 +104,7 @@ impl Place {
     fn searched(
         &self,
         supports: &ScaledSupports,
-        load: &[f64; 3],
+        load: &ScaledLoad,
         step: &[f64; 3],
         falls: f64,
         end_slope: f64,
@@ -131,8 +139,8 @@ impl Place {
         found
     }
 
-    fn energy(&self, load: &[f64; 3]) -> f64 {
-        dot(&self.answer.force, &self.unknowns) / 2.0 - dot(load, &self.unknowns)
+    fn energy(&self, load: &ScaledLoad) -> f64 {
+        (dot(&self.answer.force, &self.unknowns) - self.answer.gapped) / 2.0 - dot(&load.parts, &self.unknowns)
     }
 }
 

@@ -24,6 +24,8 @@ pub(super) struct ScaledFoot {
     pub half_x: f64,
     pub half_y: f64,
     pub stiffness: f64,
+    /// How far it hangs above the floor before it is pressed, times the greatest stiffness, in N.
+    pub gap_n: f64,
     /// A third of the squared half sizes: the spread of the foot about its own centre.
     pub spread_x: f64,
     pub spread_y: f64,
@@ -54,6 +56,8 @@ pub(super) struct Resistance {
 pub(super) struct Answer {
     pub force: [f64; 3],
     pub resistance: Resistance,
+    /// Sum of N times the gap under each foot.
+    pub gapped: f64,
 }
 
 impl Resistance {
@@ -107,7 +111,7 @@ impl ScaledSupports {
         let (spread_x, spread_y) = (half_x * half_x / 3.0, half_y * half_y / 3.0);
         let stiffness = foot.stiffness_n_per_mm / self.stiffness_n_per_mm;
         let whole = Resistance::at(stiffness, x, y, spread_x, spread_y);
-        ScaledFoot { x, y, half_x, half_y, stiffness, spread_x, spread_y, whole }
+        ScaledFoot { x, y, half_x, half_y, stiffness, gap_n: 0.0, spread_x, spread_y, whole }
     }
 
     fn anchor(&self, anchor: &Anchor) -> ScaledAnchor {
@@ -150,21 +154,26 @@ impl ScaledSupports {
         ]
     }
 
-    /// The answer of all supports to the plane w = a + b x + c y.
-    pub(super) fn answer(&self, unknowns: &[f64; 3]) -> Answer {
+    /// The answer of all supports to the plane w = a + b x + c y under a load of this size.
+    #[inline(always)]
+    pub(super) fn answer(&self, unknowns: &[f64; 3], per_size: f64) -> Answer {
         let &[a, b, c] = unknowns;
         let mut answer = Answer::default();
         for foot in &self.feet {
-            let middle = a + b * foot.x + c * foot.y;
+            let gap = foot.gap_n * per_size;
+            let middle = a + b * foot.x + c * foot.y - gap;
             let rise = (b * foot.half_x).abs() + (c * foot.half_y).abs();
             if middle >= rise {
                 let force = foot.stiffness * middle;
+                answer.gapped += force * gap;
                 answer.force[0] += force;
                 answer.force[1] += force * foot.x + foot.stiffness * foot.spread_x * b;
                 answer.force[2] += force * foot.y + foot.stiffness * foot.spread_y * c;
                 answer.resistance.add(&foot.whole);
             } else if middle > -rise {
-                foot.answer_in_part(&partial_contact(middle, b * foot.half_x, c * foot.half_y), &mut answer);
+                let contact = partial_contact(middle, b * foot.half_x, c * foot.half_y);
+                answer.gapped += foot.stiffness / 4.0 * contact.force * gap;
+                foot.answer_in_part(&contact, &mut answer);
             }
         }
         for anchor in &self.anchors {

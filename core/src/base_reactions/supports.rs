@@ -9,7 +9,8 @@ use crate::geometry::{Cone, Edge, Hull, Membership, Point, Polygon, Size};
 
 /// Feet and anchors under a rigid body, with all that depends on nothing but them worked out once.
 ///
-/// Scope: any number of feet and anchors, none included; rigid base and floor, no slack, no preload.
+/// Scope: any number of feet and anchors, none included; rigid base and floor, no slack, no preload; gaps under feet by
+/// [`Supports::with_gaps_mm`].
 ///
 /// ```
 /// use steadfoot::base_reactions::{Anchor, BaseLoad, Foot, Supports};
@@ -28,6 +29,7 @@ use crate::geometry::{Cone, Edge, Hull, Membership, Point, Polygon, Size};
 pub struct Supports {
     feet: Vec<Foot>,
     anchors: Vec<Anchor>,
+    gaps_mm: Vec<f64>,
     scaled: ScaledSupports,
     feet_alone: Resistance,
     feet_hull: Hull,
@@ -71,6 +73,7 @@ impl Supports {
         Supports {
             feet: feet.to_vec(),
             anchors: anchors.to_vec(),
+            gaps_mm: Vec::new(),
             scaled,
             feet_alone,
             cone: Cone::new(feet_hull.corners(), &pulling),
@@ -80,7 +83,7 @@ impl Supports {
 
     /// The same feet with nothing that pulls: the cabinet before it is bolted.
     pub fn without_anchors(&self) -> Supports {
-        Supports::new(&self.feet, &[])
+        Supports::new(&self.feet, &[]).with_gaps_mm(&self.gaps_mm)
     }
 
     /// The same supports with every anchor this many times as stiff. Which loads can be carried does not change.
@@ -91,11 +94,47 @@ impl Supports {
             assert!(is_stiffness(anchor.stiffness_n_per_mm), "an anchor keeps a stiffness");
         }
         supports.scaled = ScaledSupports::new(&supports.feet, &supports.anchors);
+        supports.scale_gaps();
         supports.feet_alone = Resistance::default();
         for foot in &supports.scaled.feet {
             supports.feet_alone.add(&foot.whole);
         }
         supports
+    }
+
+    /// The same supports where each foot hangs this far above the floor before it is pressed: a short foot, or a hollow.
+    ///
+    /// In the order of the feet; which loads can be carried does not change.
+    ///
+    /// ```
+    /// use steadfoot::base_reactions::{BaseLoad, Foot, Supports};
+    /// use steadfoot::geometry::{Point, Size};
+    /// let corners = [(-500.0, -500.0), (500.0, -500.0), (500.0, 500.0), (-500.0, 500.0)].map(|(x, y)| Point::new(x, y));
+    /// let feet = corners.map(|at| Foot { at, half: Size::new(0.0, 0.0), stiffness_n_per_mm: 5e3 });
+    /// let hollow = Supports::new(&feet, &[]).with_gaps_mm(&[2.0, 0.0, 0.0, 0.0]);
+    /// let reactions = hollow.settle(&BaseLoad { down_n: 40e3, moment_x_nmm: 0.0, moment_y_nmm: 0.0 }).unwrap();
+    /// assert!((reactions.feet[0].force_n - 7.5e3).abs() < 1e-6 && (reactions.feet[1].force_n - 12.5e3).abs() < 1e-6);
+    /// ```
+    ///
+    /// # Panics
+    /// Where a gap is not finite or negative.
+    pub fn with_gaps_mm(mut self, gaps_mm: &[f64]) -> Supports {
+        self.gaps_mm.clear();
+        self.gaps_mm.extend(self.feet.iter().enumerate().map(|(place, _)| gaps_mm.get(place).copied().unwrap_or(0.0)));
+        assert!(self.gaps_mm.iter().all(|gap| is_half(*gap)), "a gap is zero or more");
+        self.scale_gaps();
+        self
+    }
+
+    fn scale_gaps(&mut self) {
+        for (foot, gap_mm) in self.scaled.feet.iter_mut().zip(&self.gaps_mm) {
+            foot.gap_n = gap_mm * self.scaled.stiffness_n_per_mm;
+        }
+    }
+
+    /// How far each foot hangs above the floor; empty where all stand on it.
+    pub fn gaps_mm(&self) -> &[f64] {
+        &self.gaps_mm
     }
 
     /// The feet, in order.
@@ -165,7 +204,9 @@ impl Supports {
 
     /// The pressed part of a foot under a settled plane, for drawing; empty where it is lifted or has no area.
     pub fn contact(&self, foot: usize, plane: &Plane) -> Polygon {
-        let polygon = self.feet[foot].rectangle().polygon().clipped(&plane.pressed());
+        let gap_mm = self.gaps_mm.get(foot).copied().unwrap_or(0.0);
+        let lowered = Plane { at_origin_mm: plane.at_origin_mm - gap_mm, ..*plane };
+        let polygon = self.feet[foot].rectangle().polygon().clipped(&lowered.pressed());
         if polygon.area_mm2() > 0.0 { polygon } else { Polygon::default() }
     }
 
@@ -176,14 +217,16 @@ impl Supports {
         start: [f64; 3],
         reactions: &mut Reactions,
     ) -> Result<(), Unbalanced> {
-        let settled = newton::settle(&self.scaled, load, start).ok_or(Unbalanced::Unresolved)?;
+        let per_size = 1.0 / size_n;
+        let scaled_load = newton::ScaledLoad { parts: *load, per_size };
+        let settled = newton::settle(&self.scaled, &scaled_load, start).ok_or(Unbalanced::Unresolved)?;
         let [a, b, c] = settled.unknowns;
         reactions.plane = self.scaled.plane(&settled.unknowns, size_n);
         reactions.steps = settled.steps;
         reactions.residual = settled.residual;
         reactions.feet.clear();
         for (foot, scaled) in self.feet.iter().zip(&self.scaled.feet) {
-            let middle = a + b * scaled.x + c * scaled.y;
+            let middle = a + b * scaled.x + c * scaled.y - scaled.gap_n * per_size;
             let (slope_u, slope_v) = (b * scaled.half_x, c * scaled.half_y);
             let rise = slope_u.abs() + slope_v.abs();
             // A quarter of the integrals over the square -1..1 is the mean of w, and the part that is pressed.

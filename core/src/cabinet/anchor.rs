@@ -18,6 +18,8 @@ pub struct Anchor {
     pub as_built: Option<Point>,
     /// The pull that lifts it by one millimetre, where it is known.
     pub stiffness_n_per_mm: Option<f64>,
+    /// The pull that bends its clip or the corner of the base frame by one millimetre, where it is known.
+    pub clip_stiffness_n_per_mm: Option<f64>,
     /// What this anchor has otherwise than the anchorage says for all, in the order of the anchor rule's fields; unknown
     /// where it has nothing of its own. Empty without an anchorage.
     pub own: Values,
@@ -41,4 +43,6 @@ fields! {
         "Stiffness",
         "The pull that lifts it by a millimetre, with its bracket or clip, from a test or its approval. Left empty, it is that of the steel over the embedment, and the result is given as a span.",
         "", [];
+    CLIP "clip_stiffness_n_per_mm" Number { kind: Kind::Stiffness, min: 1.0, max: 1e9 }, Unknown,
+        "Stiffness of its clip", "Of the clip angle, the bracket or the corner of the base frame through which it holds. It comes in series with the anchor and often governs.", "", [];
 }

@@ -20,6 +20,10 @@ pub struct Foot {
     pub stiffness_n_per_mm: Option<f64>,
     /// The stem that carries it, where one is given.
     pub stem: Option<Stem>,
+    /// Stiffness of an elastic pad or a soft tread under it, where there is one.
+    pub pad_stiffness_n_per_mm: Option<f64>,
+    /// How far it hangs above the floor before the cabinet settles.
+    pub gap_mm: f64,
 }
 
 /// The steel stem of a levelling foot.
@@ -55,4 +59,8 @@ fields! {
         "Diameter of the stem", "Of the steel rod of a levelling foot, at the root of its thread. Only together with the length.", "", [];
     STEM_LENGTH "stem_length_mm" Number { kind: Kind::Length, min: 1.0, max: 5_000.0 }, Unknown,
         "Free length of the stem", "From the plate of the foot to the nut in the frame. Only together with the diameter.", "", [];
+    PAD_STIFFNESS "pad_stiffness_n_per_mm" Number { kind: Kind::Stiffness, min: 1.0, max: 1e9 }, Unknown,
+        "Stiffness of its pad or tread", "Of an elastic pad or the soft tread of a caster, from its maker's curve. It comes in series with concrete and stem.", "", [];
+    GAP "gap_mm" Number { kind: Kind::Length, min: 0.0, max: 100.0 }, Is(0.0),
+        "Gap under it", "How far the foot hangs above the floor before the cabinet settles: a short foot, or a hollow in the floor. Shimming makes it 0.", "", [];
 }

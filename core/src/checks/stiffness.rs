@@ -18,6 +18,14 @@ steps! { 20 "stiffness of feet";
     L_S "L_s" Length (INPUT "" Derived) "Free length of the stem": Given;
     K_STEM "k_s" Stiffness (STATICS "" Derived) "The stem in compression" = "E_s * 0.7853981633974483 * d_s^2 / L_s";
     K_FOOT "k_f" Stiffness (STATICS "springs in series" Derived) "The foot on its stem and the concrete" = "1 / (1 / k_p + 1 / k_s)";
+    K_PAD "k_pad" Stiffness (INPUT "cabinet.feet" Derived) "Stiffness of the pad or the soft tread, given": Given;
+    K_SLAB "k_slab" Stiffness (STATICS "slab on the ground" Derived) "Stiffness of the slab on the ground under one leg, of its own section": Given;
+    K_EACH "k_i" Stiffness (STATICS "" Derived) "Springs in series: concrete, stem, pad, slab, as far as there are any": Given;
+    K_SERIES "k_f" Stiffness (STATICS "springs in series" Derived) "The foot on everything under it" = "1 / sum(1 / k_i)";
+    K_ANCHOR "k_a" Stiffness (STATICS "anchor rule" Derived) "Stiffness of the anchor by its rule": Given;
+    K_CLIP "k_clip" Stiffness (INPUT "cabinet.anchors" Derived) "Stiffness of its clip or of the corner of the base frame, given": Given;
+    K_EACH_A "k_i" Stiffness (STATICS "" Derived) "Springs in series: anchor, clip, slab, as far as there are any": Given;
+    K_ANCHORED "k_t" Stiffness (STATICS "springs in series" Derived) "The anchor with everything it holds by" = "1 / sum(1 / k_i)";
     K_GIVEN "k_f" Stiffness (INPUT "" Derived) "Stiffness of the foot, given": Given;
 }
 
@@ -41,6 +49,10 @@ pub struct FootStiffness {
     pub size: Size,
     /// Diameter and free length of its stem.
     pub stem_mm: Option<(f64, f64)>,
+    /// Stiffness of its pad or tread.
+    pub pad_n_per_mm: Option<f64>,
+    /// Stiffness of the slab on the ground under it.
+    pub slab_n_per_mm: Option<f64>,
     /// Modulus of the concrete, where there is a slab.
     pub concrete_mpa: Option<f64>,
 }
@@ -61,15 +73,40 @@ impl FootStiffness {
         let area = if self.size.area_mm2() > 0.0 { self.size.area_mm2() } else { POINT_SIDE_MM * POINT_SIDE_MM };
         let area = sheet.step(A_F, area);
         let punch = sheet.step(K_PUNCH, 1.13 * modulus * number::sqrt(area) / (1.0 - number::pow(poisson, 2.0)));
-        match self.stem_mm {
-            None => punch,
-            Some((diameter, length)) => {
-                let steel = sheet.step(E_S, STEEL_MODULUS_MPA);
-                let diameter = sheet.step(D_S, diameter);
-                let length = sheet.step(L_S, length);
-                let stem = sheet.step(K_STEM, steel * QUARTER_PI * number::pow(diameter, 2.0) / length);
-                sheet.step(K_FOOT, 1.0 / (1.0 / punch + 1.0 / stem))
+        let mut springs = alloc::vec![punch];
+        let mut foot = punch;
+        if let Some((diameter, length)) = self.stem_mm {
+            let steel = sheet.step(E_S, STEEL_MODULUS_MPA);
+            let diameter = sheet.step(D_S, diameter);
+            let length = sheet.step(L_S, length);
+            let stem = sheet.step(K_STEM, steel * QUARTER_PI * number::pow(diameter, 2.0) / length);
+            foot = sheet.step(K_FOOT, 1.0 / (1.0 / punch + 1.0 / stem));
+            springs.push(stem);
+        }
+        for (row, spring) in [(K_PAD, self.pad_n_per_mm), (K_SLAB, self.slab_n_per_mm)] {
+            if let Some(spring) = spring {
+                springs.push(sheet.step(row, spring));
             }
         }
+        if self.pad_n_per_mm.is_none() && self.slab_n_per_mm.is_none() {
+            return foot;
+        }
+        sheet.carry_each(K_EACH, &springs);
+        sheet.step(K_SERIES, 1.0 / springs.iter().map(|spring| 1.0 / spring).sum::<f64>())
     }
+}
+
+/// An anchor with its clip and the slab in series, N per mm, told in the open section; alone where there is neither.
+pub fn anchored_n_per_mm(anchor: f64, clip: Option<f64>, slab: Option<f64>, sheet: &mut Sheet) -> f64 {
+    if clip.is_none() && slab.is_none() {
+        return anchor;
+    }
+    let mut springs = alloc::vec![sheet.step(K_ANCHOR, anchor)];
+    for (row, spring) in [(K_CLIP, clip), (K_SLAB, slab)] {
+        if let Some(spring) = spring {
+            springs.push(sheet.step(row, spring));
+        }
+    }
+    sheet.carry_each(K_EACH_A, &springs);
+    sheet.step(K_ANCHORED, 1.0 / springs.iter().map(|spring| 1.0 / spring).sum::<f64>())
 }

@@ -38,6 +38,9 @@ pub fn agreement(reader: &mut Reader, draft: &Draft) {
     feet(reader, draft);
     anchors(reader, draft);
     places(reader, draft, &draft.lifting_points, lifting_point::AT);
+    if let (Some(floor), None) = (&draft.floor, &draft.slab) {
+        reader.fault(&floor.spot, Problem::NeedsOneOf, "together with slab");
+    }
     contents(reader, &draft.contents);
     states(reader, draft);
     surroundings(reader, draft);
@@ -124,6 +127,7 @@ fn feet(reader: &mut Reader, draft: &Draft) {
         let (values, spot) = (&item.values, &item.spot);
         let key = |field: usize| foot::FIELDS[field].key;
         stem(reader, item);
+        known_stiffness(reader, item, key(foot::STIFFNESS), key(foot::PAD_STIFFNESS));
         let Some([width, depth, _]) = values.numbers(foot::SIZE) else { continue };
         if (width == 0.0) != (depth == 0.0) {
             reader.member_fault(spot, key(foot::SIZE), Problem::BelowLimit, "both above 0, or both 0");
@@ -176,6 +180,8 @@ fn anchors(reader: &mut Reader, draft: &Draft) {
     let mut earlier: Vec<(Point, &Item)> = Vec::new();
     for (item, own) in draft.anchors.iter().zip(&draft.own) {
         own_faults(reader, draft, item, own);
+        let key = |field: usize| anchor::FIELDS[field].key;
+        known_stiffness(reader, item, key(anchor::STIFFNESS), key(anchor::CLIP));
         let Some([x, y, _]) = item.values.numbers(anchor::AT) else { continue };
         let at = Point::new(x, y);
         as_built(reader, draft, item, at);
@@ -235,6 +241,14 @@ fn own_faults(reader: &mut Reader, draft: &Draft, item: &Item, own: &Values) {
         if !before.contains(&(place, problem, allowed)) {
             reader.member_fault(&item.spot, rule.fields[place].key, problem, allowed);
         }
+    }
+}
+
+/// A stiffness that is known holds whatever it is made of.
+fn known_stiffness(reader: &mut Reader, item: &Item, whole: &str, part: &str) {
+    if item.spot.member(whole).is_some() && item.spot.member(part).is_some() {
+        let allowed = format!("either {whole} or {part}");
+        reader.member_fault(&item.spot, part, Problem::Excludes, &allowed);
     }
 }
 

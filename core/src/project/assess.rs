@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::lifted;
+use super::floored::{AT_REST, at_rest};
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
@@ -90,6 +91,7 @@ pub fn role(check: CheckId) -> Role {
     match check {
         CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
         CheckId::LiftTilt | CheckId::FootPressure => Role::Information,
+        CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact => Role::Information,
         _ if lifted::CHECKS.contains(&check) => Role::BeforeBolting,
         _ => Role::Required,
     }
@@ -132,6 +134,7 @@ fn all_checks(
     let mut placed = Vec::new();
     bench.check_places(&mut Sheet::quiet(), &mut placed);
     let lifted = lifted::lifted(bench);
+    let at_rest = at_rest(bench);
     for &check in CheckId::ALL {
         match check {
             CheckId::Demand => {
@@ -175,6 +178,12 @@ fn all_checks(
                 if let Some(outcome) = super::as_built::check(bench.project, &mut Sheet::quiet()) {
                     let at = of_no_case(0, check);
                     told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, Some(at)));
+                }
+            }
+            _ if AT_REST.contains(&check) => {
+                if let Some((state, finding)) = at_rest.iter().find(|(_, finding)| finding.check == check) {
+                    let place = At { subject: subject_told(finding.subject), ..of_no_case(*state, check) };
+                    told.push(check_told(bench, *finding, Some(place)));
                 }
             }
             CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => {

@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 
 use super::Project;
 use super::anchored::{amplification, other_anchors, prepared_anchors};
-use super::footed::{feet_on_slab, foot_stiffnesses, supports};
+use super::floored::Floored;
+use super::footed::{anchored, feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions};
 use crate::base_reactions::{BaseLoad, Reactions, Shear, Supports, Unbalanced, pivots};
@@ -77,6 +78,8 @@ pub struct Bench<'p> {
     plain: Reactions,
     pub(super) amplification: Amplification,
     pub(super) overstrength: f64,
+    /// The cabinet on its floor, where one is given.
+    pub(super) floor: Option<Floored<'p>>,
     /// Why the anchors are not checked, where they are not.
     pub anchors_refused: Option<StepId>,
     /// Why bearing under the feet is not checked, where it is not.
@@ -122,6 +125,7 @@ impl<'p> Bench<'p> {
             demand,
             supports,
             feet,
+            floor: Floored::new(project, format),
             anchors,
             holding,
             plain: Reactions::default(),
@@ -179,7 +183,12 @@ impl<'p> Bench<'p> {
             findings.find(Finding { check: CheckId::BaseEquilibrium, subject: Subject::Whole, outcome });
         }
         match place.run.purpose {
-            Purpose::Component => self.check_feet(sheet, findings),
+            Purpose::Component => {
+                self.check_feet(sheet, findings);
+                if let Some(floor) = &self.floor {
+                    floor.check_shaken(&self.reactions, load.weight_n(), sheet, findings);
+                }
+            }
             Purpose::Anchors => {
                 self.check_anchors(place, shares, sheet, findings);
                 self.check_whole(&load, sheet, findings);
@@ -196,6 +205,9 @@ impl<'p> Bench<'p> {
 
     /// The stiffness of every foot and anchor, told once for those that are alike.
     pub fn tell_stiffness(&self, sheet: &mut Sheet) {
+        if let Some(floor) = &self.floor {
+            floor.tell_stiffness(sheet);
+        }
         let mut told: Vec<f64> = Vec::new();
         for foot in foot_stiffnesses(self.project) {
             let stiffness = foot.stiffness_n_per_mm(&mut Sheet::quiet());
@@ -207,10 +219,13 @@ impl<'p> Bench<'p> {
         told.clear();
         for (place, anchor) in self.project.cabinet.anchors.iter().enumerate() {
             if let (None, Some(prepared)) = (anchor.stiffness_n_per_mm, &self.anchors) {
-                let stiffness = prepared.stiffness_n_per_mm(place, &mut Sheet::quiet());
+                let quiet = &mut Sheet::quiet();
+                let alone = prepared.stiffness_n_per_mm(place, quiet);
+                let stiffness = anchored(self.project, place, alone, quiet);
                 if !told.contains(&stiffness) {
                     sheet.open(Part::BaseReactions, Subject::Anchor(place as u16), None, System::Si);
                     prepared.stiffness_n_per_mm(place, sheet);
+                    anchored(self.project, place, alone, sheet);
                     told.push(stiffness);
                 }
             }

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::lifting;
+use crate::floor;
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
 use crate::load_out::{content, state};
@@ -30,6 +31,10 @@ pub struct Draft<'n> {
     pub edges: Option<Item<'n>>,
     pub boundary: Option<Item<'n>>,
     pub openings: Vec<Item<'n>>,
+    pub floor: Option<Item<'n>>,
+    pub raised: Option<Item<'n>>,
+    pub casters: Option<Item<'n>>,
+    pub standing: Option<Item<'n>>,
     pub neighbours: Vec<Item<'n>>,
     pub drilling: Option<Item<'n>>,
     pub motion: Option<Item<'n>>,
@@ -55,6 +60,7 @@ pub struct Ruled<'n, R: 'static> {
 
 const NO_OTHERS: Others = Others::Only(&[]);
 const CABINET_PARTS: Others = Others::Only(&["frame", "feet", "anchors", "lifting_points"]);
+const FLOOR_PARTS: Others = Others::Only(&["raised", "casters", "standing"]);
 const SLAB_PARTS: Others = Others::Only(&["edges_mm", "boundary_mm", "openings"]);
 // One a line, so that two people can each add one.
 #[rustfmt::skip]
@@ -63,6 +69,7 @@ const PROJECT_PARTS: Others = Others::Only(&[
     "contents",
     "states",
     "slab",
+    "floor",
     "site",
     "anchorage",
     "neighbours",
@@ -88,6 +95,9 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let openings = slab.as_ref().map_or(Vec::new(), |slab| items(reader, &slab.spot, "openings", openings));
     let neighbours = items(reader, &root, "neighbours", (neighbour::NEIGHBOURS_MAX, neighbour::FIELDS));
     let motion = root.member("motion").map(|spot| item(reader, spot, crate::motion::setting::FIELDS, NO_OTHERS));
+    let floor = root.member("floor").map(|spot| item(reader, spot, floor::FIELDS, FLOOR_PARTS));
+    let in_floor = |key: &str| floor.as_ref().and_then(|floor| floor.spot.member(key));
+    let [raised, casters, standing] = ["raised", "casters", "standing"].map(in_floor);
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
     let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
@@ -105,6 +115,10 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         edges: edges.map(|spot| item(reader, spot, edge::FIELDS, NO_OTHERS)),
         boundary: boundary.map(|spot| item(reader, spot, boundary::FIELDS, NO_OTHERS)),
         openings,
+        raised: raised.map(|spot| item(reader, spot, floor::raised::FIELDS, NO_OTHERS)),
+        casters: casters.map(|spot| item(reader, spot, floor::casters::FIELDS, NO_OTHERS)),
+        standing: standing.map(|spot| item(reader, spot, floor::standing::FIELDS, NO_OTHERS)),
+        floor,
         neighbours,
         drilling: root.member("drilling").map(|spot| item(reader, spot, drilling::FIELDS, NO_OTHERS)),
         motion,

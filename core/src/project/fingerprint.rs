@@ -13,6 +13,7 @@ use super::draft::{Draft, Item};
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::lifting;
+use crate::floor;
 use crate::input::{Field, FieldShape, Value, Values};
 use crate::load_out::{content, state};
 use crate::shake_table;
@@ -45,6 +46,10 @@ pub fn fingerprint(draft: &Draft) -> String {
     canonical.items(&draft.neighbours, neighbour::FIELDS);
     canonical.items(&draft.drilling, drilling::FIELDS);
     canonical.items(&draft.motion, crate::motion::setting::FIELDS);
+    canonical.items(&draft.floor, floor::FIELDS);
+    canonical.items(&draft.raised, floor::raised::FIELDS);
+    canonical.items(&draft.casters, floor::casters::FIELDS);
+    canonical.items(&draft.standing, floor::standing::FIELDS);
     if let Some((rule, item)) = draft.site.as_ref().and_then(|site| Some((site.rule?, &site.item))) {
         canonical.values(rule.id, rule.fields, &item.values);
     }

@@ -7,7 +7,8 @@ use super::bench::STIFFNESS_FACTORS;
 use crate::base_reactions::{self, Supports};
 use crate::calc::{Sheet, System};
 use crate::checks::feet::{FootOnSlab, Surroundings, spread};
-use crate::checks::stiffness::FootStiffness;
+use crate::checks::floor::FloorSite;
+use crate::checks::stiffness::{FootStiffness, anchored_n_per_mm};
 use crate::geometry::{Point, Size};
 use crate::rules::anchor::PreparedAnchors;
 
@@ -36,6 +37,34 @@ pub(super) fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
         .collect()
 }
 
+/// The cabinet on its floor; none where no floor or no slab is given.
+pub(super) fn floor_site(project: &Project) -> Option<FloorSite<'_>> {
+    let (slab, floor) = (project.slab.as_ref()?, project.floor.as_ref()?);
+    let beyond: Vec<Size> = feet_on_slab(project).iter().map(|foot| foot.beyond).collect();
+    Some(FloorSite::new(&project.cabinet, slab, floor, &beyond))
+}
+
+/// The foot whose corner of the slab an anchor shares: the nearest one.
+fn nearest_foot(project: &Project, at: Point) -> Option<usize> {
+    let feet = project.cabinet.feet.iter().enumerate();
+    let nearest = feet.fold(None, |best: Option<(usize, f64)>, (place, foot)| {
+        let away = foot.at.distance_mm(at);
+        if best.is_none_or(|(_, known)| away < known) { Some((place, away)) } else { best }
+    });
+    nearest.map(|(place, _)| place)
+}
+
+/// The stiffness of an anchor in series with its clip and the slab on the ground, told in the open section.
+///
+/// The slab gives way under foot and anchor of one corner alike.
+pub(super) fn anchored(project: &Project, place: usize, by_rule: f64, sheet: &mut Sheet) -> f64 {
+    let anchor = &project.cabinet.anchors[place];
+    let slab = floor_site(project)
+        .zip(nearest_foot(project, anchor.at))
+        .and_then(|(site, foot)| site.stiffness_n_per_mm(foot, &mut Sheet::quiet()));
+    anchored_n_per_mm(by_rule, anchor.clip_stiffness_n_per_mm, slab, sheet)
+}
+
 /// The feet as far as their stiffness goes.
 pub(super) fn foot_stiffnesses(project: &Project) -> Vec<FootStiffness> {
     let modulus = project.anchorage.as_ref().map(|anchorage| anchorage.rule.concrete_modulus_mpa);
@@ -43,6 +72,7 @@ pub(super) fn foot_stiffnesses(project: &Project) -> Vec<FootStiffness> {
         (Some(modulus), Some(slab)) => Some(modulus(slab.strength_mpa)),
         _ => None,
     };
+    let site = floor_site(project);
     let mut feet = Vec::new();
     for (number, foot) in project.cabinet.feet.iter().enumerate() {
         feet.push(FootStiffness {
@@ -50,6 +80,8 @@ pub(super) fn foot_stiffnesses(project: &Project) -> Vec<FootStiffness> {
             given_n_per_mm: foot.stiffness_n_per_mm,
             size: foot.size,
             stem_mm: foot.stem.map(|stem| (stem.diameter_mm, stem.length_mm)),
+            pad_n_per_mm: foot.pad_stiffness_n_per_mm,
+            slab_n_per_mm: site.as_ref().and_then(|site| site.stiffness_n_per_mm(number, &mut Sheet::quiet())),
             concrete_mpa,
         });
     }
@@ -82,7 +114,10 @@ pub(super) fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>
         .enumerate()
         .map(|(place, anchor)| {
             is_all_given &= anchor.stiffness_n_per_mm.is_some();
-            let by_rule = || prepared.map(|prepared| prepared.stiffness_n_per_mm(place, &mut Sheet::quiet()));
+            let by_rule = || {
+                let alone = prepared.map(|prepared| prepared.stiffness_n_per_mm(place, &mut Sheet::quiet()));
+                alone.map(|alone| anchored(project, place, alone, &mut Sheet::quiet()))
+            };
             // Without a rule there is no embedment: the anchor is then taken as stiff as the softest foot, which the
             // span around it makes plain.
             let stiffness_n_per_mm =
@@ -90,7 +125,11 @@ pub(super) fn supports(project: &Project, prepared: Option<&dyn PreparedAnchors>
             base_reactions::Anchor { at: anchor.at, stiffness_n_per_mm }
         })
         .collect();
-    let given = Supports::new(&feet, &anchors);
+    let mut given = Supports::new(&feet, &anchors);
+    if project.cabinet.feet.iter().any(|foot| foot.gap_mm > 0.0) {
+        let gaps: Vec<f64> = project.cabinet.feet.iter().map(|foot| foot.gap_mm).collect();
+        given = given.with_gaps_mm(&gaps);
+    }
     if is_all_given || anchors.is_empty() {
         return alloc::vec![given];
     }

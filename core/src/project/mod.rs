@@ -9,6 +9,7 @@ pub mod bench;
 mod draft;
 pub mod drilling;
 mod fingerprint;
+mod floored;
 mod footed;
 mod holding;
 mod lifted;
@@ -39,6 +40,7 @@ pub use working::{place as place_of, working, working_told};
 
 use crate::cabinet::Cabinet;
 use crate::fields;
+use crate::floor::Floor;
 use crate::geometry::Point;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
 use crate::load_out::{Content, LoadState, State, load_state};
@@ -67,6 +69,8 @@ pub struct Project {
     pub slab: Option<Slab>,
     /// What it is tried under while it stands free; without it, defaults.
     pub motion: Option<MotionSetting>,
+    /// What the slab rests on and what lies on it; without it only bearing is checked.
+    pub floor: Option<Floor>,
     /// How hard it is shaken; without one, nothing is pushed.
     pub site: Option<Site>,
     /// How it is bolted down; without one, anchors are not checked.

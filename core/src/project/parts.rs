@@ -5,6 +5,7 @@
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::lifting;
+use crate::floor;
 use crate::input::allowed::CONTENTS_MAX;
 use crate::input::{Field, FieldText};
 use crate::load_out::{content, state};
@@ -207,6 +208,54 @@ pub static PARTS: &[Part] = &[
         noun: "opening",
         help: "Shafts, pits, ducts and pipes near the anchors. They cut what breaks out of the concrete, and their sides count as edges.",
         fresh: r#"{"at_mm": [1500, 0], "size_mm": [300, 300]}"#,
+    },
+    Part {
+        id: "floor",
+        path: "floor",
+        presence: Presence::Optional,
+        fields: floor::FIELDS,
+        texts: floor::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Floor",
+        noun: "floor",
+        help: "What the slab rests on and what it was designed for. With it, bending and punching of the slab, area loads, the feet's plates, a raised floor and the way in are checked. Needs the slab.",
+        fresh: r#"{"kind": "on-ground", "subgrade_n_per_mm3": 0.03}"#,
+    },
+    Part {
+        id: "raised",
+        path: "floor.raised",
+        presence: Presence::Optional,
+        fields: floor::raised::FIELDS,
+        texts: floor::raised::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Raised floor",
+        noun: "raised floor",
+        help: "Panels on pedestals over the slab, with the ratings that their maker or the owner gives. They are rated for standing and rolling loads, never for shaking.",
+        fresh: r#"{"stand_to_slab": false}"#,
+    },
+    Part {
+        id: "casters",
+        path: "floor.casters",
+        presence: Presence::Optional,
+        fields: floor::casters::FIELDS,
+        texts: floor::casters::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Wheels on the way in",
+        noun: "set of wheels",
+        help: "What the cabinet rolls in on, and the way: slab or panels, joints, ramps.",
+        fresh: r#"{"radius_mm": 75, "width_mm": 50, "tread": "polyurethane"}"#,
+    },
+    Part {
+        id: "standing",
+        path: "floor.standing",
+        presence: Presence::Optional,
+        fields: floor::standing::FIELDS,
+        texts: floor::standing::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Ways of standing to compare",
+        noun: "comparison of ways of standing",
+        help: "Sizes of casters, levelling feet and wide bases for the study that sets the three side by side. Usual sizes are taken where none are given.",
+        fresh: r#"{"pad_mm": 100}"#,
     },
     Part {
         id: "site",

@@ -9,6 +9,7 @@ use super::{Drilling, Neighbour, neighbour};
 use super::{agreement::agreement, fingerprint::fingerprint};
 use crate::cabinet::{self, Anchor, Cabinet, Foot, Frame, LiftingPoint, Stem, anchor, foot, frame, lifting_point};
 use crate::calc::System;
+use crate::floor::Floor;
 use crate::geometry::Rectangle;
 use crate::geometry::{Point, Size};
 use crate::input::text::{self, Json, Trouble};
@@ -125,6 +126,12 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             .anchorage
             .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.values })),
         drilling: draft.drilling.map(|drilling| Drilling::new(&drilling.values)),
+        floor: draft.floor.map(|floor| Floor {
+            values: floor.values,
+            raised: draft.raised.map(|raised| raised.values),
+            casters: draft.casters.map(|casters| casters.values),
+            standing: draft.standing.map(|standing| standing.values),
+        }),
         neighbours: all(&draft.neighbours, |values| {
             let [x_mm, y_mm] = values.pair(neighbour::AT);
             Neighbour { name: name_of(values, neighbour::NAME), at: Point::new(x_mm, y_mm) }
@@ -148,6 +155,8 @@ fn foot_of(values: &Values) -> Foot {
         size: Size::new(width_mm, depth_mm),
         stiffness_n_per_mm: values.number(foot::STIFFNESS),
         stem: diameter.zip(length).map(|(diameter_mm, length_mm)| Stem { diameter_mm, length_mm }),
+        pad_stiffness_n_per_mm: values.number(foot::PAD_STIFFNESS),
+        gap_mm: values.given(foot::GAP),
     }
 }
 
@@ -158,6 +167,7 @@ fn anchor_of(values: &Values, own: Values) -> Anchor {
         at: Point::new(x_mm, y_mm),
         as_built: values.numbers(anchor::AS_BUILT).map(|[x_mm, y_mm, _]| Point::new(x_mm, y_mm)),
         stiffness_n_per_mm: values.number(anchor::STIFFNESS),
+        clip_stiffness_n_per_mm: values.number(anchor::CLIP),
         own,
     }
 }

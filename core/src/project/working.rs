@@ -7,6 +7,7 @@ use super::assess::subject_told;
 use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
 use super::lifted;
 use crate::calc::{CheckId, Part, Section, Sheet};
+use super::floored::{AT_REST, check_state};
 use crate::load_out;
 use crate::report::outcome::{At, SubjectTold};
 
@@ -37,6 +38,10 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     if let Some(check @ (CheckId::FreeTilt | CheckId::FreePush)) = check {
         let tested = bench.tested(at.state);
         tested.check(check, &tested.side(at.direction_rad), &mut sheet);
+    }
+    if check.is_some_and(|check| AT_REST.contains(&check)) {
+        bench.tell_stiffness(&mut sheet);
+        check_state(&bench, at.state, &mut sheet);
     }
     bench.check_places(&mut sheet, &mut Vec::new());
     if check == Some(CheckId::AnchorAsBuilt) {

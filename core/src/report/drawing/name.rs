@@ -61,6 +61,23 @@ steps! { 18 "drawing";
     SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
     SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
     SHORT_LIFTING "" Number (STATICS "" Derived) "lifting": Name;
+    SHORT_FLOOR_REST "" Number (STATICS "" Derived) "slab in bending, at rest": Name;
+    SHORT_FLOOR_REST_PUNCH "" Number (STATICS "" Derived) "punching, at rest": Name;
+    SHORT_FLOOR_QUAKE "" Number (STATICS "" Derived) "slab in bending": Name;
+    SHORT_FLOOR_QUAKE_PUNCH "" Number (STATICS "" Derived) "punching": Name;
+    SHORT_FLOOR_PLATE "" Number (STATICS "" Derived) "foot plate": Name;
+    SHORT_FLOOR_PLATE_REST "" Number (STATICS "" Derived) "foot plate, at rest": Name;
+    SHORT_FLOOR_AISC "" Number (STATICS "" Derived) "bearing, AISC": Name;
+    SHORT_FLOOR_EN "" Number (STATICS "" Derived) "bearing, EN": Name;
+    SHORT_FLOOR_AREA "" Number (STATICS "" Derived) "area load": Name;
+    SHORT_FLOOR_STRIP "" Number (STATICS "" Derived) "strip load": Name;
+    SHORT_FLOOR_PANEL "" Number (STATICS "" Derived) "floor panel": Name;
+    SHORT_FLOOR_PEDESTAL "" Number (STATICS "" Derived) "pedestal": Name;
+    SHORT_FLOOR_UNIFORM "" Number (STATICS "" Derived) "panels, uniform": Name;
+    SHORT_FLOOR_SHAKEN "" Number (STATICS "" Derived) "raised floor, shaken": Name;
+    SHORT_FLOOR_ROLLED "" Number (STATICS "" Derived) "panel, rolled over": Name;
+    SHORT_FLOOR_ROUTE "" Number (STATICS "" Derived) "slab, rolled over": Name;
+    SHORT_FLOOR_WHEEL "" Number (STATICS "" Derived) "wheel pressure": Name;
     SHORT_OTHER "" Number (STATICS "" Derived) "another check": Name;
 }
 
@@ -90,6 +107,23 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::AnchorAsBuilt => SHORT_AS_BUILT,
         CheckId::FootBearing => SHORT_BEARING,
         CheckId::FootPressure => SHORT_PRESSURE,
+        CheckId::FootBearingAisc => SHORT_FLOOR_AISC,
+        CheckId::FootBearingEn => SHORT_FLOOR_EN,
+        CheckId::FootPlate => SHORT_FLOOR_PLATE,
+        CheckId::SlabQuakeBending => SHORT_FLOOR_QUAKE,
+        CheckId::SlabQuakePunching => SHORT_FLOOR_QUAKE_PUNCH,
+        CheckId::RaisedShaken => SHORT_FLOOR_SHAKEN,
+        CheckId::FootPlateRest => SHORT_FLOOR_PLATE_REST,
+        CheckId::SlabRestBending => SHORT_FLOOR_REST,
+        CheckId::SlabRestPunching => SHORT_FLOOR_REST_PUNCH,
+        CheckId::FloorArea => SHORT_FLOOR_AREA,
+        CheckId::FloorStrip => SHORT_FLOOR_STRIP,
+        CheckId::RaisedPanel => SHORT_FLOOR_PANEL,
+        CheckId::RaisedPedestal => SHORT_FLOOR_PEDESTAL,
+        CheckId::RaisedUniform => SHORT_FLOOR_UNIFORM,
+        CheckId::RoutePanel => SHORT_FLOOR_ROLLED,
+        CheckId::RouteBending => SHORT_FLOOR_ROUTE,
+        CheckId::RouteContact => SHORT_FLOOR_WHEEL,
         CheckId::FreeTipping => SHORT_TIPPING,
         CheckId::FreeSliding => SHORT_SLIDING,
         CheckId::FreeTilt => SHORT_TILT,

@@ -1,0 +1,74 @@
+//! A suspended slab against the live load that it was designed for, both at service.
+
+use super::FloorSite;
+use super::steps::*;
+use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
+use crate::floor;
+use crate::rules::floor::live_load;
+use crate::rules::floor::suspended::{self, AreaLoad, Span};
+
+/// The load over the pitch.
+pub fn over_pitch(site: &FloorSite, weight_n: f64, sheet: &mut Sheet) -> Outcome {
+    sheet.open(Part::Floor, Subject::Whole, Some(CheckId::FloorArea), System::Si);
+    let values = &site.floor.values;
+    let load = AreaLoad { weight_n, footprint_mm: site.footprint_mm };
+    load.over_footprint_mpa(sheet);
+    let Some([along, across, _]) = values.numbers(floor::PITCH) else {
+        return Outcome::NotCovered(suspended::NO_PITCH);
+    };
+    let found = load.over_pitch_mpa([along, across], values.given(floor::AISLE), sheet);
+    compare(site, found, sheet)
+}
+
+/// The equivalent uniform load on a one-way span.
+pub fn equivalent(site: &FloorSite, weight_n: f64, sheet: &mut Sheet) -> Outcome {
+    sheet.open(Part::Floor, Subject::Whole, Some(CheckId::FloorStrip), System::Si);
+    let values = &site.floor.values;
+    let Some(span_mm) = values.number(floor::SPAN) else {
+        return Outcome::NotCovered(suspended::NO_SPAN);
+    };
+    let is_along_x = values.choice(floor::SPAN_AXIS) != Some(1);
+    let spread = |of: fn(&super::Leg) -> [f64; 2]| {
+        let ends = site.legs.iter().map(of).fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], [at, half]| {
+            [low.min(at - half), high.max(at + half)]
+        });
+        if ends[0] <= ends[1] { ends[1] - ends[0] } else { 0.0 }
+    };
+    let (along, across) = if is_along_x {
+        (spread(|leg| [leg.at.x_mm, 0.0]), spread(|leg| [leg.at.y_mm, leg.half.y_mm]))
+    } else {
+        (spread(|leg| [leg.at.y_mm, 0.0]), spread(|leg| [leg.at.x_mm, leg.half.x_mm]))
+    };
+    let outline = &site.slab.outline;
+    let edge_mm = if is_along_x {
+        f64::min(-outline.front_mm, outline.rear_mm)
+    } else {
+        f64::min(-outline.left_mm, outline.right_mm)
+    };
+    let span = Span {
+        span_mm,
+        middle_mm: values.number(floor::SUPPORT).unwrap_or(span_mm / 2.0),
+        legs_mm: along,
+        across_mm: across,
+        edge_mm: edge_mm.is_finite().then_some(edge_mm),
+    };
+    let found = AreaLoad { weight_n, footprint_mm: site.footprint_mm }.equivalent_mpa(&span, sheet);
+    compare(site, found, sheet)
+}
+
+fn compare(site: &FloorSite, found: Result<f64, StepId>, sheet: &mut Sheet) -> Outcome {
+    let load = match found {
+        Ok(load) => load,
+        Err(reason) => return Outcome::NotCovered(reason),
+    };
+    let values = &site.floor.values;
+    let live = match (values.number(floor::LIVE_LOAD), values.choice(floor::OCCUPANCY)) {
+        (Some(given), _) => sheet.step(live_load::GIVEN, given),
+        (None, Some(place)) => live_load::uniform_mpa(place, sheet),
+        (None, None) => return Outcome::NotCovered(suspended::NO_LIVE_LOAD),
+    };
+    let load = sheet.carry(Q_LOAD, load);
+    let live = sheet.carry(Q_LIVE, live);
+    let utilisation = sheet.step(U_AREA, load / live);
+    Outcome::Compared { value: load, limit: live, utilisation }
+}

@@ -1,0 +1,152 @@
+//! A cabinet on its floor, as far as no load changes it.
+
+use alloc::vec::Vec;
+
+use super::steps;
+use crate::cabinet::Cabinet;
+use crate::calc::{Sheet, StepId, number};
+use crate::floor::{self, Floor, FloorKind};
+use crate::geometry::{Point, Rectangle, Size};
+use crate::rules::floor::perimeter::LoadedRectangle;
+use crate::rules::floor::slab_on_ground::{LoadedSlab, Position, SlabOnGround, modulus_mpa};
+use crate::rules::floor::subgrade;
+use crate::slab::Slab;
+
+/// One leg on the slab.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Leg {
+    /// Its middle.
+    pub at: Point,
+    /// Half sizes of its contact.
+    pub half: Size,
+    /// From its sides to the edges of the slab or to openings: left, right, front, rear; infinite where far.
+    pub to_edges_mm: [f64; 4],
+    /// How much farther than its sides the concrete goes for it on the nearer side, along x and y.
+    pub beyond: Size,
+    /// Diameter of its stem.
+    pub stem_mm: Option<f64>,
+}
+
+/// A cabinet on its floor.
+#[derive(Clone, Debug)]
+pub struct FloorSite<'a> {
+    /// The floor.
+    pub floor: &'a Floor,
+    /// The slab.
+    pub slab: &'a Slab,
+    /// The legs, in the order of the feet.
+    pub legs: Vec<Leg>,
+    /// Width and depth of the cabinet.
+    pub footprint_mm: [f64; 2],
+}
+
+impl<'a> FloorSite<'a> {
+    /// Lays out a cabinet on its floor; `beyond` is the room beside each foot as bearing counts it.
+    pub fn new(cabinet: &Cabinet, slab: &'a Slab, floor: &'a Floor, beyond: &[Size]) -> FloorSite<'a> {
+        let legs = cabinet.feet.iter().zip(beyond).map(|(foot, &beyond)| {
+            let half = Size::new(foot.size.x_mm / 2.0, foot.size.y_mm / 2.0);
+            Leg {
+                at: foot.at,
+                half,
+                to_edges_mm: to_edges(&foot.rectangle(), slab),
+                beyond,
+                stem_mm: foot.stem.map(|stem| stem.diameter_mm),
+            }
+        });
+        FloorSite { floor, slab, legs: legs.collect(), footprint_mm: [cabinet.width_mm, cabinet.depth_mm] }
+    }
+
+    /// Whether the slab lies on the ground.
+    pub fn is_on_ground(&self) -> bool {
+        self.floor.kind() == FloorKind::OnGround
+    }
+
+    /// The slab on its ground, told: modulus and subgrade where they follow from something else.
+    ///
+    /// Errors: nothing says what the ground is like; a correlation is left.
+    pub fn ground(&self, sheet: &mut Sheet) -> Result<SlabOnGround, StepId> {
+        let values = &self.floor.values;
+        let subgrade_n_per_mm3 = match (values.number(floor::SUBGRADE), values.number(floor::BEARING_RATIO)) {
+            (Some(given), _) => given,
+            (None, Some(percent)) => subgrade::by_bearing_ratio(percent, sheet)?,
+            (None, None) => match values.choice(floor::SOIL) {
+                Some(class) => subgrade::by_soil(class, sheet),
+                None => return Err(steps::NO_SUBGRADE),
+            },
+        };
+        let modulus = match values.number(floor::MODULUS) {
+            Some(given) => given,
+            None => modulus_mpa(self.slab.strength_mpa, sheet),
+        };
+        Ok(SlabOnGround {
+            modulus_mpa: modulus,
+            poisson: values.given(floor::POISSON),
+            thickness_mm: self.slab.thickness_mm,
+            subgrade_n_per_mm3,
+        })
+    }
+
+    /// Where a leg stands, once the radius of relative stiffness is known: nearer than contact and radius together to an
+    /// edge, it counts as standing on it (TR34 interpolates between; this is on the safe side).
+    pub fn position(&self, leg: usize, loaded: &LoadedSlab) -> Position {
+        let near = loaded.radius_mm + loaded.contact_mm;
+        let [left, right, front, rear] = self.legs[leg].to_edges_mm;
+        let half = self.legs[leg].half;
+        let along_x = f64::min(left, right) + half.x_mm < near;
+        let along_y = f64::min(front, rear) + half.y_mm < near;
+        match (along_x, along_y) {
+            (true, true) => Position::Corner,
+            (false, false) => Position::Interior,
+            _ => Position::Edge,
+        }
+    }
+
+    /// The stiffness of the slab on the ground under every leg, where it can be found; `sheet` takes that of one leg.
+    pub fn stiffness_n_per_mm(&self, leg: usize, sheet: &mut Sheet) -> Option<f64> {
+        if !self.is_on_ground() || self.legs[leg].half.area_mm2() <= 0.0 {
+            return None;
+        }
+        let ground = self.ground(sheet).ok()?;
+        let loaded = ground.loaded(4.0 * self.legs[leg].half.area_mm2(), sheet).ok()?;
+        Some(loaded.stiffness_n_per_mm(self.position(leg, &loaded), sheet))
+    }
+
+    /// The rectangle of a leg with its distances to edges.
+    pub fn rectangle(&self, leg: usize) -> LoadedRectangle {
+        let leg = &self.legs[leg];
+        LoadedRectangle { sides: [2.0 * leg.half.x_mm, 2.0 * leg.half.y_mm], to_edges: leg.to_edges_mm }
+    }
+
+    /// The legs nearer to a leg than a distance, without itself.
+    pub fn within(&self, leg: usize, distance_mm: f64) -> impl Iterator<Item = (usize, [f64; 2])> + '_ {
+        let at = self.legs[leg].at;
+        self.legs.iter().enumerate().filter_map(move |(place, other)| {
+            let away = [other.at.x_mm - at.x_mm, other.at.y_mm - at.y_mm];
+            let is_near = number::hypot(away[0], away[1]) < distance_mm;
+            (place != leg && is_near).then_some((place, away))
+        })
+    }
+}
+
+/// From the sides of a foot to the edges of the slab, or to an opening that lies on that side.
+fn to_edges(foot: &Rectangle, slab: &Slab) -> [f64; 4] {
+    let outline = &slab.outline;
+    let mut room = [
+        foot.left_mm - outline.left_mm,
+        outline.right_mm - foot.right_mm,
+        foot.front_mm - outline.front_mm,
+        outline.rear_mm - foot.rear_mm,
+    ];
+    for opening in &slab.openings {
+        let gaps = [
+            foot.left_mm - opening.right_mm,
+            opening.left_mm - foot.right_mm,
+            foot.front_mm - opening.rear_mm,
+            opening.front_mm - foot.rear_mm,
+        ];
+        // An opening lies on the side where it is farthest away.
+        let side = (0..4).fold(0, |best, side| if gaps[side] > gaps[best] { side } else { best });
+        room[side] = room[side].min(gaps[side].max(0.0));
+    }
+    room.map(number::positive_part)
+}

@@ -1,0 +1,329 @@
+//! The floor of a whole cabinet: which checks appear, what they say, and that formats are never mixed.
+
+use serde_json::{Value, json};
+use steadfoot::base_reactions::{BaseLoad, Foot, Supports};
+use steadfoot::calc::{CheckId, Status, System};
+use steadfoot::geometry::{Point, Size};
+use steadfoot::project::{self, Project, assess, working};
+use steadfoot::report::outcome::{CheckTold, Report, Verdict};
+use steadfoot::report::text_tables::{tables, text_of_code};
+use steadfoot_tests::proof::Proof;
+use steadfoot_tests::random::Random;
+use steadfoot_tests::random_project::random_project;
+
+/// A cabinet of 2000 kg on four feet with stems, on 200 mm of C28 on the ground, under 0.3 g.
+fn cabinet(floor: Value) -> Value {
+    let foot = |x: i32, y: i32| {
+        json!({ "name": format!("{x} {y}"), "at_mm": [x, y], "size_mm": [120, 120], "stem_diameter_mm": 24, "stem_length_mm": 80 })
+    };
+    json!({ "format": "steadfoot 1",
+        "cabinet": { "width_mm": 1000, "depth_mm": 1200, "height_mm": 2200, "frame": { "mass_kg": 2000, "centre_mm": [0, 0, 1000] },
+            "feet": [foot(-430, -530), foot(430, -530), foot(430, 530), foot(-430, 530)],
+            "anchors": [{ "at_mm": [-450, -560] }, { "at_mm": [450, -560] }, { "at_mm": [450, 560] }, { "at_mm": [-450, 560] }] },
+        "slab": { "strength_mpa": 28, "thickness_mm": 200, "edges_mm": {} },
+        "floor": floor,
+        "site": site("strength"),
+        "anchorage": { "rule": "aci-318-19-si", "bolt": "M16", "steel": "f1554-36", "embedment_mm": 125 } })
+}
+
+fn site(format: &str) -> Value {
+    json!({ "rule": "direct", "format": format, "horizontal_coefficient": 0.3, "vertical_coefficient": 0.1,
+            "gravity_heavy": 1.2, "gravity_light": 0.9, "overstrength": 2.0 })
+}
+
+fn on_ground() -> Value {
+    json!({ "kind": "on-ground", "subgrade_n_per_mm3": 0.05, "foot_plate_mm": 15 })
+}
+
+fn read(value: &Value) -> Project {
+    project::read(&value.to_string(), System::Si).unwrap_or_else(|faults| panic!("{}", faults[0].sentence()))
+}
+
+fn report(value: &Value) -> Report {
+    assess(&read(value))
+}
+
+fn find(report: &Report, check: CheckId) -> Option<&CheckTold> {
+    report.checks.iter().find(|told| told.id == check.id())
+}
+
+fn told(report: &Report, check: CheckId) -> &CheckTold {
+    find(report, check).unwrap_or_else(|| panic!("{} is told", check.id()))
+}
+
+fn reason(check: &CheckTold) -> &'static str {
+    check.reason.and_then(text_of_code).map_or("", |row| row.what)
+}
+
+#[test]
+fn without_a_floor_nothing_of_it_is_told_and_with_one_it_is() {
+    let mut bare = cabinet(on_ground());
+    bare.as_object_mut().expect("an object").remove("floor");
+    let without = report(&bare);
+    assert!(without.checks.iter().all(|check| !check.id.starts_with("slab.") && !check.id.starts_with("route.")));
+    let with = report(&cabinet(on_ground()));
+    for check in [
+        CheckId::FootBearingAisc,
+        CheckId::FootPlate,
+        CheckId::FootPlateRest,
+        CheckId::SlabQuakeBending,
+        CheckId::SlabQuakePunching,
+        CheckId::SlabRestBending,
+        CheckId::SlabRestPunching,
+    ] {
+        let one = told(&with, check);
+        assert_eq!(one.status, Status::Holds, "{}: {:?} {}", one.id, one.utilisation, reason(one));
+    }
+    assert_eq!(with.verdict, Verdict::Holds);
+    assert!(find(&with, CheckId::FloorArea).is_none() && find(&with, CheckId::RaisedPanel).is_none());
+}
+
+#[test]
+fn a_missing_subgrade_is_said_and_the_verdict_waits() {
+    let report = report(&cabinet(json!({ "kind": "on-ground" })));
+    let bending = told(&report, CheckId::SlabRestBending);
+    assert_eq!(bending.status, Status::NotCovered);
+    assert!(reason(bending).contains("subgrade"), "{}", reason(bending));
+    assert_eq!(report.verdict, Verdict::CannotBeSaid);
+}
+
+#[test]
+fn every_range_of_the_slab_on_the_ground_is_kept_from_both_sides() {
+    for (field, outside, inside) in [
+        ("poisson", 0.3, 0.2),
+        ("poisson", 0.05, 0.1),
+        ("subgrade_n_per_mm3", 0.0029, 0.0031),
+        ("subgrade_n_per_mm3", 0.31, 0.29),
+        ("modulus_mpa", 4_900.0, 5_100.0),
+        ("modulus_mpa", 61_000.0, 59_000.0),
+    ] {
+        for (value, is_covered) in [(outside, false), (inside, true)] {
+            let mut floor = on_ground();
+            floor[field] = json!(value);
+            let report = report(&cabinet(floor));
+            let status = told(&report, CheckId::SlabRestBending).status;
+            assert_eq!(status != Status::NotCovered, is_covered, "{field} {value}");
+        }
+    }
+}
+
+#[test]
+fn plain_concrete_never_gets_yield_lines_and_formats_are_not_mixed() {
+    let mut fibres = on_ground();
+    fibres["reinforcement"] = json!("fibres");
+    fibres["residual_moment_n"] = json!(9000);
+    fibres["tensile_strength_mpa"] = json!(1.9);
+    fibres["load_factors"] = json!("tr-34");
+    let with = report(&cabinet(fibres.clone()));
+    assert_eq!(told(&with, CheckId::SlabRestBending).status, Status::Holds);
+    let shaken = told(&with, CheckId::SlabQuakeBending);
+    assert!(shaken.status == Status::NotCovered && reason(shaken).contains("another format"), "{}", reason(shaken));
+    let mut in_limit_states = cabinet(fibres);
+    in_limit_states["site"] = site("limit-states");
+    let report = report(&in_limit_states);
+    assert_eq!(told(&report, CheckId::SlabQuakeBending).status, Status::Holds);
+    assert_eq!(told(&report, CheckId::FootBearingEn).status, Status::Holds);
+    assert!(find(&report, CheckId::FootBearingAisc).is_none());
+    let project = read(&cabinet(on_ground()));
+    let at = told(&assess(&project), CheckId::SlabRestBending).at.expect("a place");
+    let symbols: Vec<&str> = working(&project, &at)
+        .iter()
+        .flat_map(|section| &section.steps)
+        .filter_map(|step| steadfoot::report::text_tables::text(step.id).map(|row| row.symbol))
+        .collect();
+    assert!(symbols.contains(&"n_s") && !symbols.contains(&"M_p"), "working stress: {symbols:?}");
+}
+
+#[test]
+fn a_leg_at_an_edge_is_bounded_by_all_legs_on_its_place_or_not_covered() {
+    let near = |front: f64, mass: f64| {
+        let mut value = cabinet(on_ground());
+        value["slab"]["edges_mm"] = json!({ "front": front });
+        value["cabinet"]["frame"]["mass_kg"] = json!(mass);
+        report(&value)
+    };
+    let light = near(700.0, 300.0);
+    assert_eq!(told(&light, CheckId::SlabRestBending).status, Status::Holds);
+    let middling = near(700.0, 2500.0);
+    let bending = told(&middling, CheckId::SlabRestBending);
+    assert!(bending.status == Status::NotCovered && reason(bending).contains("edge"), "{}", reason(bending));
+    let heavy = near(700.0, 20_000.0);
+    assert_eq!(told(&heavy, CheckId::SlabRestBending).status, Status::Fails);
+}
+
+#[test]
+fn a_suspended_slab_is_held_to_its_live_load() {
+    let floor = json!({ "kind": "suspended", "reinforcement": "fabric", "effective_depth_mm": 160, "reinforcement_ratio": 0.005,
+        "span_mm": 6000, "live_load_mpa": 0.012, "pitch_mm": [1000, 2400], "aisle_load_mpa": 0.0024 });
+    let with = report(&cabinet(floor.clone()));
+    let area = told(&with, CheckId::FloorArea);
+    let expected = (2000.0 * 9.80665 / (1.0 * 2.4) + 2400.0 * (1.0 - 1.2 / 2.4)) / 1e6;
+    assert!((area.value.expect("a load") - expected).abs() < 1e-9);
+    assert_eq!(told(&with, CheckId::FloorStrip).status, Status::Holds);
+    assert_eq!(told(&with, CheckId::SlabRestPunching).status, Status::Holds);
+    assert!(find(&with, CheckId::SlabRestBending).is_none());
+    let mut unknown = floor;
+    unknown.as_object_mut().expect("an object").remove("live_load_mpa");
+    let without = report(&cabinet(unknown.clone()));
+    assert!(reason(told(&without, CheckId::FloorArea)).contains("ask the owner"));
+    unknown["occupancy"] = json!("us-office");
+    assert_eq!(told(&report(&cabinet(unknown)), CheckId::FloorArea).status, Status::Fails);
+}
+
+#[test]
+fn four_tonnes_on_four_legs_are_above_every_class_of_panels() {
+    for class in ["1", "2", "3", "4", "5", "6"] {
+        let mut floor = on_ground();
+        floor["raised"] = json!({ "en_class": class });
+        let mut value = cabinet(floor);
+        value["cabinet"]["frame"]["mass_kg"] = json!(4000);
+        let report = report(&value);
+        assert_eq!(told(&report, CheckId::RaisedPanel).status, Status::Fails, "class {class}");
+        assert!(reason(told(&report, CheckId::RaisedShaken)).contains("stand"));
+    }
+    let mut floor = on_ground();
+    floor["raised"] = json!({ "stand_to_slab": true });
+    let report = report(&cabinet(floor));
+    assert_eq!(told(&report, CheckId::RaisedPanel).status, Status::NotNeeded);
+    assert!(find(&report, CheckId::RaisedShaken).is_none());
+}
+
+#[test]
+fn on_the_way_in_three_of_four_wheels_bear() {
+    let mut floor = on_ground();
+    floor["raised"] = json!({ "psa_grade": "heavy", "rolling_n": 9000 });
+    floor["casters"] = json!({ "radius_mm": 75, "width_mm": 50, "tread": "nylon" });
+    let report = report(&cabinet(floor.clone()));
+    let rolled = told(&report, CheckId::RoutePanel);
+    assert!((rolled.value.expect("a load") - 1.25 * 2000.0 * 9.80665 / 3.0).abs() < 1e-6);
+    assert_eq!(rolled.status, Status::Holds);
+    assert_eq!(told(&report, CheckId::RouteBending).status, Status::Holds);
+    floor["raised"].as_object_mut().expect("an object").remove("rolling_n");
+    let without = self::report(&cabinet(floor));
+    assert!(reason(told(&without, CheckId::RoutePanel)).contains("says nothing of wheels"));
+}
+
+#[test]
+fn a_hollow_under_a_foot_moves_its_load_to_the_other_diagonal() {
+    let corners = [(-550.0, -550.0), (550.0, -550.0), (550.0, 550.0), (-550.0, 550.0)].map(|(x, y)| Point::new(x, y));
+    let feet = corners.map(|at| Foot { at, half: Size::new(0.0, 0.0), stiffness_n_per_mm: 5e3 });
+    let weight_n = 4000.0 * 9.80665;
+    let load = BaseLoad { down_n: weight_n, moment_x_nmm: 0.0, moment_y_nmm: 0.0 };
+    let hollow = Supports::new(&feet, &[]).with_gaps_mm(&[2.0, 0.0, 0.0, 0.0]).settle(&load).expect("it stands");
+    assert!((hollow.feet[0].force_n - 7306.65).abs() < 0.01 && (hollow.feet[2].force_n - 7306.65).abs() < 0.01);
+    assert!((hollow.feet[1].force_n - 12_306.65).abs() < 0.01);
+    let deep = Supports::new(&feet, &[]).with_gaps_mm(&[9.0, 0.0, 0.0, 0.0]).settle(&load).expect("it stands");
+    assert_eq!(deep.feet[0].force_n, 0.0);
+    assert!((deep.feet[1].force_n - weight_n / 2.0).abs() < 1e-6);
+    let even = Supports::new(&feet, &[]).with_gaps_mm(&[2.0; 4]).settle(&load).expect("it stands");
+    assert!((even.feet[0].force_n - weight_n / 4.0).abs() < 1e-6, "the same gap everywhere only lets it settle");
+}
+
+#[test]
+fn gaps_with_feet_of_a_size_balance_every_load() {
+    let mut random = Random::new(5);
+    let mut number = |low: f64, high: f64| low + (high - low) * random.part();
+    for _ in 0..500 {
+        let half = Size::new(number(20.0, 80.0), number(20.0, 80.0));
+        let feet = [(-400.0, -500.0), (400.0, -500.0), (400.0, 500.0), (-400.0, 500.0)].map(|(x, y)| Foot {
+            at: Point::new(x, y),
+            half,
+            stiffness_n_per_mm: 2e4,
+        });
+        let gaps = [number(0.0, 3.0), 0.0, number(0.0, 1.0), 0.0];
+        let load = BaseLoad { down_n: 3e4, moment_x_nmm: number(-1e7, 1e7), moment_y_nmm: number(-1e7, 1e7) };
+        let supports = Supports::new(&feet, &[]).with_gaps_mm(&gaps);
+        let Ok(settled) = supports.settle(&load) else { continue };
+        let total: f64 = settled.feet.iter().map(|foot| foot.force_n).sum();
+        assert!((total - 3e4).abs() < 1e-4, "{total}");
+        assert!(settled.residual < 1e-9);
+    }
+}
+
+#[test]
+fn springs_in_series_make_the_pull_smaller_or_larger_and_are_told() {
+    let pull = |value: &Value| {
+        let project = read(value);
+        let report = assess(&project);
+        told(&report, CheckId::AnchorTensionSteel).value.expect("a pull")
+    };
+    let mut stiff = cabinet(on_ground());
+    stiff.as_object_mut().expect("an object").remove("floor");
+    let base = pull(&stiff);
+    let mut clipped = stiff.clone();
+    for anchor in clipped["cabinet"]["anchors"].as_array_mut().expect("anchors") {
+        anchor["clip_stiffness_n_per_mm"] = json!(5000);
+    }
+    let mut soft_feet = stiff;
+    for foot in soft_feet["cabinet"]["feet"].as_array_mut().expect("feet") {
+        foot["pad_stiffness_n_per_mm"] = json!(5000);
+    }
+    assert!(pull(&clipped) < base && pull(&soft_feet) > base, "{} {base} {}", pull(&clipped), pull(&soft_feet));
+}
+
+#[test]
+fn formula_texts_of_floor_checks_give_what_was_recorded() {
+    let mut random = Random::new(23);
+    let mut proof = Proof::of(&tables());
+    let mut taken = 0;
+    for round in 0..160 {
+        let text = random_project(&mut random);
+        let mut value: Value = serde_json::from_str(&text).expect("JSON");
+        if value["slab"].is_null() {
+            continue;
+        }
+        value["floor"] = floor(&mut random, round);
+        let project = match project::read(&value.to_string(), System::Si) {
+            Ok(project) => project,
+            Err(faults) => panic!("{}", faults[0].sentence()),
+        };
+        let report = assess(&project);
+        for check in &report.checks {
+            let Some(at) = check.at else { continue };
+            let sections = working(&project, &at);
+            if let Some(utilisation) = check.utilisation {
+                let own = sections.iter().filter(|section| section.check.map(|id| id.id()) == Some(check.id));
+                let is_told = own.flat_map(|section| &section.steps).any(|step| step.value == utilisation);
+                assert!(is_told, "{} of {}: {utilisation} is no step of its working", check.id, check.of);
+            }
+            proof.take(&sections);
+            taken += 1;
+        }
+    }
+    let account = proof.close();
+    assert!(taken > 500, "{taken}");
+    assert!(account.wrong.is_empty(), "{}", account.wrong.join("\n"));
+}
+
+fn floor(random: &mut Random, round: usize) -> Value {
+    let pick = |random: &mut Random, words: &[&str]| {
+        words[(random.part() * words.len() as f64) as usize % words.len()].to_string()
+    };
+    let mut floor = json!({
+        "kind": pick(random, &["on-ground", "on-ground", "suspended"]),
+        "load_class": pick(random, &["live", "permanent"]),
+        "load_factors": pick(random, &["asce-7", "en-1990", "tr-34"]),
+        "reinforcement": pick(random, &["plain", "fabric", "fibres"]),
+        "edge_form": pick(random, &["1948-circle", "1948-semicircle", "early"]),
+        "corner_form": pick(random, &["ioannides", "westergaard"]),
+        "tensile_strength_mpa": 1.8, "effective_depth_mm": 100, "reinforcement_ratio": 0.004, "residual_moment_n": 8000,
+        "span_mm": 5000, "pitch_mm": [2000 + round, 3000], "foot_plate_mm": 12,
+        "casters": { "radius_mm": 60, "width_mm": 40, "tread": pick(random, &["steel", "nylon", "polyurethane"]) },
+        "raised": { "en_class": pick(random, &["3", "6"]), "rolling_n": 6000 },
+    });
+    match round % 4 {
+        0 => floor["subgrade_n_per_mm3"] = json!(0.02 + 0.06 * random.part()),
+        1 => floor["bearing_ratio_percent"] = json!(3.0 + 40.0 * random.part()),
+        2 => floor["soil"] = json!("clean-sand"),
+        _ => floor["subgrade_n_per_mm3"] = json!(0.2),
+    }
+    if round % 3 == 0 {
+        floor["live_load_mpa"] = json!(0.01);
+        floor["raised"]["psa_grade"] = json!("medium");
+        floor["raised"].as_object_mut().expect("an object").remove("en_class");
+    } else {
+        floor["occupancy"] = json!(pick(random, &["telecom-room", "en-office", "us-storage-heavy"]));
+        floor["flexural_strength_mpa"] = json!(4.0);
+    }
+    floor
+}
