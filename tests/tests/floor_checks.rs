@@ -13,9 +13,7 @@ use steadfoot_tests::random_project::random_project;
 
 /// A cabinet of 2000 kg on four feet with stems, on 200 mm of C28 on the ground, under 0.3 g.
 fn cabinet(floor: Value) -> Value {
-    let foot = |x: i32, y: i32| {
-        json!({ "name": format!("{x} {y}"), "at_mm": [x, y], "size_mm": [120, 120], "stem_diameter_mm": 24, "stem_length_mm": 80 })
-    };
+    let foot = |x: i32, y: i32| json!({ "name": format!("{x} {y}"), "at_mm": [x, y], "size_mm": [120, 120], "stem_diameter_mm": 24, "stem_length_mm": 80 });
     json!({ "format": "steadfoot 1",
         "cabinet": { "width_mm": 1000, "depth_mm": 1200, "height_mm": 2200, "frame": { "mass_kg": 2000, "centre_mm": [0, 0, 1000] },
             "feet": [foot(-430, -530), foot(430, -530), foot(430, 530), foot(-430, 530)],

@@ -3,8 +3,8 @@
 pub mod as_built;
 mod equilibrium;
 pub mod feet;
-pub mod lifting;
 pub mod floor;
+pub mod lifting;
 pub mod stability;
 pub mod standing_free;
 pub mod stiffness;

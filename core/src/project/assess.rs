@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 
 use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
-use super::lifted;
 use super::floored::{AT_REST, at_rest};
+use super::lifted;
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;

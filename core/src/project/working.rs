@@ -5,9 +5,9 @@ use alloc::vec::Vec;
 use super::Project;
 use super::assess::subject_told;
 use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
+use super::floored::{AT_REST, check_state};
 use super::lifted;
 use crate::calc::{CheckId, Part, Section, Sheet};
-use super::floored::{AT_REST, check_state};
 use crate::load_out;
 use crate::report::outcome::{At, SubjectTold};
 
