@@ -3,7 +3,7 @@
 //! Only native code refers to these tables; the builder bakes them into the page, whose form offers them as a list. The
 //! engine never looks a place up: what it computes with are the fields, however they were filled.
 
-use super::{as_1170_4, nzs_1170_5};
+use super::{as_1170_4, japan_equipment, nscp_2015, nzs_1170_5};
 use crate::calc::{Document, Trust};
 
 /// What one document gives for the places of a rule.
@@ -42,7 +42,8 @@ pub enum PlaceValue {
 }
 
 /// All tables of places. A rule may have several; adding one is one line here.
-pub static PLACE_TABLES: &[&PlaceTable] = &[&nzs_1170_5::CITIES, &as_1170_4::CITIES];
+pub static PLACE_TABLES: &[&PlaceTable] =
+    &[&nzs_1170_5::CITIES, &as_1170_4::CITIES, &japan_equipment::REGIONS, &nscp_2015::ZONES];
 
 /// The tables of a rule.
 ///

@@ -5,6 +5,7 @@
 
 mod coefficient;
 mod fields;
+mod regions;
 mod steps;
 
 use alloc::vec::Vec;
@@ -15,6 +16,8 @@ use super::documents::JAPAN_EQUIPMENT;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
 use crate::load_case::{Format, Level};
+
+pub use regions::REGIONS;
 
 /// The demand rule.
 pub static RULE: DemandRule = DemandRule {

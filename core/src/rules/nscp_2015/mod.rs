@@ -6,6 +6,7 @@
 mod fields;
 mod site;
 mod steps;
+mod zones;
 
 use alloc::vec::Vec;
 
@@ -17,6 +18,8 @@ use super::documents::NSCP_2015;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
 use crate::load_case::{Format, Level};
+
+pub use zones::ZONES;
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
