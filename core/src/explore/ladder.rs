@@ -77,6 +77,8 @@ const EDGES_MM: &[f64] = &[75.0, 100.0, 150.0, 200.0, 300.0, 400.0, 600.0, 900.0
 const EDGES_IN: &[f64] = &[3.0, 4.0, 6.0, 8.0, 12.0, 16.0, 24.0, 36.0, 48.0];
 const STRENGTHS_MPA: &[f64] = &[17.0, 20.0, 25.0, 30.0, 35.0, 40.0, 50.0, 60.0];
 const STRENGTHS_PSI: &[f64] = &[2500.0, 3000.0, 4000.0, 5000.0, 6000.0, 8000.0];
+/// An edge beyond this is no reason to move a cabinet.
+const EDGE_FAR_MM: f64 = 1000.0;
 /// A written value nearer to the present one than this part of it is the present one.
 const SAME: f64 = 0.04;
 
@@ -206,6 +208,10 @@ fn edges(project: &Project, reach: [usize; 2]) -> Option<Ladder> {
         return Some(Ladder::new(Change::Edge, Vec::new(), far, Vec::new()));
     };
     let system = project.anchorage.as_ref()?.rule.system;
+    if nearest.distance_mm > EDGE_FAR_MM {
+        let present = Rung { value: nearest.distance_mm, word: None, place: 0 };
+        return Some(Ladder::new(Change::Edge, Vec::new(), present, Vec::new()));
+    }
     let list = if system == System::Us { in_mm(EDGES_IN, system, Kind::Length) } else { EDGES_MM.to_vec() };
     let present = Rung { value: nearest.distance_mm, word: None, place: 0 };
     Some(written(&list, present, reach, Change::Edge))

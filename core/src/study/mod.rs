@@ -1,6 +1,9 @@
 //! Studies: questions about a project that are no single check, answered by tables, plots and figures.
 
+mod anchor_modes;
+mod anchor_section;
 mod as_built;
+mod breakout_profile;
 mod floor_level;
 mod fragility;
 mod free_body;
@@ -78,6 +81,8 @@ pub static STUDIES: &[&Study] = &[
     &what_would_hold::STUDY,
     &setting_out::STUDY,
     &as_built::STUDY,
+    &anchor_section::STUDY,
+    &anchor_modes::STUDY,
     &standing::STUDY,
     &rocking::STUDY,
     &fragility::STUDY,
@@ -96,6 +101,8 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &what_would_hold::TEXT,
     &setting_out::TEXT,
     &as_built::TEXT,
+    &anchor_section::TEXT,
+    &anchor_modes::TEXT,
     &standing::TEXT,
     &rocking::TEXT,
     &fragility::TEXT,

@@ -51,14 +51,23 @@ pub fn plan(project: &Project, holes: &[Hole], circles: &[Circle]) -> Figure {
     parts.extend(axes(&around, BEYOND * side_mm));
     parts.push(FigurePart::Label { at_mm: [0.0, base.front_mm], name: PlotName::Row(FRONT), value: None });
     let slab = project.slab.as_ref().map_or(Rectangle::EVERYWHERE, |slab| slab.outline);
-    edges(&mut parts, &slab, &around, holes, side_mm);
+    let is_near = edges(&mut parts, &slab, &around, holes, side_mm);
     for (place, hole) in holes.iter().enumerate() {
         draw_hole(&mut parts, project, hole, circles.get(place));
     }
     let x = holes.iter().map(|hole| hole.at.x_mm).collect();
     let y = holes.iter().map(|hole| hole.at.y_mm).collect();
-    dimensions(&mut parts, x, |along| [along, around.front_mm], -1.0);
-    dimensions(&mut parts, y, |along| [around.right_mm, along], 1.0);
+    // Dimensions stand where no edge of the slab is in their way.
+    if is_near[2] && !is_near[3] {
+        dimensions(&mut parts, x, |along| [along, around.rear_mm], 1.0);
+    } else {
+        dimensions(&mut parts, x, |along| [along, around.front_mm], -1.0);
+    }
+    if is_near[1] && !is_near[0] {
+        dimensions(&mut parts, y, |along| [around.left_mm, along], -1.0);
+    } else {
+        dimensions(&mut parts, y, |along| [around.right_mm, along], 1.0);
+    }
     Figure { name: PLAN, parts }
 }
 
@@ -74,8 +83,8 @@ fn axes(around: &Rectangle, beyond_mm: f64) -> [FigurePart; 2] {
     ]
 }
 
-/// The slab's edges that are near, and how far the nearest hole is from each.
-fn edges(parts: &mut Vec<FigurePart>, slab: &Rectangle, around: &Rectangle, holes: &[Hole], side_mm: f64) {
+/// The slab's edges that are near (left, right, front, rear), and how far the nearest hole is from each.
+fn edges(parts: &mut Vec<FigurePart>, slab: &Rectangle, around: &Rectangle, holes: &[Hole], side_mm: f64) -> [bool; 4] {
     let beyond_mm = BEYOND * side_mm;
     let near_mm = NEAR * side_mm;
     let is_near = [
@@ -107,6 +116,7 @@ fn edges(parts: &mut Vec<FigurePart>, slab: &Rectangle, around: &Rectangle, hole
         let to_mm = if side < 2 { [lines[side][0][0], at[1]] } else { [at[0], lines[side][0][1]] };
         parts.push(FigurePart::Dimension { from_mm: at, to_mm, offset_px: if side < 2 { 12.0 } else { -12.0 } });
     }
+    is_near
 }
 
 fn draw_hole(parts: &mut Vec<FigurePart>, project: &Project, hole: &Hole, circle: Option<&Circle>) {

@@ -36,9 +36,10 @@ steps! { 91 "what would hold";
     AS_MANY "" Number (INPUT "cabinet.anchors" Derived) "as many bolts as now": Name;
     TWICE "" Number (INPUT "cabinet.anchors" Derived) "two in place of each": Name;
     FOUR_TIMES "" Number (INPUT "cabinet.anchors" Derived) "four in place of each": Name;
-    WEAKER "" Number (INPUT "slab" Derived) "weaker concrete": Name;
+    WEAKEST "" Number (INPUT "slab" Derived) "concrete two steps weaker": Name;
+    WEAKER "" Number (INPUT "slab" Derived) "concrete a step weaker": Name;
     STRENGTH_NOW "" Number (INPUT "slab" Derived) "concrete as now": Name;
-    STRONGER "" Number (INPUT "slab" Derived) "stronger concrete": Name;
+    STRONGER "" Number (INPUT "slab" Derived) "concrete a step stronger": Name;
     TRIED "" Number (STATICS "" Derived) "every line was swept as a whole and holds; one step less in any single column does not. Between and beyond the values tried nothing is said, and more is not always better": Reason;
     GROUPS "" Number (INPUT "cabinet.anchors" Derived) "more bolts stand in close groups about the present places, six diameters apart; base and brackets must be able to take them": Reason;
     MOVED "" Number (INPUT "slab" Derived) "another distance to the edge means that the cabinet, with its neighbours, stands elsewhere on the slab": Reason;
@@ -205,6 +206,7 @@ fn curve_name(search: &WhatWouldHold, across: usize, rung: usize) -> StepId {
     let ladder = &search.ladders[across];
     match across {
         4 => [AS_MANY, TWICE, FOUR_TIMES][rung.min(2)],
+        3 if rung + 1 < ladder.now => WEAKEST,
         3 if rung < ladder.now => WEAKER,
         3 if rung > ladder.now => STRONGER,
         3 => STRENGTH_NOW,
