@@ -21,9 +21,10 @@ class ListTable {
     this.count = make("span", { class: "count" });
     this.addButton = make("button", { type: "button", class: "tool", "data-key": "add " + this.path, click: () => this.add() }, "Add ", article(part.noun));
     const titleId = freshId("list");
+    this.tools = LIST_TOOLS[part.id] ? new LIST_TOOLS[part.id](seat) : null;
     this.element = make("section", { class: "part list", "data-list": this.path, "data-part": part.id, "aria-labelledby": titleId },
       make("h3", { id: titleId, tabindex: -1 }, part.title, " ", this.count), make("p", { class: "note" }, part.help), this.body,
-      make("p", { class: "tools" }, this.addButton));
+      make("p", { class: "tools" }, this.addButton), this.tools && this.tools.element);
   }
 
   items() {
@@ -41,6 +42,7 @@ class ListTable {
     const items = this.items();
     const asides = this.aside ? this.aside.signature(this.seat.project().tree) : "";
     const signature = items.length + " " + unitSystem.now + " " + asides;
+    if (this.tools) this.tools.refresh();
     this.count.textContent = items.length === 0 ? "none" : String(items.length);
     this.addButton.disabled = items.length >= (this.part.max || Infinity);
     if (signature !== this.signature) {

@@ -1,6 +1,8 @@
 // Studies: questions that are no single check. Asked in a worker, because some of them try the whole check many times.
 
 const STUDY_DELAY_MS = 300;
+// Several small pictures stand side by side where there is room.
+const STUDY_WIDTHS = { "anchor-modes": 340 };
 
 // One worker for all studies of a page; questions wait in a row, and of the same asker only the last is kept.
 const studyDesk = {
@@ -135,7 +137,7 @@ class StudyView {
 
   ask() {
     const { text, system } = this.assessment;
-    const width = Math.min(Math.max(Math.floor(this.body.clientWidth) || DRAWING_WIDTH_MIN, DRAWING_WIDTH_MIN), 720);
+    const width = Math.min(Math.max(Math.floor(this.body.clientWidth) || DRAWING_WIDTH_MIN, DRAWING_WIDTH_MIN), STUDY_WIDTHS[this.id] || 720);
     studyDesk.ask([text, system, this.id, this.extra, width], (said) => this.tell(said), this);
   }
 

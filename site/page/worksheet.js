@@ -10,7 +10,8 @@ const WORKSHEET_KINDS = {
   rocking: { title: "Whether it rocks, and how far", fields: ["motion.pulse", "motion.pulse_g", "motion.pulse_s", "motion.impulse", "motion.record_unit", "motion.record_step_s", "motion.record_factor", "motion.friction_low"], topics: [], studies: ["rocking"] },
   fragility: { title: "How strong before it falls", fields: ["motion.pulse", "motion.pulse_g", "motion.pulse_s", "motion.strongest", "motion.record_unit"], topics: [], studies: ["fragility"] },
   "response-spectrum": { title: "What is in a record", fields: ["motion.record_unit", "motion.record_step_s", "motion.record_factor", "motion.damping"], topics: [], studies: ["response-spectrum"] },
-  anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.rule", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], checks: /^anchor\./ },
+  anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.rule", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], checks: /^anchor\./, studies: ["anchor-modes", "anchor-section", "what-would-hold"] },
+  "setting-out": { title: "The setting-out sheet", view: [], fields: ["cabinet.anchors[*].at_mm", "cabinet.anchors[*].as_built_mm", "drilling.*"], topics: ["bolted"], studies: ["setting-out", "as-built"], sheet: "setting-out" },
   feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./, drawn: /^foot\./ },
 };
 
@@ -137,7 +138,8 @@ class SteadfootWorksheet extends HTMLElement {
       views.length > 0 && this.with(new Drawings(views, kind.drawn)),
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
-      kind.studies && this.with(new OpenStudies(kind.studies)));
+      kind.studies && this.with(new OpenStudies(kind.studies)),
+      kind.sheet && this.with(new OwnSheet(this, kind.sheet)));
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
       kind.link ? [this.answer.element, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, this.results],

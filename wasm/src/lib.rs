@@ -97,6 +97,21 @@ pub fn turned(text: &str, live: &str, value: f64) -> JsValue {
     with_project(text, |project| plain(&explore::turned(project, live, value)))
 }
 
+/// The anchors of a pattern ("one", "across", "along", "three", "corners") about every foot, clear of its sides, as a
+/// field to set; null where there are none.
+#[wasm_bindgen]
+pub fn patterned(text: &str, pattern: &str, clear_mm: f64) -> JsValue {
+    with_project(text, |project| {
+        plain(&explore::Pattern::of_word(pattern).and_then(|pattern| explore::patterned(project, pattern, clear_mm)))
+    })
+}
+
+/// Searches what would hold for a built-in cabinet and returns a hash of what was found, without any JavaScript value.
+#[wasm_bindgen]
+pub fn search_check() -> u32 {
+    explore::search_check()
+}
+
 /// A number with its unit, printed by the engine.
 #[wasm_bindgen]
 pub fn show(value: f64, kind: u16, from: &str, to: &str, reading: &str, rounding: &str, digits: u8) -> String {

@@ -16,4 +16,4 @@ pub use scaled::{scaled_load, scaled_strength, turned};
 pub use setting_out::{Hole, holes};
 pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
 pub use trial::{Glance, Trial, Trials};
-pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold};
+pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold, search_check};

@@ -35,7 +35,7 @@ pub use assess::{Quick, assess, quick, quick_told, role};
 pub use drilling::Drilling;
 pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};
-pub use self_check::self_check;
+pub use self_check::{built_in, self_check};
 pub use working::{place as place_of, working, working_told};
 
 use crate::cabinet::Cabinet;

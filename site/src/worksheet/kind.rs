@@ -121,7 +121,16 @@ pub static KINDS: &[Kind] = &[
         topics: BOLTED,
         tables: &[],
         checks: Some("anchor."),
-        studies: &[],
+        studies: &["anchor-modes", "anchor-section", "what-would-hold"],
+    },
+    Kind {
+        word: "setting-out",
+        title: "The setting-out sheet",
+        views: &[],
+        topics: &[Topic::Bolted],
+        tables: &[],
+        checks: None,
+        studies: &["setting-out", "as-built"],
     },
     Kind {
         word: "feet",
