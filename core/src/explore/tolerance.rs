@@ -16,7 +16,7 @@ use crate::report::outcome::Verdict;
 /// Nobody drills farther off than this and calls it tolerance.
 pub const MOST_MM: f64 = 100.0;
 /// Radii are tried in steps of this; a bracket is one step wide.
-pub const STEP_MM: f64 = 0.5;
+pub const STEP_MM: f64 = 1.0;
 /// The most, in steps.
 const MOST: u32 = (MOST_MM / STEP_MM) as u32;
 /// Even directions tried for each bolt, beside those to and from its neighbours.
@@ -94,7 +94,7 @@ impl Tolerance {
         while self.next() {}
     }
 
-    /// The largest radius, in steps of half a millimetre up to `most`, at which none of the moves fails.
+    /// The largest radius, in whole steps up to `most`, at which none of the moves fails.
     fn circle(&mut self, most: u32, moves_at: impl Fn(&mut Tolerance, f64) -> Vec<Moves>) -> Circle {
         let mut circle = Circle { holds_mm: 0.0, fails_mm: None, towards_rad: 0.0, governs: None };
         let (mut holds, mut fails) = (0, most + 1);

@@ -58,7 +58,7 @@ pub static TEXT: StudyText = StudyText {
     title: "The setting-out sheet",
     help: "Every hole with its number, its place and its distances, and how far off its mark it may be before a required \
            check passes 1: each hole alone in the direction that is worst for it, then all at once to the corners of \
-           squares. Tried in half millimetres, up to 100 mm.",
+           squares. Tried in whole millimetres, up to 100 mm.",
     steps: &[&TEXTS, &super::setting_out_plan::TEXTS],
 };
 
