@@ -122,6 +122,16 @@ fn what_an_anchor_has_of_its_own_is_not_changed_for_all() {
 }
 
 #[test]
+fn what_an_approval_says_of_one_product_is_not_stretched_to_others() {
+    let mut value = demo("07-slab-edge.json");
+    let anchorage = value["anchorage"].as_object_mut().expect("an object");
+    anchorage.insert("anchor_kind".into(), json!("undercut"));
+    let search = WhatWouldHold::new(&read(&value)).expect("there is something to search");
+    assert!(!search.ladders[0].is_open() && !search.ladders[1].is_open(), "size and embedment stay");
+    assert!(search.ladders[2].is_open() && search.ladders[3].is_open(), "edge and concrete do not");
+}
+
+#[test]
 fn without_slab_anchors_or_demand_there_is_nothing_to_search() {
     let mut value = demo("02-full.json");
     value.as_object_mut().expect("an object").remove("site");

@@ -147,12 +147,24 @@ pub fn listed_mm(word: &str) -> Option<f64> {
     SIZES.get(place).map(|size| size.system.to_si(size.diameter, Kind::Length))
 }
 
+/// The words of anchors that are set into drilled holes; their rules ask for values of the very product.
+const DRILLED: &[&str] =
+    &["expansion", "expansion-torque", "expansion-displacement", "undercut", "screw", "adhesive", "bonded"];
+
+/// Whether the anchors live by values of their evaluation report or approval, which belong to one size and embedment.
+pub fn is_by_report(project: &Project) -> bool {
+    let Some(anchorage) = &project.anchorage else { return false };
+    let kind = |key: &str| choice_word(anchorage.rule, &anchorage.values, key);
+    kind("anchor_kind").or(kind("fastener")).is_some_and(|word| DRILLED.contains(&word))
+}
+
 /// The sizes of the present bolt's own kind.
 fn bolts(project: &Project, reach: [usize; 2]) -> Option<Ladder> {
     let anchorage = project.anchorage.as_ref()?;
     let present = Rung { value: diameter_mm(project), word: None, place: 0 };
     let alone = Ladder::new(Change::Bolt, Vec::new(), present, Vec::new());
-    let Some(place) = field(anchorage.rule, "bolt").filter(|&place| !has_own(project, place)) else {
+    let Some(place) = field(anchorage.rule, "bolt").filter(|&place| !has_own(project, place) && !is_by_report(project))
+    else {
         return Some(alone);
     };
     let FieldShape::Choice(words) = anchorage.rule.fields[place].shape else { return Some(alone) };
@@ -175,7 +187,7 @@ fn embedments(project: &Project, reach: [usize; 2]) -> Option<Ladder> {
     let place = field(anchorage.rule, "embedment_mm")?;
     let present_mm = anchorage.values.number(place)?;
     let rung = |value: f64| Rung { value, word: None, place };
-    if has_own(project, place) {
+    if has_own(project, place) || is_by_report(project) {
         return Some(Ladder::new(Change::Embedment, Vec::new(), rung(present_mm), Vec::new()));
     }
     let FieldShape::Number { min, max, .. } = anchorage.rule.fields[place].shape else { return None };

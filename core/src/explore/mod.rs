@@ -9,7 +9,7 @@ mod tolerance;
 mod trial;
 mod what_would_hold;
 
-pub use ladder::{CHANGES, Change, Ladder, Rung, Rungs, nearest_edge};
+pub use ladder::{CHANGES, Change, Ladder, Rung, Rungs, is_by_report, nearest_edge};
 pub use limit::{Ending, Limit, LimitOf, What, limits};
 pub use pattern::{AnchorsEdit, Pattern, PlainAnchor, patterned};
 pub use scaled::{scaled_load, scaled_strength, turned};

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use serde::Serialize;
 
-use super::ladder::diameter_mm;
+use super::ladder::{diameter_mm, field};
 use crate::cabinet::{ANCHORS_MAX, Anchor, Foot};
 use crate::calc::number;
 use crate::geometry::Point;
@@ -117,9 +117,12 @@ const APART_DIAMETERS: f64 = 6.0;
 /// Rounded up to this.
 const ROUND_MM: f64 = 10.0;
 
-/// How far the bolts of a group stand apart.
+/// How far the bolts of a group stand apart: six diameters, or the least spacing that the anchor's maker gives.
 pub fn pitch_mm(project: &Project) -> f64 {
-    number::ceil(APART_DIAMETERS * diameter_mm(project) / ROUND_MM) * ROUND_MM
+    let given =
+        project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(field(anchorage.rule, "s_min_mm")?));
+    let least_mm = f64::max(APART_DIAMETERS * diameter_mm(project), given.unwrap_or(0.0));
+    number::ceil(least_mm / ROUND_MM) * ROUND_MM
 }
 
 /// Puts a close group in place of every anchor: two in a line, or four in a square, about the place of the one.

@@ -258,7 +258,8 @@ pub fn search_check() -> u32 {
     let Some(mut search) = built_in().and_then(|project| WhatWouldHold::new(&project).ok()) else { return 0 };
     search.finish();
     let mut hash: u32 = 0x811c_9dc5;
-    let mut take = |bytes: &[u8]| bytes.iter().for_each(|byte| hash = (hash ^ u32::from(*byte)).wrapping_mul(0x0100_0193));
+    let mut take =
+        |bytes: &[u8]| bytes.iter().for_each(|byte| hash = (hash ^ u32::from(*byte)).wrapping_mul(0x0100_0193));
     for entry in search.frontier() {
         take(&entry.rungs);
         take(&entry.trial.utilisation.unwrap_or(f64::NAN).to_bits().to_le_bytes());

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Kind, Status, StepId, steps};
-use crate::explore::holes;
+use crate::explore::{holes, is_by_report};
 use crate::project::{Project, assess};
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::outcome::{CheckTold, Report};
@@ -18,6 +18,8 @@ steps! { 96 "how anchors fail";
     BREAKOUT "" Number (STATICS "" Derived) "Breakout: the head pulls a body out of the concrete": Name;
     PULLOUT "" Number (STATICS "" Derived) "Pullout: the concrete under the head is crushed and the bolt comes out": Name;
     BLOWOUT "" Number (STATICS "" Derived) "Side-face blowout: near an edge the head bursts the side": Name;
+    BOND "" Number (STATICS "" Derived) "Bond: the glued rod comes out with a little concrete about it": Name;
+    SPLITTING "" Number (STATICS "" Derived) "Splitting: the wedge of an anchor, or a thin member, splits the concrete": Name;
     SHEAR_STEEL "" Number (STATICS "" Derived) "Steel in shear: the bolt is cut at the surface": Name;
     SHEAR_BREAKOUT "" Number (STATICS "" Derived) "Edge breakout: pushed towards an edge, the bolt breaks a wedge off": Name;
     PRYOUT "" Number (STATICS "" Derived) "Pryout: pushed aside, a short bolt turns and lifts the concrete behind it": Name;
@@ -52,6 +54,8 @@ struct Bolt {
     depth_mm: f64,
     thickness_mm: f64,
     edge_mm: Option<f64>,
+    /// Whether a head holds it; what is set into a drilled hole has none.
+    is_headed: bool,
 }
 
 fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
@@ -67,6 +71,12 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             told.map_or(Cell::Nothing, |told| Cell::Status(told.status)),
         ]));
         let mut parts = Vec::new();
+        // What only drilled anchors do is not drawn where it cannot happen.
+        let is_of_others = matches!(check, CheckId::AnchorTensionBond | CheckId::AnchorTensionSplitting)
+            && told.is_none_or(|told| told.status == Status::NotNeeded);
+        if is_of_others {
+            continue;
+        }
         if let Some(tip_mm) = draw(&bolt, &mut parts) {
             parts.extend(used(told, tip_mm));
             pictures.push(Picture::Figure(Figure { name: *name, parts }));
@@ -90,6 +100,8 @@ static MODES_DRAWN: &[(CheckId, StepId, Draw)] = &[
     (CheckId::AnchorTensionBreakout, BREAKOUT, draw_breakout),
     (CheckId::AnchorTensionPullout, PULLOUT, draw_pullout),
     (CheckId::AnchorTensionBlowout, BLOWOUT, draw_blowout),
+    (CheckId::AnchorTensionBond, BOND, draw_bond),
+    (CheckId::AnchorTensionSplitting, SPLITTING, draw_splitting),
     (CheckId::AnchorShearSteel, SHEAR_STEEL, draw_shear_steel),
     (CheckId::AnchorShearBreakout, SHEAR_BREAKOUT, draw_shear_breakout),
     (CheckId::AnchorShearPryout, PRYOUT, draw_pryout),
@@ -108,6 +120,7 @@ fn bolt(project: &Project) -> Option<Bolt> {
         depth_mm,
         thickness_mm: project.slab.as_ref()?.thickness_mm,
         edge_mm: is_near.then_some(edge_mm),
+        is_headed: !is_by_report(project),
     })
 }
 
@@ -153,7 +166,14 @@ impl Bolt {
     fn steel(&self, parts: &mut Vec<FigurePart>, lifted_mm: f64) {
         let (d, h) = (self.diameter_mm, self.depth_mm - lifted_mm);
         parts.push(block([-0.5 * d, -h], [0.5 * d, 2.0 * d + lifted_mm]));
-        parts.push(block([-0.85 * d, -h - 0.65 * d], [0.85 * d, -h]));
+        self.head(parts, -h);
+    }
+
+    fn head(&self, parts: &mut Vec<FigurePart>, level_mm: f64) {
+        let d = self.diameter_mm;
+        if self.is_headed {
+            parts.push(block([-0.85 * d, level_mm - 0.65 * d], [0.85 * d, level_mm]));
+        }
     }
 
     fn depth(&self, parts: &mut Vec<FigurePart>, at_mm: f64) {
@@ -191,7 +211,7 @@ fn draw_steel(bolt: &Bolt, parts: &mut Vec<FigurePart>) -> Option<[f64; 2]> {
     let (d, h, wide) = (bolt.diameter_mm, bolt.depth_mm, 1.2 * bolt.depth_mm);
     bolt.slab(parts, -wide, wide, None);
     // The upper piece has come away by a gap of half a diameter.
-    parts.push(block([-0.85 * d, -h - 0.65 * d], [0.85 * d, -h]));
+    bolt.head(parts, -h);
     let torn = |level: f64| {
         [[0.5 * d, level], [0.2 * d, level + 0.3 * d], [-0.2 * d, level - 0.2 * d], [-0.5 * d, level + 0.1 * d]]
     };
@@ -257,10 +277,41 @@ fn draw_blowout(bolt: &Bolt, parts: &mut Vec<FigurePart>) -> Option<[f64; 2]> {
     Some(bolt.pull(parts, 0.0))
 }
 
+fn draw_bond(bolt: &Bolt, parts: &mut Vec<FigurePart>) -> Option<[f64; 2]> {
+    let (d, h, wide) = (bolt.diameter_mm, bolt.depth_mm, 1.2 * bolt.depth_mm);
+    let lifted = 0.15 * h;
+    bolt.slab(parts, -wide, wide, None);
+    // A flat cone at the surface comes along; below it the rod slides in its hole.
+    let top = 0.25 * h;
+    parts.push(body(vec![[-0.65 * d, -top], [-SLOPE * top, 0.0], [SLOPE * top, 0.0], [0.65 * d, -top]]));
+    for side in [-1.0, 1.0] {
+        let line = [[side * 0.65 * d, -top], [side * 0.65 * d, -h]];
+        parts.push(FigurePart::Line { class: "dashed", ends_mm: line });
+    }
+    parts.push(block([-0.5 * d, -h + lifted], [0.5 * d, 2.0 * d + lifted]));
+    bolt.depth(parts, -0.6 * wide);
+    Some(bolt.pull(parts, lifted))
+}
+
+fn draw_splitting(bolt: &Bolt, parts: &mut Vec<FigurePart>) -> Option<[f64; 2]> {
+    let (d, h, wide) = (bolt.diameter_mm, bolt.depth_mm, 1.2 * bolt.depth_mm);
+    bolt.slab(parts, -wide, wide, None);
+    let low = -bolt.thickness_mm;
+    let crack = |from: f64, to: f64| -> Vec<[f64; 2]> {
+        (0..=6)
+            .map(|step| [if step % 2 == 0 { 0.0 } else { 0.3 * d }, from + (to - from) * f64::from(step) / 6.0])
+            .collect()
+    };
+    parts.push(FigurePart::Path { class: "hatched", points_mm: crack(-h - 0.65 * d, low) });
+    bolt.steel(parts, 0.0);
+    bolt.depth(parts, -0.6 * wide);
+    Some(bolt.pull(parts, 0.0))
+}
+
 fn draw_shear_steel(bolt: &Bolt, parts: &mut Vec<FigurePart>) -> Option<[f64; 2]> {
     let (d, h, wide) = (bolt.diameter_mm, bolt.depth_mm, 1.2 * bolt.depth_mm);
     bolt.slab(parts, -wide, wide, None);
-    parts.push(block([-0.85 * d, -h - 0.65 * d], [0.85 * d, -h]));
+    bolt.head(parts, -h);
     parts.push(block([-0.5 * d, -h], [0.5 * d, 0.0]));
     parts.push(block([-0.9 * d, 0.0], [0.1 * d, 2.0 * d]));
     bolt.depth(parts, -0.6 * wide);

@@ -7,7 +7,7 @@ use super::breakout_profile::{Cut, profiles};
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Kind, StepId, steps};
-use crate::explore::{Hole, holes};
+use crate::explore::{Hole, holes, is_by_report};
 use crate::geometry::{Point, Polygon, Rectangle};
 use crate::project::{Project, assess, scene};
 use crate::report::drawing::Scene;
@@ -120,7 +120,7 @@ fn section(project: &Project, scene: &Scene, holes: &[Hole], pulled: &[usize], h
     for &place in pulled {
         let is_cut = cuts.iter().any(|cut| cut.along_mm == along(holes[place].at));
         if is_cut && beside(holes[place].at) == beside(hole.at) {
-            draw_bolt(&mut parts, &holes[place], along(holes[place].at));
+            draw_bolt(&mut parts, &holes[place], along(holes[place].at), !is_by_report(project));
         }
     }
     // The arrow begins above the bolt, and its number stands at its tip.
@@ -168,7 +168,7 @@ fn together(cuts: Vec<Cut>, along_mm: f64) -> Vec<Cut> {
 const REACH: f64 = 1.5;
 
 /// A bolt with a head, to the scale of its diameter.
-fn draw_bolt(parts: &mut Vec<FigurePart>, hole: &Hole, along_mm: f64) {
+fn draw_bolt(parts: &mut Vec<FigurePart>, hole: &Hole, along_mm: f64, is_headed: bool) {
     let (Some(depth_mm), Some(diameter_mm)) = (hole.embedment_mm, hole.diameter_mm) else { return };
     let box_of = |half_mm: f64, high_mm: f64, low_mm: f64| FigurePart::Outline {
         class: "steel",
@@ -180,7 +180,10 @@ fn draw_bolt(parts: &mut Vec<FigurePart>, hole: &Hole, along_mm: f64) {
         ],
     };
     parts.push(box_of(0.5 * diameter_mm, 2.0 * diameter_mm, -depth_mm));
-    parts.push(box_of(0.85 * diameter_mm, -depth_mm, -depth_mm - 0.65 * diameter_mm));
+    // What is set into a drilled hole has no head.
+    if is_headed {
+        parts.push(box_of(0.85 * diameter_mm, -depth_mm, -depth_mm - 0.65 * diameter_mm));
+    }
 }
 
 fn plan(scene: &Scene, holes: &[Hole], pulled: &[usize]) -> Figure {

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Kind, StepId, steps};
-use crate::explore::{CHANGES, Entry, PLOTTED, Refusal, Rungs, WhatWouldHold};
+use crate::explore::{CHANGES, Entry, PLOTTED, Refusal, Rungs, WhatWouldHold, is_by_report};
 use crate::project::Project;
 use crate::report::outcome::Verdict;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotName, PlotPoint, Stroke};
@@ -43,6 +43,7 @@ steps! { 91 "what would hold";
     TRIED "" Number (STATICS "" Derived) "every line was swept as a whole and holds; one step less in any single column does not. Between and beyond the values tried nothing is said, and more is not always better": Reason;
     GROUPS "" Number (INPUT "cabinet.anchors" Derived) "more bolts stand in close groups about the present places, six diameters apart; base and brackets must be able to take them": Reason;
     MOVED "" Number (INPUT "slab" Derived) "another distance to the edge means that the cabinet, with its neighbours, stands elsewhere on the slab": Reason;
+    APPROVAL "" Number (INPUT "anchorage" Derived) "size and embedment are not varied: the values given from an evaluation report or approval belong to this one": Reason;
     NO_ANCHORAGE "" Number (INPUT "anchorage" Derived) "without anchors, a slab and an anchor rule there is nothing to change": Reason;
     NO_DEMAND "" Number (INPUT "site" Derived) "no seismic rule is chosen, so nothing is pushed": Reason;
 }
@@ -78,7 +79,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     }
     let pictures = PLOTTED.iter().filter_map(|&axes| plot(&search, axes)).map(Picture::Plot).collect();
     let open = |change: usize| search.ladders[change].is_open();
-    let notes = [(TRIED, true), (GROUPS, open(4)), (MOVED, open(2))];
+    let notes = [(TRIED, true), (GROUPS, open(4)), (MOVED, open(2)), (APPROVAL, is_by_report(project))];
     let notes = notes.into_iter().filter(|(_, is_said)| *is_said).map(|(note, _)| note).collect();
     Ok(Shown { notes, tables, pictures, sections: Vec::new() })
 }
