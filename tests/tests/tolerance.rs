@@ -88,6 +88,23 @@ fn all_at_once_may_be_off_by_no_more_than_each_alone() {
 }
 
 #[test]
+fn far_from_every_edge_a_hole_may_be_a_hands_width_off() {
+    let mut search = Tolerance::new(&demo("02-full.json")).expect("it holds as it is drawn");
+    search.finish();
+    assert!(search.circles.iter().all(|circle| circle.holds_mm == MOST_MM), "{:?}", search.circles);
+}
+
+#[test]
+fn the_direction_that_is_named_is_straight_towards_the_edge() {
+    let mut search = Tolerance::new(&demo("07-slab-edge.json")).expect("it holds as it is drawn");
+    search.finish();
+    let front = search.circles.iter().filter(|circle| circle.fails_mm.is_some());
+    for circle in front {
+        assert!((circle.towards_rad.sin() + 1.0).abs() < 1e-12, "{circle:?}");
+    }
+}
+
+#[test]
 fn what_does_not_hold_as_it_is_drawn_has_nothing_to_spare() {
     assert!(Tolerance::new(&demo("09-must-not-pass.json")).is_none());
     assert!(Tolerance::new(&demo("10-cannot-be-said.json")).is_none());

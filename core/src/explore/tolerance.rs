@@ -126,6 +126,12 @@ impl Tolerance {
         }
         circle.holds_mm = mm(holds);
         circle.fails_mm = (fails <= most).then_some(mm(fails));
+        if circle.fails_mm.is_some() {
+            let moves = moves_at(self, mm(fails));
+            if let Some(worst) = self.worst(&moves, fails) {
+                (circle.towards_rad, circle.governs) = (worst.towards_rad, worst.governs);
+            }
+        }
         circle
     }
 
@@ -153,6 +159,20 @@ impl Tolerance {
             let fails = trial.verdict != Verdict::Holds;
             fails.then_some(Failure { step, towards_rad, governs: trial.governs })
         })
+    }
+
+    /// Of the moves that plainly fail at a radius, the one that fails most.
+    fn worst(&mut self, moves: &[Moves], step: u32) -> Option<Failure> {
+        let mut worst: Option<(f64, Failure)> = None;
+        for one in moves {
+            let Some(moved) = self.moved(one, mm(step)) else { continue };
+            let level = self.trials.glance(&moved).utilisation;
+            let is_worse = worst.as_ref().is_none_or(|(known, _)| level > *known);
+            if is_worse && let Some(trial) = self.trials.stopped_early(&moved) {
+                worst = Some((level, Failure { step, towards_rad: towards_rad(one), governs: trial.governs }));
+            }
+        }
+        worst.map(|(_, failure)| failure)
     }
 
     /// The first move that plainly fails at a place already known.

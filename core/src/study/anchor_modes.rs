@@ -9,7 +9,7 @@ use crate::calc::{CheckId, Kind, Status, StepId, steps};
 use crate::explore::{holes, is_by_report};
 use crate::project::{Project, assess};
 use crate::report::figure::{Figure, FigurePart};
-use crate::report::outcome::{CheckTold, Report};
+use crate::report::outcome::CheckTold;
 use crate::report::plot::PlotName;
 use crate::report::table::{Cell, Column, Line, Table};
 
@@ -61,15 +61,23 @@ struct Bolt {
 fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let bolt = bolt(project).ok_or(NO_ANCHOR)?;
     let report = assess(project);
+    let governing = report.governs.map(|place| report.checks[place].id);
     let mut pictures = Vec::new();
     let mut rows = Vec::new();
     for (check, name, draw) in MODES_DRAWN {
         let told = report.checks.iter().find(|told| told.id == check.id());
-        rows.push(Line::plain(vec![
-            Cell::Name(*name),
-            told.and_then(|told| told.utilisation).map_or(Cell::Nothing, Cell::Number),
-            told.map_or(Cell::Nothing, |told| Cell::Status(told.status)),
-        ]));
+        // A rule may not know a mode at all.
+        if told.is_none() {
+            continue;
+        }
+        rows.push(Line {
+            cells: vec![
+                Cell::Name(*name),
+                told.and_then(|told| told.utilisation).map_or(Cell::Nothing, Cell::Number),
+                told.map_or(Cell::Nothing, |told| Cell::Status(told.status)),
+            ],
+            is_marked: governing == Some(check.id()),
+        });
         let mut parts = Vec::new();
         // What only drilled anchors do is not drawn where it cannot happen.
         let is_of_others = matches!(check, CheckId::AnchorTensionBond | CheckId::AnchorTensionSplitting)
@@ -83,7 +91,6 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         }
     }
     let columns = vec![Column::words(MODE), Column::up(UTILISATION, Kind::Utilisation), Column::words(OUTCOME)];
-    mark_governing(&mut rows, &report);
     let tables = vec![Table { name: MODES, columns, rows }];
     let mut notes = vec![TO_SCALE];
     if bolt.edge_mm.is_none() {
@@ -128,13 +135,6 @@ fn bolt(project: &Project) -> Option<Bolt> {
 const EDGE_NEAR: f64 = 4.0;
 /// Breakout bodies rise by one over this much.
 const SLOPE: f64 = 1.5;
-
-fn mark_governing(rows: &mut [Line], report: &Report) {
-    let governing = report.governs.map(|place| report.checks[place].id);
-    for (row, (check, ..)) in rows.iter_mut().zip(MODES_DRAWN) {
-        row.is_marked = governing == Some(check.id());
-    }
-}
 
 /// How much is used, at the tip of the force.
 fn used(told: Option<&CheckTold>, tip_mm: [f64; 2]) -> Option<FigurePart> {

@@ -41,7 +41,7 @@ steps! { 93 "setting-out sheet";
     AS_FAR_AS_TRIED "" Number (STATICS "" Derived) "not as far as is tried": Name;
     LEAVES "" Number (STATICS "" Derived) "the hole would leave the slab or meet another": Name;
     FAR "" Number (INPUT "slab" Derived) "far": Name;
-    AXES "" Number (INPUT "cabinet" Derived) "measured from the middle of the cabinet's base to the right and to the rear, as seen by a person in front of it; from the slab's edges where they are given": Reason;
+    AXES "" Number (INPUT "cabinet" Derived) "measured from the middle of the cabinet's base to the right and to the rear, as seen by a person in front of it; from the slab's edges where they are given. Directions count from the right towards the rear": Reason;
     ALIKE "" Number (STATICS "" Derived) "an anchor that is drilled off its mark is taken to hold the cabinet where it stands; whether its bracket reaches there is not checked": Reason;
     CIRCLES "" Number (STATICS "" Derived) "the dashed circles show how far each hole may be off by itself; if several are off, the line for all holes at once counts": Reason;
     BARS "" Number (INPUT "slab" Derived) "find reinforcement, pipes and cables before drilling; a bar is not cut without the engineer, and a hole that is given up is filled and noted": Reason;
