@@ -28,7 +28,7 @@ class RockingFigure {
     this.button = make("button", { type: "button", class: "plain", "data-key": "rocking play", click: () => (this.frame ? this.pause() : this.play()) }, "Play");
     const figure = make("figure", { class: "figure rocking", "data-still": String(this.still.matches) },
       make("div", { class: "frame" }, drawn), make("div", { class: "rocking-bar" }, this.button, this.slider, this.time),
-      make("figcaption", {}, path.state + ", " + wordsOf(path.way) + ": " + wordsOf(path.end) + ". One run of many, with the impacts of Housner and the motion as it is."));
+      make("figcaption", {}, sentenceCase(path.state) + ", " + wordsOf(path.way) + ": " + wordsOf(path.end) + ". One run of many, with the impacts of Housner and the motion as it is."));
     const highest = path.points.reduce((best, point) => (Math.abs(point[1]) > Math.abs(best[1]) && Math.abs(point[1]) < Math.PI / 2 ? point : best), path.points[0]);
     this.show(highest[0]);
     if (!this.still.matches) this.playWhenSeen(figure);

@@ -26,7 +26,7 @@ steps! { 177 "stability tests";
     T "t" Length (STATICS "" Derived) "Distance from the centre of gravity to this side of the feet's hull": Geometry;
     THETA "theta" Angle (IEC_62368 "8.6.2.2" Secondary) "Tilt of the test, 10 degrees": Constant;
     S "s" Length (IEC_62368 "8.6.2.2" Secondary) "How far the tilt moves the centre of gravity" = "h * tan(theta)";
-    U_TILT "u" Utilisation (STATICS "" Derived) "Movement over the distance to the side" = "s / t";
+    U_TILT "u" Utilisation (IEC_62368 "8.6.2.2" Secondary) "Movement over the distance to the side" = "s / t";
     K_F "k_F" Number (IEC_62368 "8.6.2.2" Secondary) "Push over the weight": Constant;
     F_MAX "F_max" Force (IEC_62368 "8.6.2.2" Secondary) "Largest push": Constant;
     F "F" Force (IEC_62368 "8.6.2.2" Secondary) "Push of the test" = "min(k_F * W, F_max)";
@@ -39,7 +39,7 @@ steps! { 177 "stability tests";
     E "e" Length (STATICS "" Derived) "How far the cabinet and what is drawn out of it stand beyond that side": Geometry;
     M_O "M_o" Moment (STATICS "moments about the edge" Derived) "Moment that tips it" = "F * z + V * e";
     M_R "M_r" Moment (STATICS "moments about the edge" Derived) "Moment of its weight" = "W * t";
-    U_PUSH "u" Utilisation (STATICS "" Derived) "Moment over moment" = "M_o / M_r";
+    U_PUSH "u" Utilisation (IEC_62368 "8.6.2.2" Secondary) "Moment over moment" = "M_o / M_r";
 }
 
 /// Tilt of the test.

@@ -13,10 +13,10 @@ use crate::calc::clause::PRACTICE;
 use crate::calc::steps;
 
 steps! { 175 "verdict of rocking";
-    STANDS "" Number (PRACTICE "" Memory) "stands: in every run it stays below half of its angle of falling": Name;
-    MARGINAL "" Number (PRACTICE "" Memory) "marginal: in some run it passes half of its angle of falling": Name;
-    MAY_FALL "" Number (PRACTICE "" Memory) "may fall: in some run it passes its angle of falling or falls over": Name;
-    SENSITIVE "" Number (PRACTICE "" Memory) "sensitive: half the step gives another answer, so that no word can be said": Name;
+    STANDS "" Number (PRACTICE "" Memory) "stands": Name;
+    MARGINAL "" Number (PRACTICE "" Memory) "marginal": Name;
+    MAY_FALL "" Number (PRACTICE "" Memory) "may fall": Name;
+    SENSITIVE "" Number (PRACTICE "" Memory) "sensitive": Name;
 }
 
 /// The word for it.

@@ -20,9 +20,9 @@ use crate::report::table::{Cell, Column, Line, Table};
 
 steps! { 181 "rocking study";
     BODIES "" Number (STATICS "" Derived) "rocking in every state": Name;
-    HEIGHT "" Number (STATICS "" Derived) "centre of gravity above the floor": Name;
-    ALPHA_HIGH "" Number (STATICS "" Derived) "angle of falling to the right or rear": Name;
-    ALPHA_LOW "" Number (STATICS "" Derived) "angle of falling to the left or front": Name;
+    HEIGHT "" Number (STATICS "" Derived) "centre of gravity at": Name;
+    ALPHA_HIGH "" Number (STATICS "" Derived) "falls by itself at, right or rear": Name;
+    ALPHA_LOW "" Number (STATICS "" Derived) "falls by itself at, left or front": Name;
     P_COLUMN "" Number (STATICS "" Derived) "frequency parameter": Name;
     LIFTS "" Number (STATICS "" Derived) "lifts an edge at": Name;
     WORD "" Number (STATICS "" Derived) "what can be said": Name;
@@ -35,8 +35,8 @@ steps! { 181 "rocking study";
     AT "" Number (STATICS "" Derived) "when": Name;
     IMPACTS "" Number (STATICS "" Derived) "impacts": Name;
     STEADY "" Number (STATICS "" Derived) "half the step": Name;
-    SAME "" Number (STATICS "" Derived) "gives the same": Name;
-    OTHER "" Number (STATICS "" Derived) "gives something else: sensitive": Name;
+    SAME "" Number (STATICS "" Derived) "the same": Name;
+    OTHER "" Number (STATICS "" Derived) "sensitive": Name;
     NEVER_LIFTS "" Number (STATICS "" Derived) "never lifts": Name;
     RECOVERS "" Number (STATICS "" Derived) "comes to rest": Name;
     OVERTURNS "" Number (STATICS "" Derived) "falls over": Name;
@@ -47,6 +47,7 @@ steps! { 181 "rocking study";
     FALLING "" Number (STATICS "" Derived) "stands on one edge": Name;
     HALF "" Number (STATICS "" Derived) "half of it": Name;
     NOT_ONE_RUN "" Number (STATICS "" Derived) "nothing is said from one restitution, one sign or one record: every motion is tried with several places of the impulse, both ways round, as it is and 1.2 times as strong, and each once more with half the step": Reason;
+    WORDS "" Number (STATICS "" Derived) "it stands where every run stays below half of the angle at which it would fall by its weight; it is marginal where some run passes half of it, and may fall where some run passes it or falls over; sensitive, where half the step gives another word": Reason;
     ONE_MOTION "" Number (STATICS "EN 1998-1 4.3.3.4.3" Memory) "one motion is tried here; an assessment takes at least three records, and seven before a mean counts": Reason;
     SLIDES_TOO "" Number (STATICS "" Derived) "where rocking needs more friction than there is, it slides as well, which this model of pure rocking does not reach": Reason;
     SENSITIVE_NOTE "" Number (STATICS "" Derived) "sensitive: in some run half the step moves the largest angle by more than a hundredth; its digits mean little": Reason;
@@ -93,7 +94,7 @@ fn make(project: &Project, extra: &str) -> Result<Shown, StepId> {
     let Some(verdict) = &verdicts[worst] else { return Err(NONE_FOLLOWED) };
     let body = &bodies[worst];
     let friction = project.slab.as_ref().map_or(crate::slab::FRICTION_DEFAULT, |slab| slab.friction);
-    let mut notes = vec![NOT_ONE_RUN, ONE_MOTION];
+    let mut notes = vec![WORDS, NOT_ONE_RUN, ONE_MOTION];
     if verdict.friction_needed > friction {
         notes.push(SLIDES_TOO);
     }
