@@ -49,7 +49,7 @@ pub fn k_1(facts: &Facts, sheet: &mut Sheet) -> f64 {
     sheet.step(id, value)
 }
 
-/// psi_re,N of an embedment that stands on the sheet as h_ef.
+/// psi_re_N of an embedment that stands on the sheet as h_ef.
 pub fn close_reinforcement(facts: &Facts, h_ef: f64, sheet: &mut Sheet) -> f64 {
     if facts.is(f::REINFORCEMENT, f::WIDE) {
         return sheet.step(PSI_RE_WIDE, 1.0);

@@ -20,7 +20,7 @@ steps! { 78 "EN 1992-4, pull-out";
     BETA "beta_N" Utilisation (EN_1992_4 "Table 7.1" Secondary) "Action over resistance" = "N_Ed / N_Rd_p";
 }
 
-/// N_Rk,p of one fastener, with the steps that lead to it.
+/// N_Rk_p of one fastener, with the steps that lead to it.
 pub fn resistance(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     if facts.is_headed() {
         let f_ck = concrete::strength(facts, sheet);

@@ -117,7 +117,7 @@ pub fn shear(facts: &Facts, anchor: &Anchor, sharing: usize, sheet: &mut Sheet) 
     sheet.step(V_RD, k_eq * v_rk / gamma)
 }
 
-/// V_Rk,s (7.35), (7.36).
+/// V_Rk_s (7.35), (7.36).
 fn characteristic(facts: &Facts, anchor: &Anchor, sharing: usize, sheet: &mut Sheet) -> f64 {
     let v_0 = match facts.number(f::V_0_RK_S) {
         Some(given) => sheet.step(V_0_GIVEN, given),
