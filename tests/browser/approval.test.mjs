@@ -18,12 +18,12 @@ after(async () => {
 });
 
 const RULE = 'en-1992-4-2018';
-const data = { fastener: 'bonded', bolt: 'M16', steel: 'iso-8.8', embedment_mm: 125, gamma_inst: 1.2, tau_rk_mpa: 6.5, tau_rk_ucr_mpa: 11 };
+const data = { fastener: 'bonded', bolt: 'M16', steel: 'iso-8.8', embedment_mm: 125, gamma_inst: 1.2, tau_rk_cr_mpa: 6.5, tau_rk_ucr_mpa: 11 };
 
 function european() {
   const project = sample();
   project.site = { rule: 'direct', format: 'limit-states', horizontal_coefficient: 0.2, vertical_coefficient: 0, gravity_heavy: 1, gravity_light: 1 };
-  project.anchorage = { rule: RULE, ...data, n_rk_p_n: 9000, holes: 'filled' };
+  project.anchorage = { rule: RULE, ...data, n_rk_p_cr_n: 9000, holes: 'filled' };
   return project;
 }
 
@@ -44,15 +44,15 @@ for (const where of bothBrowsers) {
     const saved = JSON.parse(await readFile(file, 'utf8'));
     assert.equal(saved.format, 'steadfoot approval 1');
     assert.equal(saved.rule, RULE);
-    for (const [key, value] of Object.entries({ ...data, n_rk_p_n: 9000 })) assert.equal(saved.anchorage[key], value, key);
+    for (const [key, value] of Object.entries({ ...data, n_rk_p_cr_n: 9000 })) assert.equal(saved.anchorage[key], value, key);
     assert.equal(saved.anchorage.holes, undefined, 'the project keeps what no assessment gives');
 
-    await typeInto(page, root, 'anchorage.tau_rk_mpa', '3');
-    const { n_rk_p_n: dropped, ...kept } = saved.anchorage;
+    await typeInto(page, root, 'anchorage.tau_rk_cr_mpa', '3');
+    const { n_rk_p_cr_n: dropped, ...kept } = saved.anchorage;
     assert.equal(dropped, 9000);
     await open(root, 'bonded.json', { ...saved, anchorage: kept });
-    await untilSheet(page, root, 'the value of the file is there', (shadow) => shadow.querySelector('[data-path="anchorage.tau_rk_mpa"]').value === '6.5');
-    assert.equal(await fieldValue(root, 'anchorage.n_rk_p_n'), '', 'a value that the file leaves out does not stay');
+    await untilSheet(page, root, 'the value of the file is there', (shadow) => shadow.querySelector('[data-path="anchorage.tau_rk_cr_mpa"]').value === '6.5');
+    assert.equal(await fieldValue(root, 'anchorage.n_rk_p_cr_n'), '', 'a value that the file leaves out does not stay');
     assert.equal(await fieldValue(root, 'anchorage.holes'), 'filled');
     assert.deepEqual(await said(root), []);
   }));

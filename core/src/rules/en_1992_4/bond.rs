@@ -98,7 +98,7 @@ fn strength(facts: &Facts, sheet: &mut Sheet) -> f64 {
     if facts.is_seismic {
         return sheet.step(TAU_EQ, given(f::TAU_RK_EQ));
     }
-    let tau = sheet.step(TAU_C20, given(f::TAU_RK));
+    let tau = sheet.step(TAU_C20, facts.by_cracking([f::TAU_RK_CR, f::TAU_RK_UCR]).unwrap_or(f64::NAN));
     let psi_c = sheet.step(PSI_C, given(f::PSI_C));
     sheet.step(TAU, psi_c * tau)
 }

@@ -145,21 +145,22 @@ fields! {
         "Partial factor gamma_Ms_N", "Of the steel in tension, from the assessment's table; empty for the formula.", "EN 1992-4:2018 Table 4.1", [];
     GAMMA_MS_V "gamma_ms_v" Number { kind: Kind::Number, min: 1.0, max: 4.0 }, Unknown,
         "Partial factor gamma_Ms_V", "Of the steel in shear, from the assessment's table; empty for the formula.", "EN 1992-4:2018 Table 4.1", [];
-    K_1 "k_1" Number { kind: Kind::Number, min: 1.0, max: 20.0 }, Unknown,
-        "Factor k_1 (k_cr_N or k_ucr_N)",
-        "For the cone, in the assessment's table for tension: k_cr_N where the concrete may be cracked, k_ucr_N where not. Empty for the standard's values.",
-        "EN 1992-4:2018 7.2.1.4(2)", [];
+    K_CR "k_cr_n" Number { kind: Kind::Number, min: 1.0, max: 20.0 }, Unknown,
+        "Factor k_cr_N", "k_1 for the cone in cracked concrete, in the assessment's table for tension; empty for the standard's value.", "EN 1992-4:2018 7.2.1.4(2)", [];
+    K_UCR "k_ucr_n" Number { kind: Kind::Number, min: 1.0, max: 20.0 }, Unknown,
+        "Factor k_ucr_N", "k_1 for the cone in uncracked concrete, in the assessment's table for tension; empty for the standard's value.", "EN 1992-4:2018 7.2.1.4(2)", [];
     C_CR_N "c_cr_n_mm" Number { kind: Kind::Length, min: 10.0, max: 5000.0 }, Unknown,
         "Edge distance c_cr_N", "In the assessment's table for tension; empty for 1.5 h_ef.", "EN 1992-4:2018 7.2.1.4(3)", [];
     N_RK_S "n_rk_s_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
         "Steel N_Rk_s", "Steel failure in tension, from the assessment; empty for A_s f_uk.", "EN 1992-4:2018 7.2.1.3", [];
-    N_RK_P "n_rk_p_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Pull-out N_Rk_p",
-        "Pull-out in concrete C20/25, cracked or uncracked as the slab is, from the assessment's table for tension.", "EN 1992-4:2018 7.2.1.5", [];
-    TAU_RK "tau_rk_mpa" Number { kind: Kind::Stress, min: 0.5, max: 60.0 }, Unknown,
-        "Bond strength tau_Rk", "In concrete C20/25, cracked or uncracked as the slab is, for the temperatures of the hall.", "EN 1992-4:2018 7.2.1.6", [];
+    N_RK_P_CR "n_rk_p_cr_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
+        "Pull-out N_Rk_p, cracked", "Pull-out in cracked concrete C20/25, in the assessment's table for tension.", "EN 1992-4:2018 7.2.1.5", [];
+    N_RK_P_UCR "n_rk_p_ucr_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
+        "Pull-out N_Rk_p, uncracked", "Pull-out in uncracked concrete C20/25, in the assessment's table for tension.", "EN 1992-4:2018 7.2.1.5", [];
+    TAU_RK_CR "tau_rk_cr_mpa" Number { kind: Kind::Stress, min: 0.5, max: 60.0 }, Unknown,
+        "Bond strength tau_Rk_cr", "In cracked concrete C20/25, for the temperatures of the hall, in the assessment's table for tension.", "EN 1992-4:2018 7.2.1.6", [];
     TAU_RK_UCR "tau_rk_ucr_mpa" Number { kind: Kind::Stress, min: 0.5, max: 60.0 }, Unknown,
-        "Bond strength tau_Rk_ucr", "In uncracked concrete C20/25: it also says how far bond anchors disturb each other in cracked concrete.", "EN 1992-4:2018 7.2.1.6(3)", [];
+        "Bond strength tau_Rk_ucr", "In uncracked concrete C20/25: it also says how far bonded anchors disturb each other in cracked concrete.", "EN 1992-4:2018 7.2.1.6(3)", [];
     PSI_C "psi_c" Number { kind: Kind::Number, min: 1.0, max: 3.0 }, Is(1.0),
         "Increasing factor psi_c", "On pull-out and bond for stronger concrete than C20/25, from the assessment's table.", "EN 1992-4:2018 7.2.1.5", [];
     PSI_0_SUS "psi_0_sus" Number { kind: Kind::Number, min: 0.1, max: 1.0 }, Is(0.6),
@@ -233,11 +234,13 @@ pub static REPORT_FIELDS: &[usize] = &[
     GAMMA_INST,
     GAMMA_MS_N,
     GAMMA_MS_V,
-    K_1,
+    K_CR,
+    K_UCR,
     C_CR_N,
     N_RK_S,
-    N_RK_P,
-    TAU_RK,
+    N_RK_P_CR,
+    N_RK_P_UCR,
+    TAU_RK_CR,
     TAU_RK_UCR,
     PSI_C,
     PSI_0_SUS,
