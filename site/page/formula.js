@@ -25,7 +25,7 @@ function indexedMarkup(symbol, index) {
 
 // Plain text in which names such as h_ef are set as the formulas set them.
 function textWithSymbols(text) {
-  return text.replace(/ - /g, " − ").split(/([A-Za-z]\w*'?_[A-Za-z]\w*)/).map((piece, place) => (place % 2 === 1 ? math(symbolMarkup(piece)) : piece));
+  return text.replace(/ - /g, " − ").split(/([A-Za-z]\w*'?_[A-Za-z0-9]\w*)/).map((piece, place) => (place % 2 === 1 ? math(symbolMarkup(piece)) : piece));
 }
 
 // A printed number. A power of ten is set as a power, and a negative number inside a formula stands in parentheses.

@@ -93,8 +93,9 @@ fn likely(random: &mut Random, values: &mut Values) {
     for (field, low, high) in [
         (en::GAMMA_INST, 1.0, 1.4),
         (en::N_RK_S, 1e4, 1e5),
-        (en::N_RK_P, 5e3, 1e5),
-        (en::TAU_RK, 2.0, 20.0),
+        (en::N_RK_P_CR, 5e3, 1e5),
+        (en::N_RK_P_UCR, 5e3, 1e5),
+        (en::TAU_RK_CR, 2.0, 20.0),
         (en::TAU_RK_UCR, 4.0, 30.0),
         (en::C_CR_SP, 60.0, 800.0),
         (en::H_MIN, 60.0, 400.0),
@@ -110,9 +111,18 @@ fn likely(random: &mut Random, values: &mut Values) {
             values.set_number(field, random.decades(low, high));
         }
     }
-    for field in
-        [en::N_RK_S, en::V_0_RK_S, en::D_NOM, en::HOLE, en::K_1, en::C_CR_N, en::N_0_RK_SP, en::L_F, en::M_0_RK_S]
-    {
+    for field in [
+        en::N_RK_S,
+        en::V_0_RK_S,
+        en::D_NOM,
+        en::HOLE,
+        en::K_CR,
+        en::K_UCR,
+        en::C_CR_N,
+        en::N_0_RK_SP,
+        en::L_F,
+        en::M_0_RK_S,
+    ] {
         if random.percent(50) {
             values.0[field] = Value::Unknown;
         }

@@ -26,7 +26,7 @@ fn bolt(x_mm: f64, y_mm: f64) -> Json {
 /// A bonded anchor with everything that its assessment gives.
 fn bonded(changes: Json) -> Json {
     let mut all = json!({
-        "fastener": "bonded", "gamma_inst": 1.2, "tau_rk_mpa": 6, "tau_rk_ucr_mpa": 10, "qualification": "C2",
+        "fastener": "bonded", "gamma_inst": 1.2, "tau_rk_cr_mpa": 6, "tau_rk_ucr_mpa": 10, "qualification": "C2",
         "tau_rk_eq_mpa": 3, "n_rk_s_eq_n": 60000, "v_rk_s_eq_n": 20000, "c_cr_sp_mm": 200,
     });
     for (key, value) in changes.as_object().unwrap() {
@@ -372,12 +372,12 @@ fn an_assessment_that_lacks_a_value_leaves_its_check_uncovered() {
     let quake = json!({ "performance_category": "C2" });
     for (field, check, quaking) in [
         ("gamma_inst", CheckId::AnchorTensionBreakout, false),
-        ("tau_rk_mpa", CheckId::AnchorTensionBond, false),
+        ("tau_rk_cr_mpa", CheckId::AnchorTensionBond, false),
         ("tau_rk_ucr_mpa", CheckId::AnchorTensionBond, false),
         ("tau_rk_eq_mpa", CheckId::AnchorTensionBond, true),
         ("n_rk_s_eq_n", CheckId::AnchorTensionSteel, true),
         ("v_rk_s_eq_n", CheckId::AnchorShearSteel, true),
-        ("tau_rk_mpa", CheckId::AnchorShearPryout, false),
+        ("tau_rk_cr_mpa", CheckId::AnchorShearPryout, false),
     ] {
         let with = |value: Json| {
             let mut all = bonded(if quaking { quake.clone() } else { json!({}) });
@@ -395,14 +395,20 @@ fn an_assessment_that_lacks_a_value_leaves_its_check_uncovered() {
     }
     for (field, check) in [
         ("n_rk_s_n", CheckId::AnchorTensionSteel),
-        ("n_rk_p_n", CheckId::AnchorTensionPullout),
+        ("n_rk_p_cr_n", CheckId::AnchorTensionPullout),
         ("v_0_rk_s_n", CheckId::AnchorShearSteel),
     ] {
-        let mut all = json!({ "fastener": "expansion", "gamma_inst": 1.0, "n_rk_s_n": 60000, "n_rk_p_n": 20000, "v_0_rk_s_n": 30000 });
+        let mut all = json!({ "fastener": "expansion", "gamma_inst": 1.0, "n_rk_s_n": 60000, "n_rk_p_cr_n": 20000, "v_0_rk_s_n": 30000 });
         assert_eq!(status(all.clone(), check), Status::Holds);
         all[field] = Json::Null;
         assert_eq!(status(all, check), Status::NotCovered, "{field}");
     }
+    let uncracked = json!({ "cracking": "uncracked" });
+    let whole = |ucr: Json| json!({ "fastener": "expansion", "gamma_inst": 1.0, "n_rk_p_cr_n": 20000, "n_rk_p_ucr_n": ucr, "slab": uncracked });
+    assert_eq!(sides(CheckId::AnchorTensionPullout, [whole(Json::Null), whole(json!(30000))]), COVERED_SECOND);
+    let bond = |cr: Json, slab: Json| bonded(json!({ "tau_rk_cr_mpa": cr, "slab": slab }));
+    let check = CheckId::AnchorTensionBond;
+    assert_eq!(sides(check, [bond(Json::Null, json!({})), bond(Json::Null, uncracked.clone())]), COVERED_SECOND);
 }
 
 #[test]
@@ -430,7 +436,7 @@ fn earthquakes_need_a_qualified_fastener_and_elastic_forces() {
 fn undercut_anchors_count_like_headed_ones_only_with_their_k_1() {
     let undercut = |k_1: Json| {
         json!({ "fastener": "undercut", "performance_category": "C2", "qualification": "C2", "gamma_inst": 1.0,
-            "k_1": k_1, "n_rk_s_eq_n": 60000, "n_rk_p_eq_n": 20000, "v_rk_s_eq_n": 20000 })
+            "k_cr_n": k_1, "n_rk_s_eq_n": 60000, "n_rk_p_eq_n": 20000, "v_rk_s_eq_n": 20000 })
     };
     let alpha = |k_1: Json| at(undercut(k_1), "tension-breakout/alpha_eq");
     assert_eq!([alpha(Json::Null), alpha(json!(8.8)), alpha(json!(8.9))], [0.85, 0.85, 1.0]);

@@ -12,7 +12,7 @@ fn file() -> Json {
     json!({
         "format": "steadfoot approval 1", "rule": "en-1992-4-2018", "title": "a bonded rod",
         "anchorage": { "fastener": "bonded", "bolt": "M16", "steel": "iso-8.8", "embedment_mm": 125, "gamma_inst": 1.2,
-            "tau_rk_mpa": 6.5, "tau_rk_ucr_mpa": 11, "c_cr_sp_mm": 200, "h_min_mm": 165, "s_min_mm": 80, "c_min_mm": 80 },
+            "tau_rk_cr_mpa": 6.5, "tau_rk_ucr_mpa": 11, "c_cr_sp_mm": 200, "h_min_mm": 165, "s_min_mm": 80, "c_min_mm": 80 },
     })
 }
 
@@ -72,7 +72,7 @@ fn nothing_but_the_fields_of_an_assessment_is_kept() {
         }
     }
     let Ok(read) = approval::read(&file().to_string(), System::Si) else { panic!("it has faults") };
-    assert!(read.left_out().contains(&"n_rk_p_n") && !read.left_out().contains(&"gamma_inst"));
+    assert!(read.left_out().contains(&"n_rk_p_cr_n") && !read.left_out().contains(&"gamma_inst"));
     for (place, value) in read.known.values.0.iter().enumerate() {
         assert!(*value == Value::Unknown || read.rule.report_fields.contains(&place));
     }
@@ -93,7 +93,7 @@ fn wrong_files_are_told_with_their_path() {
     let field = |key: &'static str, value: Json| faults(move |file| file["anchorage"][key] = value);
     assert_eq!(field("gamma_inst", json!(1.41)), one("anchorage.gamma_inst", Problem::AboveLimit));
     assert_eq!(field("gamma_inst", json!("1.2")), one("anchorage.gamma_inst", Problem::NotANumber));
-    assert_eq!(field("tau_rk_mpa", json!(-1)), one("anchorage.tau_rk_mpa", Problem::BelowLimit));
+    assert_eq!(field("tau_rk_cr_mpa", json!(-1)), one("anchorage.tau_rk_cr_mpa", Problem::BelowLimit));
     assert_eq!(field("fastener", json!("glued")), one("anchorage.fastener", Problem::NotAWord));
     assert_eq!(field("fastener", Json::Null), one("anchorage.fastener", Problem::Missing));
     assert_eq!(field("holes", json!("filled")), one("anchorage.holes", Problem::UnknownKey));

@@ -282,7 +282,7 @@ block("EN blow-out in a thin slab", "7.2.1.8(3)",
           ("tension-blowout/N0_Rk_cb", 12.2 * 60 * sqrt(a_h) * 5, "N")])
 
 # Bond: 2 x 2 anchors of 16 mm, 125 mm deep, at a corner.
-bond = dict(fastener="bonded", embedment_mm=125, gamma_inst=1.2, tau_rk_mpa=6, tau_rk_ucr_mpa=10)
+bond = dict(fastener="bonded", embedment_mm=125, gamma_inst=1.2, tau_rk_cr_mpa=6, tau_rk_ucr_mpa=10)
 s_cr = 7.3 * 16 * sqrt(10)
 n_0 = 6 * pi * 16 * 125
 assert s_cr < 375
@@ -323,7 +323,7 @@ block("EN displacement limit", "C.6", seismic(en(25, 300, wide, **bond), **quake
     ("tension-bond/alpha_delta", 0.75, ""), ("tension-bond/N_Rd_p", 0.75 * 0.85 * 3 * pi * 16 * 125 / 1.8, "N")])
 
 # Mechanical fasteners: pull-out by the assessment, shallow pry-out.
-expansion = dict(fastener="expansion", bolt="M10", embedment_mm=50, gamma_inst=1.0, n_rk_p_n=7500, n_rk_s_n=25_000,
+expansion = dict(fastener="expansion", bolt="M10", embedment_mm=50, gamma_inst=1.0, n_rk_p_cr_n=7500, n_rk_s_n=25_000,
                  v_0_rk_s_n=13_000, psi_c=1.22)
 block("EN expansion anchor", "7.2.1.5, (7.39)", en(30, 200, one, **expansion), [
     ("tension-pullout/N_Rk_p", 1.22 * 7500, "N"), ("tension-steel/N_Rk_s", 25_000, "N"),

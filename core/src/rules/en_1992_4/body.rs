@@ -13,11 +13,11 @@ use crate::rules::anchor_set::{Set, members};
 /// Which failure a body belongs to: that decides how far its squares reach.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Reach {
-    /// Cone: c_cr,N.
+    /// Cone: c_cr_N.
     Cone,
-    /// Bond: c_cr,Np.
+    /// Bond: c_cr_Np.
     Bond,
-    /// Splitting: c_cr,sp.
+    /// Splitting: c_cr_sp.
     Splitting,
 }
 

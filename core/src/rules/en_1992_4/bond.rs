@@ -24,8 +24,8 @@ steps! { 76 "EN 1992-4, bond";
     PSI_SUS "psi_sus" Number (EN_1992_4 "(7.14)" Secondary) "Effect of sustained pull" = "psi0_sus + 1 - alpha_sus";
     PSI_SUS_NONE "psi_sus" Number (EN_1992_4 "(7.14)" Secondary) "1, because the sustained part is at most psi0_sus": Condition;
     K_S "k_s" Empirical { force: -3, length: 6 } (EN_1992_4 "(7.15)" Secondary) "Factor of the characteristic spacing": Constant;
-    S_CR "s_cr" Length (EN_1992_4 "(7.15)" Secondary) "Characteristic spacing s_cr,Np" = "min(k_s * d * sqrt(psi_sus * tau_Rk_ucr), 3 * h_ef)";
-    C_CR "c_cr" Length (EN_1992_4 "(7.16)" Secondary) "Characteristic edge distance c_cr,Np" = "s_cr / 2";
+    S_CR "s_cr" Length (EN_1992_4 "(7.15)" Secondary) "Characteristic spacing s_cr_Np" = "min(k_s * d * sqrt(psi_sus * tau_Rk_ucr), 3 * h_ef)";
+    C_CR "c_cr" Length (EN_1992_4 "(7.16)" Secondary) "Characteristic edge distance c_cr_Np" = "s_cr / 2";
     PI "pi" Number (STATICS "" Derived) "Circumference of a circle over its diameter": Constant;
     N_0 "N0_Rk_p" Force (EN_1992_4 "(7.14)" Secondary) "Resistance of one anchor far from edges and neighbours" = "psi_sus * tau_Rk * pi * d * h_ef";
     A_0 "A0_p_N" Area (EN_1992_4 "7.2.1.6(3)" Secondary) "Area of one anchor far from edges" = "s_cr^2";
@@ -41,7 +41,7 @@ steps! { 76 "EN 1992-4, bond";
     PSI_G_ONE "psi_g_Np" Number (EN_1992_4 "(7.17)" Secondary) "1 for one anchor": Condition;
     C "c" Length (EN_1992_4 "7.2.1.6(5)" Secondary) "Smallest distance to an edge": Geometry;
     PSI_S "psi_s_Np" Number (EN_1992_4 "(7.20)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c / c_cr";
-    PSI_S_FAR "psi_s_Np" Number (EN_1992_4 "(7.20)" Secondary) "1, because no edge is nearer than c_cr,Np": Condition;
+    PSI_S_FAR "psi_s_Np" Number (EN_1992_4 "(7.20)" Secondary) "1, because no edge is nearer than c_cr_Np": Condition;
     N_RK "N_Rk_p" Force (EN_1992_4 "(7.13)" Secondary) "Characteristic resistance to combined pull-out and concrete failure" = "N0_Rk_p * A_p_N / A0_p_N * psi_g_Np * psi_s_Np * psi_re_N * psi_ec";
     N_RD "N_Rd_p" Force (EN_1992_4 "Table 7.1, (C.8)" Secondary) "Design resistance" = "k_eq * N_Rk_p / gamma_Mc";
     BETA "beta_N" Utilisation (EN_1992_4 "Table 7.1" Secondary) "Action over resistance" = "N_Ed / N_Rd_p";
@@ -53,12 +53,12 @@ static AREA: AreaRows = AreaRows { whole: A_P, cut: A_CUT, share: A_P };
 /// Factor of the characteristic spacing, mm per root of MPa, over the diameter.
 const K_S_VALUE: f64 = 7.3;
 
-/// c_cr,Np of an anchor; not a number while a value of its assessment is missing.
+/// c_cr_Np of an anchor; not a number while a value of its assessment is missing.
 pub fn edge_distance(facts: &Facts, anchor: &Anchor) -> f64 {
     spacing(facts, anchor, &mut Sheet::quiet()) / 2.0
 }
 
-/// N0_Rk,p of one anchor, with the steps that lead to it.
+/// N0_Rk_p of one anchor, with the steps that lead to it.
 pub fn single(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     let d = sheet.step(D, anchor.d);
     let h_ef = sheet.step(H_EF, anchor.h_ef);
@@ -98,7 +98,7 @@ fn strength(facts: &Facts, sheet: &mut Sheet) -> f64 {
     if facts.is_seismic {
         return sheet.step(TAU_EQ, given(f::TAU_RK_EQ));
     }
-    let tau = sheet.step(TAU_C20, given(f::TAU_RK));
+    let tau = sheet.step(TAU_C20, facts.by_cracking([f::TAU_RK_CR, f::TAU_RK_UCR]).unwrap_or(f64::NAN));
     let psi_c = sheet.step(PSI_C, given(f::PSI_C));
     sheet.step(TAU, psi_c * tau)
 }
@@ -110,7 +110,7 @@ fn sustained(facts: &Facts, sheet: &mut Sheet) -> f64 {
     if at_most(alpha, psi_0) { sheet.step(PSI_SUS_NONE, 1.0) } else { sheet.step(PSI_SUS, psi_0 + 1.0 - alpha) }
 }
 
-/// s_cr,Np (7.15), from psi_sus, d and h_ef that stand on the sheet.
+/// s_cr_Np (7.15), from psi_sus, d and h_ef that stand on the sheet.
 fn spacing(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     let tau_ucr = sheet.step(TAU_UCR, facts.number(f::TAU_RK_UCR).unwrap_or(f64::NAN));
     let psi_sus = sustained(facts, &mut Sheet::quiet());
@@ -119,7 +119,7 @@ fn spacing(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     sheet.step(S_CR, if by_bond > 3.0 * anchor.h_ef { 3.0 * anchor.h_ef } else { by_bond })
 }
 
-/// psi_g,Np (7.17) with the strength of the concrete and s_cr,Np.
+/// psi_g_Np (7.17) with the strength of the concrete and s_cr_Np.
 fn together(facts: &Facts, body: &Body, (f_ck, s_cr): (f64, f64), sheet: &mut Sheet) -> f64 {
     debug_assert_eq!(body.reach, Reach::Bond);
     let anchor = &facts.anchors[body.members[0]];

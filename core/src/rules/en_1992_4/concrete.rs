@@ -37,7 +37,7 @@ pub fn strength(facts: &Facts, sheet: &mut Sheet) -> f64 {
 
 /// k_1 of the cone (7.2.1.4(2)).
 pub fn k_1(facts: &Facts, sheet: &mut Sheet) -> f64 {
-    if let Some(given) = facts.number(f::K_1) {
+    if let Some(given) = facts.by_cracking([f::K_CR, f::K_UCR]) {
         return sheet.step(K_1_GIVEN, given);
     }
     let (id, value) = match (facts.is_headed(), facts.is_cracked) {
@@ -49,7 +49,7 @@ pub fn k_1(facts: &Facts, sheet: &mut Sheet) -> f64 {
     sheet.step(id, value)
 }
 
-/// psi_re,N of an embedment that stands on the sheet as h_ef.
+/// psi_re_N of an embedment that stands on the sheet as h_ef.
 pub fn close_reinforcement(facts: &Facts, h_ef: f64, sheet: &mut Sheet) -> f64 {
     if facts.is(f::REINFORCEMENT, f::WIDE) {
         return sheet.step(PSI_RE_WIDE, 1.0);

@@ -20,9 +20,9 @@ steps! { 74 "EN 1992-4, cone";
     S_MAX "s_max" Length (EN_1992_4 "7.2.1.4(8)" Secondary) "Largest spacing between neighbours of the group; 0 for one alone": Geometry;
     H_EF_REDUCED "h_ef" Length (EN_1992_4 "7.2.1.4(8)" Secondary) "Embedment that the equations take, because three edges or more are near" = "min(h_ef_full, h_ef_full * max(c_max / c_cr_full, s_max / (2 * c_cr_full)))";
     C_CR_REDUCED "c_cr" Length (EN_1992_4 "7.2.1.4(8)" Secondary) "Characteristic edge distance, reduced alike" = "c_cr_full * h_ef / h_ef_full";
-    C_CR "c_cr" Length (EN_1992_4 "7.2.1.4(3)" Secondary) "Characteristic edge distance c_cr,N" = "1.5 * h_ef";
-    C_CR_GIVEN "c_cr" Length (INPUT "European Technical Assessment" Derived) "Characteristic edge distance c_cr,N, given in place of 1.5 h_ef": Given;
-    S_CR "s_cr" Length (EN_1992_4 "7.2.1.4(3)" Secondary) "Characteristic spacing s_cr,N" = "2 * c_cr";
+    C_CR "c_cr" Length (EN_1992_4 "7.2.1.4(3)" Secondary) "Characteristic edge distance c_cr_N" = "1.5 * h_ef";
+    C_CR_GIVEN "c_cr" Length (INPUT "European Technical Assessment" Derived) "Characteristic edge distance c_cr_N, given in place of 1.5 h_ef": Given;
+    S_CR "s_cr" Length (EN_1992_4 "7.2.1.4(3)" Secondary) "Characteristic spacing s_cr_N" = "2 * c_cr";
     N_0 "N0_Rk_c" Force (EN_1992_4 "(7.2)" Secondary) "Resistance of one fastener far from edges and neighbours" = "k_1 * sqrt(f_ck) * h_ef^1.5";
     A_0 "A0_c_N" Area (EN_1992_4 "(7.3)" Secondary) "Projected area of one fastener far from edges" = "s_cr^2";
     A_C "A_c_N" Area (EN_1992_4 "7.2.1.4(3)" Secondary) "Projected area of the group: squares of s_cr about each fastener, united and cut at the edges": Geometry;
@@ -30,7 +30,7 @@ steps! { 74 "EN 1992-4, cone";
     A_SHARE "A_c_N" Area (PRACTICE "" Derived) "The fastener's share of the projected area: its own part, or an equal part, if that is larger" = "max(A_own, A_group / n)";
     C "c" Length (EN_1992_4 "7.2.1.4(4)" Secondary) "Smallest distance to an edge": Geometry;
     PSI_S "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c / c_cr";
-    PSI_S_FAR "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "1, because no edge is nearer than c_cr,N": Condition;
+    PSI_S_FAR "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "1, because no edge is nearer than c_cr_N": Condition;
     Z "z" Length (INPUT "" Derived) "Lever arm to the compression under the same base": Given;
     PSI_M "psi_M_N" Number (EN_1992_4 "(7.7)" Secondary) "Effect of compression beside the pulled fasteners" = "max(1, 2 - z / (1.5 * h_ef))";
     PSI_M_NONE "psi_M_N" Number (EN_1992_4 "7.2.1.4(7)" Secondary) "1, because no compression under the same base counts, or an edge is nearer than 1.5 h_ef": Condition;
@@ -85,7 +85,7 @@ fn depth(facts: &Facts, body: &Body, sheet: &mut Sheet) -> (f64, f64) {
     (h_ef, sheet.step(C_CR_REDUCED, body.c_cr))
 }
 
-/// psi_M,N (7.7) with the smallest edge distance, the full embedment and the one that the equations take.
+/// psi_M_N (7.7) with the smallest edge distance, the full embedment and the one that the equations take.
 fn compression(facts: &Facts, (c, full, h_ef): (f64, f64, f64), sheet: &mut Sheet) -> f64 {
     match facts.number(f::ARM) {
         Some(z) if !less(c, 1.5 * full) => {

@@ -31,22 +31,23 @@ steps! { 70 "EN 1992-4, coverage";
     NOT_AMPLIFIED "" Number (EN_1992_4 "C.3(a2)" Memory) "elastic design needs a demand without behaviour factors; the demand rule has no level for anchors, and no factor to elastic forces is given": Reason;
 
     MISSING_GAMMA_INST "gamma_inst" Number (EN_1992_4 "Table 4.1" Secondary) "the assessment's installation factor gamma_inst is missing": Reason;
-    MISSING_N_RK_S "N_Rk,s" Number (EN_1992_4 "7.2.1.3" Secondary) "the assessment's steel resistance N_Rk,s is missing": Reason;
-    MISSING_N_RK_P "N_Rk,p" Number (EN_1992_4 "7.2.1.5" Secondary) "the assessment's pull-out resistance N_Rk,p is missing": Reason;
-    MISSING_TAU_RK "tau_Rk" Number (EN_1992_4 "7.2.1.6" Secondary) "the assessment's bond strength tau_Rk is missing": Reason;
-    MISSING_TAU_RK_UCR "tau_Rk,ucr" Number (EN_1992_4 "7.2.1.6(3)" Memory) "the assessment's bond strength in uncracked concrete tau_Rk,ucr is missing": Reason;
-    MISSING_C_CR_SP "c_cr,sp" Number (EN_1992_4 "7.2.1.7" Secondary) "the assessment's edge distance for splitting c_cr,sp is missing. Reinforcement that keeps cracks at 0.3 mm, confirmed by the engineer of the slab, would do": Reason;
+    MISSING_N_RK_S "N_Rk_s" Number (EN_1992_4 "7.2.1.3" Secondary) "the assessment's steel resistance N_Rk_s is missing": Reason;
+    MISSING_N_RK_P_CR "N_Rk_p" Number (EN_1992_4 "7.2.1.5" Secondary) "the assessment's pull-out resistance N_Rk_p in cracked concrete is missing": Reason;
+    MISSING_N_RK_P_UCR "N_Rk_p" Number (EN_1992_4 "7.2.1.5" Secondary) "the assessment's pull-out resistance N_Rk_p in uncracked concrete is missing": Reason;
+    MISSING_TAU_RK_CR "tau_Rk_cr" Number (EN_1992_4 "7.2.1.6" Secondary) "the assessment's bond strength in cracked concrete tau_Rk_cr is missing": Reason;
+    MISSING_TAU_RK_UCR "tau_Rk_ucr" Number (EN_1992_4 "7.2.1.6(3)" Memory) "the assessment's bond strength in uncracked concrete tau_Rk_ucr is missing": Reason;
+    MISSING_C_CR_SP "c_cr_sp" Number (EN_1992_4 "7.2.1.7" Secondary) "the assessment's edge distance for splitting c_cr_sp is missing. Reinforcement that keeps cracks at 0.3 mm, confirmed by the engineer of the slab, would do": Reason;
     MISSING_H_MIN "h_min" Number (EN_1992_4 "7.2.1.7" Secondary) "the assessment's least thickness h_min is missing. A cast-in bolt of a property class has no assessment: the engineer of record then gives it": Reason;
     MISSING_S_MIN "s_min" Number (EN_1992_4 "7.1" Memory) "the assessment's least spacing s_min is missing. A cast-in bolt of a property class has no assessment: the engineer of record then gives it": Reason;
     MISSING_C_MIN "c_min" Number (EN_1992_4 "7.1" Memory) "the assessment's least edge distance c_min is missing. A cast-in bolt of a property class has no assessment: the engineer of record then gives it": Reason;
-    MISSING_V_0_RK_S "V0_Rk,s" Number (EN_1992_4 "7.2.2.3.1" Secondary) "the assessment's steel resistance in shear V0_Rk,s is missing": Reason;
-    MISSING_M_0_RK_S "M0_Rk,s" Number (EN_1992_4 "7.2.2.3.2" Secondary) "the assessment's bending resistance M0_Rk,s is missing": Reason;
-    MISSING_N_RK_S_EQ "N_Rk,s,eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic steel resistance N_Rk,s,eq is missing": Reason;
-    MISSING_N_RK_P_EQ "N_Rk,p,eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic pull-out resistance N_Rk,p,eq is missing": Reason;
-    MISSING_TAU_RK_EQ "tau_Rk,eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic bond strength tau_Rk,eq is missing": Reason;
-    MISSING_V_RK_S_EQ "V_Rk,s,eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic steel resistance in shear V_Rk,s,eq is missing": Reason;
+    MISSING_V_0_RK_S "V0_Rk_s" Number (EN_1992_4 "7.2.2.3.1" Secondary) "the assessment's steel resistance in shear V0_Rk_s is missing": Reason;
+    MISSING_M_0_RK_S "M0_Rk_s" Number (EN_1992_4 "7.2.2.3.2" Secondary) "the assessment's bending resistance M0_Rk_s is missing": Reason;
+    MISSING_N_RK_S_EQ "N_Rk_s_eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic steel resistance N_Rk_s_eq is missing": Reason;
+    MISSING_N_RK_P_EQ "N_Rk_p_eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic pull-out resistance N_Rk_p_eq is missing": Reason;
+    MISSING_TAU_RK_EQ "tau_Rk_eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic bond strength tau_Rk_eq is missing": Reason;
+    MISSING_V_RK_S_EQ "V_Rk_s_eq" Number (EN_1992_4 "C.5" Memory) "the assessment's seismic steel resistance in shear V_Rk_s_eq is missing": Reason;
 
-    HARD_STEEL "" Number (EN_1992_4 "7.2.2.3.1" Secondary) "the steel is stronger than 1000 MPa, and the assessment's V0_Rk,s is missing": Reason;
+    HARD_STEEL "" Number (EN_1992_4 "7.2.2.3.1" Secondary) "the steel is stronger than 1000 MPa, and the assessment's V0_Rk_s is missing": Reason;
     HOLE_WIDE "" Number (EN_1992_4 "6.2.2.2, Table 6.1" Secondary) "the holes are wider than Table 6.1, so it cannot be said which fasteners take the shear. Filled holes would do": Reason;
     HOLE_UNLISTED "" Number (EN_1992_4 "Table 6.1" Secondary) "Table 6.1 of clearance holes ends at 30 mm, so it cannot be said which fasteners take the shear. Filled holes would do": Reason;
     THICK_MORTAR "" Number (EN_1992_4 "6.2.2.3, 7.2.2.3.1" Memory) "the mortar is too thick, the concrete below C20/25, the fastener alone, shallow or near another for the rule of mortar layers: it counts as a gap. Say so, with the distance e_1": Reason;
@@ -188,10 +189,11 @@ pub fn of_steel_shear(facts: &Facts) -> [Need; 2] {
 }
 
 /// What pull-out of mechanical fasteners needs.
-pub fn of_pull_out(facts: &Facts) -> [Need; 3] {
+pub fn of_pull_out(facts: &Facts) -> [Need; 4] {
     let is_mechanical = !facts.is_headed() && !facts.is_bonded();
     [
-        (is_mechanical && !facts.is_seismic, f::N_RK_P, MISSING_N_RK_P),
+        (is_mechanical && !facts.is_seismic && facts.is_cracked, f::N_RK_P_CR, MISSING_N_RK_P_CR),
+        (is_mechanical && !facts.is_cracked, f::N_RK_P_UCR, MISSING_N_RK_P_UCR),
         (is_mechanical && facts.is_seismic, f::N_RK_P_EQ, MISSING_N_RK_P_EQ),
         of_concrete(facts)[0],
     ]
@@ -200,7 +202,7 @@ pub fn of_pull_out(facts: &Facts) -> [Need; 3] {
 /// What bond needs.
 pub fn of_bond(facts: &Facts) -> [Need; 4] {
     [
-        (!facts.is_seismic, f::TAU_RK, MISSING_TAU_RK),
+        (!facts.is_seismic && facts.is_cracked, f::TAU_RK_CR, MISSING_TAU_RK_CR),
         (facts.is_seismic, f::TAU_RK_EQ, MISSING_TAU_RK_EQ),
         (true, f::TAU_RK_UCR, MISSING_TAU_RK_UCR),
         of_concrete(facts)[0],
@@ -208,18 +210,20 @@ pub fn of_bond(facts: &Facts) -> [Need; 4] {
 }
 
 /// What splitting needs.
-pub fn of_splitting(facts: &Facts) -> [Need; 7] {
+pub fn of_splitting(facts: &Facts) -> [Need; 9] {
     let by_modes = facts.number(f::N_0_RK_SP).is_none();
-    let [static_pull, seismic_pull, gamma] = of_pull_out(facts);
-    let [tau, tau_eq, ..] = of_bond(facts);
+    let [cracked_pull, uncracked_pull, seismic_pull, gamma] = of_pull_out(facts);
+    let [tau, tau_eq, tau_ucr, _] = of_bond(facts);
     let also = |is_needed: bool, need: Need| (is_needed && need.0, need.1, need.2);
     [
         (true, f::C_CR_SP, MISSING_C_CR_SP),
         (true, f::H_MIN, MISSING_H_MIN),
-        also(by_modes, static_pull),
+        also(by_modes, cracked_pull),
+        also(by_modes, uncracked_pull),
         also(by_modes, seismic_pull),
         also(by_modes && facts.is_bonded(), tau),
         also(by_modes && facts.is_bonded(), tau_eq),
+        also(by_modes && facts.is_bonded() && !facts.is_cracked, tau_ucr),
         gamma,
     ]
 }

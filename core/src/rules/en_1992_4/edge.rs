@@ -227,7 +227,7 @@ fn edge_distance(facts: &Facts, row: &EdgeRow, sheet: &mut Sheet) -> f64 {
     sheet.step(C_1_REDUCED, row.depth_mm)
 }
 
-/// V0_Rk,c (7.41) with the strength of the concrete and the edge distance.
+/// V0_Rk_c (7.41) with the strength of the concrete and the edge distance.
 fn single(facts: &Facts, row: &EdgeRow, (f_ck, c_1): (f64, f64), sheet: &mut Sheet) -> f64 {
     let first = &facts.anchors[row.members[0]];
     let d_nom = sheet.step(D_NOM, first.d_nom);

@@ -114,6 +114,11 @@ impl Facts {
         if self.own >= ANCHORS_MAX { set } else { set & ((1 << self.own) - 1) }
     }
 
+    /// The number of one of two fields, for cracked or for uncracked concrete, where it is known.
+    pub fn by_cracking(&self, [cracked, uncracked]: [usize; 2]) -> Option<f64> {
+        self.number(if self.is_cracked { cracked } else { uncracked })
+    }
+
     /// Whether this word of a choice was taken.
     pub fn is(&self, field: usize, place: usize) -> bool {
         self.values.choice(field) == Some(place)

@@ -142,24 +142,25 @@ fields! {
     GAMMA_C "gamma_c" Number { kind: Kind::Number, min: 1.0, max: 2.0 }, Is(1.5),
         "Partial factor of concrete gamma_c", "1.5, where the National Annex does not say otherwise.", "EN 1992-4:2018 Table 4.1", [];
     GAMMA_MS_N "gamma_ms_n" Number { kind: Kind::Number, min: 1.0, max: 4.0 }, Unknown,
-        "Partial factor gamma_Ms,N", "Of the steel in tension, from the assessment's table; empty for the formula.", "EN 1992-4:2018 Table 4.1", [];
+        "Partial factor gamma_Ms_N", "Of the steel in tension, from the assessment's table; empty for the formula.", "EN 1992-4:2018 Table 4.1", [];
     GAMMA_MS_V "gamma_ms_v" Number { kind: Kind::Number, min: 1.0, max: 4.0 }, Unknown,
-        "Partial factor gamma_Ms,V", "Of the steel in shear, from the assessment's table; empty for the formula.", "EN 1992-4:2018 Table 4.1", [];
-    K_1 "k_1" Number { kind: Kind::Number, min: 1.0, max: 20.0 }, Unknown,
-        "Factor k_1 (k_cr,N or k_ucr,N)",
-        "For the cone, in the assessment's table for tension: k_cr,N where the concrete may be cracked, k_ucr,N where not. Empty for the standard's values.",
-        "EN 1992-4:2018 7.2.1.4(2)", [];
+        "Partial factor gamma_Ms_V", "Of the steel in shear, from the assessment's table; empty for the formula.", "EN 1992-4:2018 Table 4.1", [];
+    K_CR "k_cr_n" Number { kind: Kind::Number, min: 1.0, max: 20.0 }, Unknown,
+        "Factor k_cr_N", "k_1 for the cone in cracked concrete, in the assessment's table for tension; empty for the standard's value.", "EN 1992-4:2018 7.2.1.4(2)", [];
+    K_UCR "k_ucr_n" Number { kind: Kind::Number, min: 1.0, max: 20.0 }, Unknown,
+        "Factor k_ucr_N", "k_1 for the cone in uncracked concrete, in the assessment's table for tension; empty for the standard's value.", "EN 1992-4:2018 7.2.1.4(2)", [];
     C_CR_N "c_cr_n_mm" Number { kind: Kind::Length, min: 10.0, max: 5000.0 }, Unknown,
-        "Edge distance c_cr,N", "In the assessment's table for tension; empty for 1.5 h_ef.", "EN 1992-4:2018 7.2.1.4(3)", [];
+        "Edge distance c_cr_N", "In the assessment's table for tension; empty for 1.5 h_ef.", "EN 1992-4:2018 7.2.1.4(3)", [];
     N_RK_S "n_rk_s_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Steel N_Rk,s", "Steel failure in tension, from the assessment; empty for A_s f_uk.", "EN 1992-4:2018 7.2.1.3", [];
-    N_RK_P "n_rk_p_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Pull-out N_Rk,p",
-        "Pull-out in concrete C20/25, cracked or uncracked as the slab is, from the assessment's table for tension.", "EN 1992-4:2018 7.2.1.5", [];
-    TAU_RK "tau_rk_mpa" Number { kind: Kind::Stress, min: 0.5, max: 60.0 }, Unknown,
-        "Bond strength tau_Rk", "In concrete C20/25, cracked or uncracked as the slab is, for the temperatures of the hall.", "EN 1992-4:2018 7.2.1.6", [];
+        "Steel N_Rk_s", "Steel failure in tension, from the assessment; empty for A_s f_uk.", "EN 1992-4:2018 7.2.1.3", [];
+    N_RK_P_CR "n_rk_p_cr_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
+        "Pull-out N_Rk_p, cracked", "Pull-out in cracked concrete C20/25, in the assessment's table for tension.", "EN 1992-4:2018 7.2.1.5", [];
+    N_RK_P_UCR "n_rk_p_ucr_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
+        "Pull-out N_Rk_p, uncracked", "Pull-out in uncracked concrete C20/25, in the assessment's table for tension.", "EN 1992-4:2018 7.2.1.5", [];
+    TAU_RK_CR "tau_rk_cr_mpa" Number { kind: Kind::Stress, min: 0.5, max: 60.0 }, Unknown,
+        "Bond strength tau_Rk_cr", "In cracked concrete C20/25, for the temperatures of the hall, in the assessment's table for tension.", "EN 1992-4:2018 7.2.1.6", [];
     TAU_RK_UCR "tau_rk_ucr_mpa" Number { kind: Kind::Stress, min: 0.5, max: 60.0 }, Unknown,
-        "Bond strength tau_Rk,ucr", "In uncracked concrete C20/25: it also says how far bond anchors disturb each other in cracked concrete.", "EN 1992-4:2018 7.2.1.6(3)", [];
+        "Bond strength tau_Rk_ucr", "In uncracked concrete C20/25: it also says how far bonded anchors disturb each other in cracked concrete.", "EN 1992-4:2018 7.2.1.6(3)", [];
     PSI_C "psi_c" Number { kind: Kind::Number, min: 1.0, max: 3.0 }, Is(1.0),
         "Increasing factor psi_c", "On pull-out and bond for stronger concrete than C20/25, from the assessment's table.", "EN 1992-4:2018 7.2.1.5", [];
     PSI_0_SUS "psi_0_sus" Number { kind: Kind::Number, min: 0.1, max: 1.0 }, Is(0.6),
@@ -167,9 +168,9 @@ fields! {
     ALPHA_SUS "alpha_sus" Number { kind: Kind::Number, min: 0.0, max: 1.0 }, Is(0.0),
         "Sustained part of the pull alpha_sus", "Pull that is always there over all of the pull; 0 where only earthquakes pull.", "EN 1992-4:2018 7.2.1.6(2)", [];
     C_CR_SP "c_cr_sp_mm" Number { kind: Kind::Length, min: 10.0, max: 5000.0 }, Unknown,
-        "Edge distance c_cr,sp", "For splitting, in the assessment's table for tension; s_cr,sp is twice as much.", "EN 1992-4:2018 7.2.1.7", [];
+        "Edge distance c_cr_sp", "For splitting, in the assessment's table for tension; s_cr_sp is twice as much.", "EN 1992-4:2018 7.2.1.7", [];
     N_0_RK_SP "n_0_rk_sp_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Splitting N0_Rk,sp", "From the assessment, if it gives one; empty for the lesser of cone and pull-out.", "EN 1992-4:2018 7.2.1.7", [];
+        "Splitting N0_Rk_sp", "From the assessment, if it gives one; empty for the lesser of cone and pull-out.", "EN 1992-4:2018 7.2.1.7", [];
     H_MIN "h_min_mm" Number { kind: Kind::Length, min: 20.0, max: 5000.0 }, Unknown,
         "Least thickness h_min", "In the assessment's table of installation values.", "EN 1992-4:2018 7.2.1.7", [];
     S_MIN "s_min_mm" Number { kind: Kind::Length, min: 10.0, max: 2000.0 }, Unknown,
@@ -177,9 +178,9 @@ fields! {
     C_MIN "c_min_mm" Number { kind: Kind::Length, min: 10.0, max: 2000.0 }, Unknown,
         "Least edge distance c_min", "In the assessment's table of installation values.", "EN 1992-4:2018 7.1", [];
     V_0_RK_S "v_0_rk_s_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Steel V0_Rk,s", "Steel failure in shear without lever arm, from the assessment; empty for k_6 A_s f_uk, which holds for bolts and threaded rods.", "EN 1992-4:2018 7.2.2.3.1", [];
+        "Steel V0_Rk_s", "Steel failure in shear without lever arm, from the assessment; empty for k_6 A_s f_uk, which holds for bolts and threaded rods.", "EN 1992-4:2018 7.2.2.3.1", [];
     M_0_RK_S "m_0_rk_s_nmm" Number { kind: Kind::Moment, min: 100.0, max: 1e9 }, Unknown,
-        "Bending M0_Rk,s", "From the assessment; empty for 1.2 W_el f_uk, which holds for bolts and threaded rods.", "EN 1992-4:2018 7.2.2.3.2", [];
+        "Bending M0_Rk_s", "From the assessment; empty for 1.2 W_el f_uk, which holds for bolts and threaded rods.", "EN 1992-4:2018 7.2.2.3.2", [];
     K_7 "k_7" Number { kind: Kind::Number, min: 0.5, max: 1.0 }, Unknown,
         "Factor k_7", "On steel in shear for ductility, from the assessment; empty for the standard's values.", "EN 1992-4:2018 7.2.2.3.1", [];
     K_8 "k_8" Number { kind: Kind::Number, min: 0.5, max: 4.0 }, Unknown,
@@ -189,13 +190,13 @@ fields! {
     D_NOM "d_nom_mm" Number { kind: Kind::Length, min: 5.0, max: 100.0 }, Unknown,
         "Outside diameter d_nom", "For edge failure, in the assessment's table for shear: that of a sleeve; empty for the diameter.", "EN 1992-4:2018 7.2.2.5", [];
     N_RK_S_EQ "n_rk_s_eq_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Seismic steel N_Rk,s,eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
+        "Seismic steel N_Rk_s_eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
     N_RK_P_EQ "n_rk_p_eq_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Seismic pull-out N_Rk,p,eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
+        "Seismic pull-out N_Rk_p_eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
     TAU_RK_EQ "tau_rk_eq_mpa" Number { kind: Kind::Stress, min: 0.2, max: 60.0 }, Unknown,
-        "Seismic bond strength tau_Rk,eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
+        "Seismic bond strength tau_Rk_eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
     V_RK_S_EQ "v_rk_s_eq_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
-        "Seismic steel V_Rk,s,eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
+        "Seismic steel V_Rk_s_eq", "In the assessment's table for the seismic category.", "EN 1992-4:2018 C.5", [];
     DELTA_EQ "delta_eq_mm" Number { kind: Kind::Length, min: 0.1, max: 100.0 }, Unknown,
         "Displacement delta_eq", "In the assessment's table for C2: the larger of both directions at the limit state looked at.", "EN 1992-4:2018 C.6", [];
     DELTA_REQ "delta_req_mm" Number { kind: Kind::Length, min: 0.1, max: 100.0 }, Unknown,
@@ -233,11 +234,13 @@ pub static REPORT_FIELDS: &[usize] = &[
     GAMMA_INST,
     GAMMA_MS_N,
     GAMMA_MS_V,
-    K_1,
+    K_CR,
+    K_UCR,
     C_CR_N,
     N_RK_S,
-    N_RK_P,
-    TAU_RK,
+    N_RK_P_CR,
+    N_RK_P_UCR,
+    TAU_RK_CR,
     TAU_RK_UCR,
     PSI_C,
     PSI_0_SUS,

@@ -20,7 +20,7 @@ steps! { 78 "EN 1992-4, pull-out";
     BETA "beta_N" Utilisation (EN_1992_4 "Table 7.1" Secondary) "Action over resistance" = "N_Ed / N_Rd_p";
 }
 
-/// N_Rk,p of one fastener, with the steps that lead to it.
+/// N_Rk_p of one fastener, with the steps that lead to it.
 pub fn resistance(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     if facts.is_headed() {
         let f_ck = concrete::strength(facts, sheet);
@@ -32,7 +32,7 @@ pub fn resistance(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     if facts.is_seismic {
         return sheet.step(N_RK_EQ, given(f::N_RK_P_EQ));
     }
-    let n_c20 = sheet.step(N_C20, given(f::N_RK_P));
+    let n_c20 = sheet.step(N_C20, facts.by_cracking([f::N_RK_P_CR, f::N_RK_P_UCR]).unwrap_or(f64::NAN));
     let psi_c = sheet.step(PSI_C, given(f::PSI_C));
     sheet.step(N_RK_GIVEN, psi_c * n_c20)
 }

@@ -2,6 +2,7 @@
 
 use alloc::vec::Vec;
 
+use super::anchorage::{floor, larger};
 use super::facts::{Facts, sides_across};
 use super::fields as f;
 use super::steel::Shear;
@@ -130,10 +131,12 @@ impl EdgeForces {
         };
         self.towards.clear();
         self.along.clear();
+        let most = shear.iter().fold(0.0, |most, on| larger(most, on.size()));
         for on in shear {
             let (towards, along) = component(on);
             self.towards.push(towards);
-            self.along.push(along);
+            // What the statics leave by rounding is no shear along the edge.
+            self.along.push(if along.abs() <= floor(most) { 0.0 } else { along });
         }
         self.front = self.front(facts, side);
         let Some(front) = &self.front else { return };

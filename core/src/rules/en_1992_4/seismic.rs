@@ -23,6 +23,7 @@ steps! { 83 "EN 1992-4, annex C";
     PRYOUT "alpha_eq" Number (EN_1992_4 "Table C.3" Memory) "Pry-out, other fasteners; 0.85 for one fastener alone": Table;
     GAP "alpha_gap" Number (EN_1992_4 "C.5(5)" Memory) "Clearance in the hole: the base hammers on the fastener": Condition;
     GAP_FILLED "alpha_gap" Number (EN_1992_4 "C.5(5)" Memory) "1, because the hole is filled or the fastener welded": Condition;
+    STATIC_TAKEN "" Number (EN_1992_4 "C.5" Memory) "a cast-in bolt of a property class has no assessment with a seismic resistance; the static one is taken and reduced": Name;
     DELTA_EQ "delta_eq" Length (INPUT "European Technical Assessment" Derived) "Displacement of the fastener in category C2": Given;
     DELTA_REQ "delta_req" Length (INPUT "" Derived) "Displacement that is allowed": Given;
     ALPHA_DELTA "alpha_delta" Number (EN_1992_4 "C.6" Memory) "Effect of the allowed displacement" = "min(1, delta_req / delta_eq)";
@@ -55,7 +56,7 @@ impl Mode {
     fn row(self, facts: &Facts) -> (StepId, [f64; 2]) {
         // Undercut anchors count like headed ones only with a k_1 of headed fasteners, which their assessment gives.
         let is_like_headed = facts.is_headed()
-            || facts.is(f::FASTENER, f::UNDERCUT) && facts.number(f::K_1).is_some_and(|k_1| !more(8.9, k_1));
+            || facts.is(f::FASTENER, f::UNDERCUT) && facts.number(f::K_CR).is_some_and(|k_1| !more(8.9, k_1));
         match (self, is_like_headed) {
             (Mode::SteelTension, _) => (STEEL_N, [1.0, 1.0]),
             (Mode::PullOut, _) => (PULLOUT, [1.0, 0.85]),
@@ -86,6 +87,13 @@ pub fn reduction(facts: &Facts, mode: Mode, sharing: usize, sheet: &mut Sheet) -
     }
     let alpha_gap = if facts.is(f::HOLES, f::FILLED) { sheet.step(GAP_FILLED, 1.0) } else { sheet.step(GAP, 0.5) };
     sheet.step(K_EQ_V, alpha_gap * alpha_eq * alpha_delta)
+}
+
+/// Says that a static resistance of steel is taken under earthquakes.
+pub fn tell_static(facts: &Facts, sheet: &mut Sheet) {
+    if facts.is_seismic {
+        sheet.step(STATIC_TAKEN, 0.0);
+    }
 }
 
 fn displacement(facts: &Facts, sheet: &mut Sheet) -> f64 {

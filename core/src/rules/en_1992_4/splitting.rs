@@ -19,13 +19,13 @@ steps! { 77 "EN 1992-4, splitting";
     N_0_HEADED "N0_Rk_sp" Force (EN_1992_4 "7.2.1.7" Secondary) "Resistance of one fastener to splitting: the lesser of cone and pull-out" = "min(N0_Rk_c, N_Rk_p)";
     N_0_BONDED "N0_Rk_sp" Force (EN_1992_4 "7.2.1.7" Secondary) "Resistance of one anchor to splitting: the lesser of cone and bond" = "min(N0_Rk_c, N0_Rk_p)";
     N_0_GIVEN "N0_Rk_sp" Force (INPUT "European Technical Assessment" Derived) "Resistance of one fastener to splitting": Given;
-    C_CR "c_cr" Length (INPUT "European Technical Assessment" Derived) "Characteristic edge distance for splitting c_cr,sp": Given;
-    S_CR "s_cr" Length (EN_1992_4 "7.2.1.7" Secondary) "Characteristic spacing for splitting s_cr,sp" = "2 * c_cr";
+    C_CR "c_cr" Length (INPUT "European Technical Assessment" Derived) "Characteristic edge distance for splitting c_cr_sp": Given;
+    S_CR "s_cr" Length (EN_1992_4 "7.2.1.7" Secondary) "Characteristic spacing for splitting s_cr_sp" = "2 * c_cr";
     A_0 "A0_c_N" Area (EN_1992_4 "7.2.1.7" Secondary) "Area of one fastener far from edges" = "s_cr^2";
     A_C "A_c_N" Area (EN_1992_4 "7.2.1.7" Secondary) "Area of the group: squares of s_cr about each fastener, united and cut at the edges": Geometry;
     C "c" Length (EN_1992_4 "7.2.1.7" Secondary) "Smallest distance to an edge": Geometry;
     PSI_S "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "Effect of the edge" = "0.7 + 0.3 * c / c_cr";
-    PSI_S_FAR "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "1, because no edge is nearer than c_cr,sp": Condition;
+    PSI_S_FAR "psi_s_N" Number (EN_1992_4 "(7.4)" Secondary) "1, because no edge is nearer than c_cr_sp": Condition;
     C_1 "c_1" Length (EN_1992_4 "(7.24)" Memory) "Smallest distance to an edge": Geometry;
     H "h" Length (INPUT "" Derived) "Thickness of the slab": Given;
     H_MIN "h_min" Length (INPUT "European Technical Assessment" Derived) "Least thickness": Given;
@@ -39,7 +39,7 @@ steps! { 77 "EN 1992-4, splitting";
 // Only the whole body splits.
 static AREA: AreaRows = AreaRows { whole: A_C, cut: A_C, share: A_C };
 
-/// Edge distance over c_cr,sp from which one fastener, or a group, does not split the concrete.
+/// Edge distance over c_cr_sp from which one fastener, or a group, does not split the concrete.
 const FAR: [f64; 2] = [1.0, 1.2];
 
 /// Why splitting need not be checked for these fasteners; none where it must be.
@@ -88,7 +88,7 @@ pub fn basic(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> Bas
     Basic { product: n_0 * a / a_0 * psi_s * psi_re * psi_h, s_cr }
 }
 
-/// N0_Rk,sp.
+/// N0_Rk_sp.
 fn single(facts: &Facts, body: &Body, sheet: &mut Sheet) -> f64 {
     if let Some(given) = facts.number(f::N_0_RK_SP) {
         return sheet.step(N_0_GIVEN, given);

@@ -67,6 +67,7 @@ pub fn tension(facts: &Facts, anchor: &Anchor, sharing: usize, sheet: &mut Sheet
         (_, Some(given)) if facts.is_seismic => sheet.step(N_RK_EQ, given),
         (Some(given), _) => sheet.step(N_RK_GIVEN, given),
         _ => {
+            seismic::tell_static(facts, sheet);
             let a_s = anchor.bolt.stress_area(sheet);
             let f_uk = anchor.bolt.tensile(sheet);
             sheet.step(N_RK, a_s * f_uk)
@@ -117,8 +118,9 @@ pub fn shear(facts: &Facts, anchor: &Anchor, sharing: usize, sheet: &mut Sheet) 
     sheet.step(V_RD, k_eq * v_rk / gamma)
 }
 
-/// V_Rk,s (7.35), (7.36).
+/// V_Rk_s (7.35), (7.36).
 fn characteristic(facts: &Facts, anchor: &Anchor, sharing: usize, sheet: &mut Sheet) -> f64 {
+    seismic::tell_static(facts, sheet);
     let v_0 = match facts.number(f::V_0_RK_S) {
         Some(given) => sheet.step(V_0_GIVEN, given),
         None => {
