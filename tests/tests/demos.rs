@@ -105,6 +105,15 @@ const CLAIMS: &[Claim] = &[
             && demo.governing().id == edge.id
             && edge.utilisation > demo.check("anchor.shear.pryout").utilisation.map(|used| 2.0 * used)
     }),
+    ("40-slab-on-the-ground.json", |demo| {
+        let find = |id: &str| demo.report.checks.iter().find(|check| check.id == id);
+        find("slab.quake.bending").is_some_and(|check| check.status == Status::Holds)
+            && demo.used("slab.quake.bending") > demo.used("foot.bearing")
+    }),
+    ("41-raised-floor.json", |demo| {
+        let find = |id: &str| demo.report.checks.iter().find(|check| check.id == id);
+        find("raised.panel").is_some_and(|check| check.status == Status::Fails)
+    }),
 ];
 
 fn folder() -> PathBuf {

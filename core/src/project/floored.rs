@@ -41,6 +41,11 @@ impl<'p> Floored<'p> {
         floor_site(project).map(|site| Floored { site, format })
     }
 
+    /// The cabinet on its floor.
+    pub fn site(&self) -> &FloorSite<'p> {
+        &self.site
+    }
+
     /// The stiffness of the slab under every leg, told once for those that are alike.
     pub fn tell_stiffness(&self, sheet: &mut Sheet) {
         let mut told: Vec<f64> = Vec::new();
