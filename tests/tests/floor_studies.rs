@@ -6,15 +6,8 @@ use steadfoot::project::{self, Project};
 use steadfoot::report::table::{Cell, Table};
 use steadfoot::study::{Picture, STUDIES, Shown, study, text};
 
-const OF_FLOORS: [&str; 7] = [
-    "ways-of-standing",
-    "pressure-map",
-    "stiffness",
-    "uneven-floor",
-    "row-of-cabinets",
-    "slab-forms",
-    "ask-the-owner",
-];
+const OF_FLOORS: [&str; 7] =
+    ["ways-of-standing", "pressure-map", "stiffness", "uneven-floor", "row-of-cabinets", "slab-forms", "ask-the-owner"];
 
 fn cabinet() -> Value {
     let foot = |x: i32, y: i32| json!({ "name": format!("{x} {y}"), "at_mm": [x, y], "size_mm": [120, 120] });
@@ -111,7 +104,10 @@ fn the_map_of_bolt_pull_has_the_present_cabinet_on_it_and_rises_with_soft_feet()
     assert!((grid.x[middle] / map.points[0].at[0] - 1.0).abs() < 1e-9);
     assert!((grid.y[middle] / map.points[0].at[1] - 1.0).abs() < 1e-9);
     let at = |row: usize, column: usize| grid.values[row * side + column];
-    assert!(at(middle, 0) > at(middle, middle) && at(middle, middle) > at(middle, side - 1), "softer feet, harder pull");
+    assert!(
+        at(middle, 0) > at(middle, middle) && at(middle, middle) > at(middle, side - 1),
+        "softer feet, harder pull"
+    );
     assert!(at(side - 1, middle) > at(middle, middle) && at(middle, middle) > at(0, middle), "stiffer anchors too");
     // Scaling all springs alike changes nothing.
     assert!((at(0, 0) / at(middle, middle) - 1.0).abs() < 1e-6);

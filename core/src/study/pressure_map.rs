@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use super::floor_shown::{foot_runs, outline_of, settled_everywhere};
 use super::{Picture, Shown, Study, StudyText};
-use crate::base_reactions::{BaseLoad, Reactions, Supports};
+use crate::base_reactions::{BaseLoad, FootReaction, Reactions, Supports};
 use crate::calc::clause::INPUT;
 use crate::calc::{Kind, Sheet, StepId, steps};
 use crate::floor;
@@ -126,7 +126,7 @@ fn table(bench: &Bench) -> Table {
     let mut marked: (f64, usize) = (0.0, 0);
     for state in 0..bench.loads.len() {
         let feet = supports.feet().len();
-        let mut worst: Vec<Option<(f64, f64, f64, f64, f64)>> = vec![None; feet];
+        let mut worst: Vec<Option<(FootReaction, f64)>> = vec![None; feet];
         for run in foot_runs(bench) {
             for step in 0..ROUND_STEPS {
                 let direction_rad = core::f64::consts::TAU * step as f64 / ROUND_STEPS as f64;
@@ -136,14 +136,8 @@ fn table(bench: &Bench) -> Table {
                     continue;
                 }
                 for (worst, foot) in worst.iter_mut().zip(&reactions.feet) {
-                    if worst.is_none_or(|(peak, ..)| foot.peak_pressure_mpa > peak) {
-                        *worst = Some((
-                            foot.peak_pressure_mpa,
-                            foot.mean_pressure_mpa,
-                            foot.force_n,
-                            foot.contact_fraction,
-                            direction_rad,
-                        ));
+                    if worst.is_none_or(|(known, _)| foot.peak_pressure_mpa > known.peak_pressure_mpa) {
+                        *worst = Some((*foot, direction_rad));
                     }
                 }
             }
@@ -154,11 +148,13 @@ fn table(bench: &Bench) -> Table {
                 Cell::Text(String::from(bench.project.cabinet.feet[foot].name.as_str())),
             ];
             match worst {
-                Some((peak, mean, force, contact, direction)) => {
-                    if peak > marked.0 {
-                        marked = (peak, rows.len());
+                Some((foot, direction_rad)) => {
+                    if foot.peak_pressure_mpa > marked.0 {
+                        marked = (foot.peak_pressure_mpa, rows.len());
                     }
-                    cells.extend([peak, mean, force, contact, direction].map(Cell::Number));
+                    let pressures = [foot.peak_pressure_mpa, foot.mean_pressure_mpa, foot.force_n];
+                    cells.extend(pressures.map(Cell::Number));
+                    cells.extend([foot.contact_fraction, direction_rad].map(Cell::Number));
                 }
                 None => cells.extend([const { Cell::Nothing }; 5]),
             }
