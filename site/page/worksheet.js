@@ -13,6 +13,13 @@ const WORKSHEET_KINDS = {
   anchors: { title: "Whether the anchors hold", view: "plan", fields: ["anchorage.rule", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], checks: /^anchor\./, studies: ["anchor-modes", "anchor-section", "what-would-hold"] },
   "setting-out": { title: "The setting-out sheet", view: [], fields: ["cabinet.anchors[*].at_mm", "cabinet.anchors[*].as_built_mm", "drilling.*"], topics: ["bolted"], studies: ["setting-out", "as-built"], sheet: "setting-out" },
   feet: { title: "Whether the floor bears the feet", view: "plan", fields: ["cabinet.feet[*].size_mm", "slab.strength_mpa", "slab.thickness_mm"], checks: /^foot\./, drawn: /^foot\./ },
+  slab: { title: "Whether the slab carries it", view: "plan", fields: ["floor.subgrade_n_per_mm3", "floor.reinforcement", "slab.thickness_mm", "slab.strength_mpa", "cabinet.feet[*].size_mm", "slab.edges_mm.*"], checks: /^slab\./, drawn: /^slab\./ },
+  "ways-of-standing": { title: "Casters, levelling feet or wide bases", fields: ["cabinet.frame.mass_kg"], topics: [], studies: ["ways-of-standing"] },
+  "pressure-map": { title: "How hard each foot presses", fields: ["cabinet.feet[*].size_mm"], topics: [], studies: ["pressure-map"] },
+  "bolt-stiffness": { title: "What soft feet and stiff bolts do", fields: ["cabinet.feet[*].pad_stiffness_n_per_mm", "cabinet.anchors[*].clip_stiffness_n_per_mm"], topics: [], studies: ["stiffness"] },
+  "uneven-floor": { title: "What an uneven floor does", fields: ["cabinet.feet[*].gap_mm"], topics: [], studies: ["uneven-floor"] },
+  "row-of-cabinets": { title: "A row of cabinets", fields: ["floor.pitch_mm", "floor.aisle_load_mpa"], topics: [], studies: ["row-of-cabinets"] },
+  "ask-the-owner": { title: "What to ask the owner of the floor", topics: [], studies: ["ask-the-owner"] },
 };
 
 let sharedStyle = null;

@@ -77,6 +77,29 @@ fn without_a_floor_nothing_of_it_is_told_and_with_one_it_is() {
 }
 
 #[test]
+fn a_floor_that_holds_at_rest_is_no_proof_where_nothing_pushes() {
+    let mut value = cabinet(on_ground());
+    value.as_object_mut().expect("an object").remove("site");
+    let report = report(&value);
+    assert_eq!(told(&report, CheckId::SlabRestBending).status, Status::Holds);
+    assert_eq!(report.verdict, Verdict::CannotBeSaid);
+}
+
+#[test]
+fn what_falls_by_itself_has_no_floor_that_could_be_checked() {
+    let mut value = cabinet(on_ground());
+    value["cabinet"]["frame"]["centre_mm"] = json!([499, 0, 1000]);
+    value["cabinet"]["anchors"] = json!([]);
+    let report = report(&value);
+    let resting = told(&report, CheckId::SlabRestPunching);
+    assert!(
+        resting.status == Status::NotCovered && reason(resting).contains("centre of gravity"),
+        "{}",
+        reason(resting)
+    );
+}
+
+#[test]
 fn a_missing_subgrade_is_said_and_the_verdict_waits() {
     let report = report(&cabinet(json!({ "kind": "on-ground" })));
     let bending = told(&report, CheckId::SlabRestBending);

@@ -59,8 +59,10 @@ pub fn verdict(checks: &[CheckTold]) -> Verdict {
     if required().any(|check| check.status == Status::Fails) {
         return Verdict::DoesNotHold;
     }
-    // Nothing required that was compared under a load is no proof of anything; distances are kept without any load.
-    let was_compared = required().any(|check| check.status == Status::Holds && !is_distance(check));
+    // Nothing required that was compared under a push is no proof of anything; distances are kept, and the floor carries
+    // the cabinet at rest, without any.
+    let was_compared =
+        required().any(|check| check.status == Status::Holds && !is_distance(check) && !is_at_rest(check));
     if !was_compared || required().any(|check| check.status == Status::NotCovered) {
         return Verdict::CannotBeSaid;
     }
@@ -80,6 +82,10 @@ pub fn governing(checks: &[CheckTold]) -> Option<usize> {
         }
     }
     best
+}
+
+fn is_at_rest(check: &CheckTold) -> bool {
+    AT_REST.iter().any(|at_rest| at_rest.id() == check.id)
 }
 
 fn is_distance(check: &CheckTold) -> bool {

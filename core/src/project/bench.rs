@@ -203,6 +203,11 @@ impl<'p> Bench<'p> {
         }
     }
 
+    /// The cabinet on its floor, where floor and slab are given.
+    pub fn floor_site(&self) -> Option<&crate::checks::floor::FloorSite<'p>> {
+        self.floor.as_ref().map(Floored::site)
+    }
+
     /// The stiffness of every foot and anchor, told once for those that are alike.
     pub fn tell_stiffness(&self, sheet: &mut Sheet) {
         if let Some(floor) = &self.floor {

@@ -9,7 +9,7 @@ use crate::base_reactions::{BaseLoad, Push, Reactions};
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, System};
 use crate::checks::feet::FootForce;
-use crate::checks::floor::{FloorSite, Standing, check_bearing, check_group, check_leg, check_rest, shaken};
+use crate::checks::floor::{FALLS, FloorSite, Standing, check_bearing, check_group, check_leg, check_rest, shaken};
 use crate::geometry::Point;
 use crate::load_case::Format;
 use crate::rules::anchor::{Finding, Findings};
@@ -39,6 +39,11 @@ impl<'p> Floored<'p> {
     /// The cabinet on its floor; none where no floor or no slab is given.
     pub fn new(project: &'p Project, format: Option<Format>) -> Option<Floored<'p>> {
         floor_site(project).map(|site| Floored { site, format })
+    }
+
+    /// The cabinet on its floor.
+    pub fn site(&self) -> &FloorSite<'p> {
+        &self.site
     }
 
     /// The stiffness of the slab under every leg, told once for those that are alike.
@@ -99,9 +104,16 @@ pub(super) fn check_state(bench: &Bench, state: usize, sheet: &mut Sheet) -> Vec
         horizontal_n: 0.0,
         direction_rad: 0.0,
     };
-    if let Ok(reactions) = bench.supports[0].settle(&BaseLoad::from(push)) {
-        let legs_n: Vec<f64> = reactions.feet.iter().map(|foot| foot.force_n).collect();
-        check_rest(&floor.site, &Standing { weight_n, legs_n: &legs_n }, sheet, &mut findings);
+    match bench.supports[0].settle(&BaseLoad::from(push)) {
+        Ok(reactions) => {
+            let legs_n: Vec<f64> = reactions.feet.iter().map(|foot| foot.force_n).collect();
+            check_rest(&floor.site, &Standing { weight_n, legs_n: &legs_n }, sheet, &mut findings);
+        }
+        // What falls by itself presses on no floor in a way that could be checked.
+        Err(_) => {
+            let outcome = Outcome::NotCovered(FALLS);
+            findings.push(Finding { check: CheckId::SlabRestPunching, subject: Subject::Whole, outcome });
+        }
     }
     findings
 }

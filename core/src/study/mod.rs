@@ -4,21 +4,29 @@ mod anchor_modes;
 mod anchor_section;
 mod as_built;
 mod breakout_profile;
+mod ask_the_owner;
 mod floor_level;
+mod floor_shown;
 mod fragility;
 mod free_body;
 mod ideas;
+pub mod pressure_map;
 mod response_spectrum;
 mod rig;
 pub mod rocking;
 mod rocking_beside;
+mod row_of_cabinets;
 mod setting_out;
 mod setting_out_plan;
 mod shaking;
 pub mod side_by_side;
+mod slab_forms;
 mod spectra;
 mod standing;
+mod stiffness;
 mod strength;
+mod uneven_floor;
+mod ways_of_standing;
 mod what_would_hold;
 pub mod work;
 
@@ -92,6 +100,13 @@ pub static STUDIES: &[&Study] = &[
     &floor_level::STUDY,
     &spectra::STUDY,
     &rig::STUDY,
+    &ways_of_standing::STUDY,
+    &pressure_map::STUDY,
+    &stiffness::STUDY,
+    &uneven_floor::STUDY,
+    &row_of_cabinets::STUDY,
+    &slab_forms::STUDY,
+    &ask_the_owner::STUDY,
 ];
 
 /// Their texts, in the same order.
@@ -112,6 +127,13 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &floor_level::TEXT,
     &spectra::TEXT,
     &rig::TEXT,
+    &ways_of_standing::TEXT,
+    &pressure_map::TEXT,
+    &stiffness::TEXT,
+    &uneven_floor::TEXT,
+    &row_of_cabinets::TEXT,
+    &slab_forms::TEXT,
+    &ask_the_owner::TEXT,
 ];
 
 /// The study of an id.

@@ -218,6 +218,15 @@ impl Ask<'_> {
                 extra.extend([("K", peak, Kind::Number), ("A_c", contact, Kind::Number)]);
                 Ok(Ok(()))
             }
+            "bolt-shear" => {
+                let [most, least, polar] = floor_plate::bolts_in_shear(self)?;
+                extra.extend([("V_max", most, Kind::Force), ("V_min", least, Kind::Force), ("J", polar, Kind::Area)]);
+                Ok(Ok(()))
+            }
+            "bolt-pivot" => {
+                extra.push(("T_far", floor_plate::bolts_about_an_edge(self)?, Kind::Force));
+                Ok(Ok(()))
+            }
             "four-feet" => {
                 let weight = self.of("load", Kind::Force)?;
                 let (xi, eta) = (self.of("xi", Kind::Number)?, self.of("eta", Kind::Number)?);

@@ -120,6 +120,9 @@ fn groups() -> Vec<(&'static str, Vec<&'static StepTable>)> {
             groups.push((rule.title, new));
         }
     }
+    let of_floors = steadfoot::rules::floor::TABLES;
+    of_rules.extend(of_floors.iter().map(|table| table.number));
+    groups.push(("Floors: slabs, panels, wheels", of_floors.to_vec()));
     let rest = tables().into_iter().filter(|table| !of_rules.contains(&table.number));
     groups.push(("What is no rule's: load-out, base reactions, standing free, feet", rest.collect()));
     groups

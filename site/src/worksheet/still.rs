@@ -60,6 +60,7 @@ fn drawn_checks(kind: &Kind) -> &'static str {
     match kind.word {
         "standing-free" => "free.tipping",
         "feet" => "foot.",
+        "slab" => "slab.",
         _ => "",
     }
 }

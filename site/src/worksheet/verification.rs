@@ -152,6 +152,7 @@ fn topic(file: &str) -> &'static str {
         Some("anchors") => "Anchors",
         Some("bolts") => "Bolts",
         Some("feet.json") => "Feet",
+        Some("floor") => "Floors",
         _ => "Whole cabinets",
     }
 }

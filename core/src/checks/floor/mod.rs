@@ -14,7 +14,7 @@ mod site;
 mod steps;
 
 pub use site::{FloorSite, Leg};
-pub use steps::TEXTS;
+pub use steps::{FALLS, TEXTS};
 
 use alloc::vec::Vec;
 

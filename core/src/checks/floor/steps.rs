@@ -43,6 +43,7 @@ steps! { 163 "floor checks";
     U_WHEEL "u" Utilisation (PRACTICE "" Secondary) "Pressure over what practice allows; very cautious for hard wheels" = "p / p_l";
     NO_SUBGRADE "" Number (INPUT "floor" Derived) "neither modulus of subgrade reaction nor bearing ratio nor class of soil is given: a slab on the ground needs one": Reason;
     NO_TENSILE "" Number (INPUT "floor" Derived) "no tensile strength f_ctk,0.05 is given (tensile_strength_mpa): limit states and yield lines need it": Reason;
+    FALLS "" Number (STATICS "" Derived) "at rest the centre of gravity does not stand over the feet, so their forces are not known": Reason;
     POINT "" Number (INPUT "cabinet.feet" Derived) "a foot without size has no area to press with": Reason;
     BOUND "" Number (STATICS "" Derived) "other legs stand near a leg at an edge or corner, where the closed forms know a single load; the leg alone holds, all of them on its place would not: finite elements or yield lines decide": Reason;
     YIELD_FORMAT "" Number (TR34 "" Memory) "yield lines have partial factors inside, as limit states have; the load cases of the seismic rule are in another format": Reason;
