@@ -3,6 +3,7 @@
 pub mod anchorages;
 pub mod demand_input;
 pub mod one_anchor;
+pub mod demand_world;
 pub mod proof;
 pub mod random;
 pub mod random_anchorage;
