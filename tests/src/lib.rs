@@ -2,8 +2,8 @@
 
 pub mod anchorages;
 pub mod demand_input;
-pub mod one_anchor;
 pub mod demand_world;
+pub mod one_anchor;
 pub mod proof;
 pub mod random;
 pub mod random_anchorage;
