@@ -2,6 +2,7 @@
 
 pub mod anchorages;
 pub mod demand_input;
+pub mod demand_world;
 pub mod one_anchor;
 pub mod proof;
 pub mod random;

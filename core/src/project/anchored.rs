@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::Project;
 use crate::calc::{StepId, limit};
 use crate::geometry::Point;
-use crate::load_case::{Format, Level};
+use crate::load_case::Level;
 use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SLAB_MISSING};
 use crate::rules::anchor::{Amplification, AnchorPlace, AnchorSite, AnchorSlab, Cracking, PreparedAnchors};
 use crate::rules::demand::Demand;
@@ -21,11 +21,8 @@ pub(super) fn amplification(project: &Project, demand: Option<&Demand>) -> (Ampl
     if demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified)) {
         return (asked, 1.0);
     }
-    let has_own_level = demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Anchorage));
     match anchorage.values.number(anchorage.rule.overstrength) {
         Some(factor) => (asked, factor),
-        // Rules of limit states ask for forces without behaviour factors, which is what such a level gives for anchors.
-        None if has_own_level && anchorage.rule.format == Format::LimitStates => (asked, 1.0),
         None => (Amplification::Plain, 1.0),
     }
 }

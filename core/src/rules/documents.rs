@@ -121,12 +121,6 @@ pub static EN_1998_1: Document = Document {
     title: "EN 1998-1:2004 with A1:2013, Design of structures for earthquake resistance, Part 1: General rules, seismic actions and rules for buildings",
 };
 
-/// EN 1992-4.
-pub static EN_1992_4: Document = Document {
-    short: "EN 1992-4",
-    title: "EN 1992-4:2018, Design of concrete structures, Part 4: Design of fastenings for use in concrete",
-};
-
 /// EN 1990.
 pub static EN_1990: Document = Document { short: "EN 1990", title: "EN 1990:2002, Basis of structural design" };
 

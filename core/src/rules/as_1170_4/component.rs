@@ -33,6 +33,11 @@ pub fn component(values: &Values, sheet: &mut Sheet) -> Component {
     Component { i_c, a_c, r_c, r_ca }
 }
 
+/// Whether the anchors are designed elastically.
+pub fn is_elastic(values: &Values) -> bool {
+    values.choice(fields::ANCHORS) != Some(DUCTILE)
+}
+
 /// The row that was chosen; none where the user gives the values.
 pub fn row(values: &Values) -> Option<&'static Row> {
     ROWS.get(values.choice(fields::COMPONENT).unwrap_or(ROWS.len()))

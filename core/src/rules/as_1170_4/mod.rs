@@ -9,7 +9,6 @@ mod fields;
 mod hazard;
 mod steps;
 
-use alloc::vec;
 use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
@@ -43,8 +42,8 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         transcription whose place was not noted; Z, the component factors and the upper limit can be replaced. The upper limit of half the \
         weight is recalled for the method with a known floor acceleration only, and is shaky; the simple method has none here. The simple \
         method has no vertical force. Anchors that are designed elastically get no ductility of the component, as the seismic annex of \
-        AS 5216 is recalled to ask. A loose body is stable with 0.9 of its weight only; the check of standing free takes all of it. The \
-        edition has no overstrength factor for parts.",
+        AS 5216 is recalled to ask. A loose body is stable with 0.9 of its weight only; the check of standing free takes all of it. Ductile \
+        anchors have no elastic level, and the edition no overstrength factor.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
@@ -62,13 +61,17 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let w_p = sheet.carry(steps::W_C, weight_n);
     sheet.step(steps::F_C, push.component * w_p);
     sheet.step(steps::F_CA, push.anchors * w_p);
-    sheet.step(steps::NOT_AMPLIFIED, 0.0);
+    let is_elastic = component::is_elastic(values);
+    let not_amplified = (!is_elastic).then_some(steps::NOT_AMPLIFIED);
+    if let Some(reason) = not_amplified {
+        sheet.step(reason, 0.0);
+    }
     Ok(Demand {
         push: push.component,
         governs: push.governs,
         vertical: 0.0,
-        cases: cases(&push),
-        not_amplified: Some(steps::NOT_AMPLIFIED),
+        cases: cases(&push, is_elastic.then_some(Level::Amplified)),
+        not_amplified,
         category_c: None,
         anchor_depth: None,
     })
@@ -142,8 +145,9 @@ fn height_amplification(values: &Values, sheet: &mut Sheet) -> f64 {
     sheet.step(steps::A_X_LOW, 1.0 + 0.17 * values.given(fields::ATTACHMENT) / h_1)
 }
 
-/// G + E_u, each axis alone: the full force in any direction holds them both.
-fn cases(push: &Push) -> Vec<LoadCase> {
+/// G + E_u, each axis alone: the full force in any direction holds them both. Elastic design is what anchor rules call the
+/// amplified level.
+fn cases(push: &Push, elastic: Option<Level>) -> Vec<LoadCase> {
     let case = |name, level, horizontal| LoadCase {
         name,
         gravity: 1.0,
@@ -152,7 +156,11 @@ fn cases(push: &Push) -> Vec<LoadCase> {
         level,
         directions: Directions::Any,
     };
-    vec![case(steps::CASE, Level::Component, push.component), case(steps::CASE_ANCHORS, Level::Anchorage, push.anchors)]
+    let mut cases = Vec::with_capacity(3);
+    cases.push(case(steps::CASE, Level::Component, push.component));
+    cases.push(case(steps::CASE_ANCHORS, Level::Anchorage, push.anchors));
+    cases.extend(elastic.map(|level| case(steps::CASE_ELASTIC, level, push.anchors)));
+    cases
 }
 
 /// Places of the words of the field `method`.

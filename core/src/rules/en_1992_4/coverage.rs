@@ -28,7 +28,7 @@ steps! { 70 "EN 1992-4, coverage";
     NOT_QUALIFIED "" Number (EN_1992_4 "C.2, Table C.1" Memory) "the fastener is not qualified for the seismic performance category that the site asks": Reason;
     CAPACITY_DESIGN "" Number (EN_1992_4 "C.3(a1)" Memory) "capacity design needs the force at which the base yields, with its overstrength; that is not computed here. Elastic design would do": Reason;
     DUCTILE_FASTENER "" Number (EN_1992_4 "C.3(b)" Memory) "ductile fasteners may only be pulled, and stretch over eight diameters; these carry the shear of the cabinet too. Elastic design would do": Reason;
-    NOT_AMPLIFIED "" Number (EN_1992_4 "C.3(a2)" Memory) "elastic design needs a demand without behaviour factors; the demand rule has no level for anchors, and no factor to elastic forces is given": Reason;
+    NOT_AMPLIFIED "" Number (EN_1992_4 "C.3(a2)" Memory) "elastic design needs a demand without behaviour factors; the demand rule has no level for anchors that are designed elastically, and no factor to elastic forces is given": Reason;
 
     MISSING_GAMMA_INST "gamma_inst" Number (EN_1992_4 "Table 4.1" Secondary) "the assessment's installation factor gamma_inst is missing": Reason;
     MISSING_N_RK_S "N_Rk_s" Number (EN_1992_4 "7.2.1.3" Secondary) "the assessment's steel resistance N_Rk_s is missing": Reason;

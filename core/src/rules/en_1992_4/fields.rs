@@ -125,12 +125,12 @@ fields! {
         "EN 1992-4:2018 Table C.1", ["none: very low seismicity", "C1", "C2"];
     DESIGN "seismic_design" Choice(&["elastic", "capacity", "ductile"]), Word(0),
         "Seismic design option",
-        "Elastic design takes the forces without any ductility of cabinet or building, from the level that the demand rule has for anchors, with elastic design or no option stated there, or by the factor below. The other two are said to be not covered.",
+        "Elastic design takes the forces without any ductility of cabinet or building, from the level that the demand rule has for anchors designed elastically, with elastic design or no option stated there, or by the factor below. The other two are said to be not covered.",
         "EN 1992-4:2018 C.3",
         ["a2: elastic", "a1: capacity design by a yielding base", "b: ductile fasteners"];
     OVERSTRENGTH "elastic_factor" Number { kind: Kind::Number, min: 1.0, max: 10.0 }, Unknown,
         "Factor to elastic forces",
-        "Multiplies the horizontal force where the demand rule has no level of its own for anchors: the behaviour factors that are in it, and 1.5 with the simplified formula. There is no default. A factor given here also multiplies a level for anchors.",
+        "Multiplies the horizontal force where the demand rule has no level for anchors designed elastically: the behaviour factors that are in it, and 1.5 with the simplified formula. There is no default. A factor given here also multiplies a level for anchors.",
         "EN 1992-4:2018 C.3, C.4", [];
     QUALIFIED "qualification" Choice(&["none", "C1", "C2"]), Word(0),
         "Qualified for",

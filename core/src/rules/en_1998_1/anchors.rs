@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::{fields, ground, steps};
-use crate::calc::{Sheet, limit};
+use crate::calc::{Sheet, StepId, limit};
 use crate::input::Values;
 use crate::load_case::{Directions, Level, LoadCase};
 
@@ -28,8 +28,9 @@ pub fn vertical(values: &Values, alpha: f64, a_a: f64, sheet: &mut Sheet) -> Opt
     Some(sheet.step(steps::S_VA, alpha_v * a_a))
 }
 
-/// G + A_Ed; for anchors with a vertical force, the one whole and the other at 30 %.
-pub fn cases(component: f64, anchors: f64, vertical: Option<f64>, sheet: &mut Sheet) -> Vec<LoadCase> {
+/// G + A_Ed; for anchors with a vertical force, the one whole and the other at 30 %. Elastic design is what anchor rules
+/// call the amplified level: it is listed once more as that.
+pub fn cases(values: &Values, forces: Forces, sheet: &mut Sheet) -> Vec<LoadCase> {
     let case = |name, level, horizontal, vertical| LoadCase {
         name,
         gravity: 1.0,
@@ -38,22 +39,54 @@ pub fn cases(component: f64, anchors: f64, vertical: Option<f64>, sheet: &mut Sh
         level,
         directions: Directions::Any,
     };
-    let mut cases = Vec::with_capacity(5);
-    cases.push(case(steps::CASE, Level::Component, component, 0.0));
-    match vertical {
-        None => cases.push(case(steps::CASE_ANCHORS, Level::Anchorage, anchors, 0.0)),
-        Some(c_va) => {
-            let v_part = sheet.step(steps::V_PART, 0.3 * c_va);
-            let h_part = sheet.step(steps::H_PART, 0.3 * anchors);
-            let anchorage = |name, horizontal, vertical| case(name, Level::Anchorage, horizontal, vertical);
-            cases.push(anchorage(steps::PUSH_DOWN, anchors, v_part));
-            cases.push(anchorage(steps::PUSH_UP, anchors, -v_part));
-            cases.push(anchorage(steps::LIFT_DOWN, h_part, c_va));
-            cases.push(anchorage(steps::LIFT_UP, h_part, -c_va));
+    let mut cases = Vec::with_capacity(9);
+    cases.push(case(steps::CASE, Level::Component, forces.component, 0.0));
+    let anchors = forces.anchors;
+    let parts = forces
+        .vertical
+        .map(|c_va| (sheet.step(steps::V_PART, 0.3 * c_va), sheet.step(steps::H_PART, 0.3 * anchors), c_va));
+    for (level, names) in [(Level::Anchorage, ANCHORAGE), (Level::Amplified, AMPLIFIED)] {
+        if level == Level::Amplified && !is_elastic(values) {
+            break;
+        }
+        match parts {
+            None => cases.push(case(names[0], level, anchors, 0.0)),
+            Some((v_part, h_part, c_va)) => {
+                cases.push(case(names[1], level, anchors, v_part));
+                cases.push(case(names[2], level, anchors, -v_part));
+                cases.push(case(names[3], level, h_part, c_va));
+                cases.push(case(names[4], level, h_part, -c_va));
+            }
         }
     }
     cases
 }
+
+/// Whether the anchors are designed elastically, or no option is stated.
+pub fn is_elastic(values: &Values) -> bool {
+    values.choice(fields::ANCHORS) != Some(CAPACITY_OR_DUCTILE)
+}
+
+/// Forces over weight that enter the cases.
+#[derive(Clone, Copy)]
+pub struct Forces {
+    /// Horizontal.
+    pub component: f64,
+    /// Horizontal, for anchors.
+    pub anchors: f64,
+    /// Vertical, for anchors; none where it may be left out.
+    pub vertical: Option<f64>,
+}
+
+const ANCHORAGE: [StepId; 5] =
+    [steps::CASE_ANCHORS, steps::PUSH_DOWN, steps::PUSH_UP, steps::LIFT_DOWN, steps::LIFT_UP];
+const AMPLIFIED: [StepId; 5] = [
+    steps::CASE_ELASTIC,
+    steps::PUSH_DOWN_ELASTIC,
+    steps::PUSH_UP_ELASTIC,
+    steps::LIFT_DOWN_ELASTIC,
+    steps::LIFT_UP_ELASTIC,
+];
 
 /// Places of the words of the field `anchor_design`.
 const ELASTIC: usize = 1;

@@ -64,7 +64,7 @@ fields! {
     A_A "amplification_factor" Number { kind: Kind::Number, min: 1.0, max: 3.0 }, Unknown,
         "Amplification factor A_a",
         "Stands in place of the row's value of EN 1992-4. Only used with that list.",
-        "EN 1992-4 Table C.2", [];
+        "EN 1992-4:2018 Table C.2", [];
     ATTACHMENT "attachment_height_m" Number { kind: Kind::Height, min: -100.0, max: 1000.0 }, Fault,
         "Height of the attachment",
         "Height above the foundation, or above the top of a rigid basement, at which the cabinet is attached; 0 or below there.",
@@ -76,7 +76,7 @@ fields! {
     ANCHORS "anchor_design" Choice(&["not-stated", "elastic", "capacity-or-ductile"]), Word(0),
         "Design of the anchors",
         "Elastic design of post-installed anchors may count on a behaviour factor of at most 1.5; only fastenings that are ductile, or stronger than what the cabinet can bring, on that of the table. Where no option is stated, on none.",
-        "EN 1992-4 9.2, annex C",
+        "EN 1992-4:2018 9.2, annex C",
         ["no option stated", "elastic design", "capacity design, or ductile fastenings"];
     VERTICAL_RATIO "vertical_ratio" Number { kind: Kind::Number, min: 0.1, max: 1.5 }, Unknown,
         "Vertical over horizontal ground acceleration",

@@ -40,9 +40,9 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         directly. Ground S1 and S2 need a study of the site, which gives S. The soil factors, the vertical ratio and the importance factors \
         are nationally determined; recommended values stand here and each can be replaced. Clause 4.3.5 has no vertical force; for anchors \
         that of EN 1992-4 annex C is taken, recalled from memory, as are its table of behaviour and amplification factors and its options \
-        of design. Anchors count on no ductility unless an option is stated. Regions of low and very low seismicity, where a country may \
-        release buildings, are not told apart. The second generation of EN 1998 is not here. The code has no overstrength factor for these \
-        elements.",
+        of design. Anchors count on no ductility unless an option is stated; that is the level that elastic design asks for. Regions of low and very low seismicity, where a country may \
+        release buildings, are not told apart. The second generation of EN 1998 is not here. Anchors \
+        designed by capacity have no such level, and the code no overstrength factor.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
@@ -79,19 +79,22 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let q_aa = anchors::q_aa(values, q_a, sheet);
     let c_pa = sheet.step(steps::C_PA, s_a * gamma_a / q_aa);
     sheet.step(steps::F_AA, c_pa * w_a);
-    sheet.step(steps::NOT_AMPLIFIED, 0.0);
     let vertical = vertical.map(|s_va| {
         let c_va = sheet.step(steps::C_VA, s_va * gamma_a / q_aa);
         sheet.step(steps::F_VA, c_va * w_a);
         c_va
     });
-
+    let not_amplified = (!anchors::is_elastic(values)).then_some(steps::NOT_AMPLIFIED);
+    if let Some(reason) = not_amplified {
+        sheet.step(reason, 0.0);
+    }
+    let forces = anchors::Forces { component: c_p, anchors: c_pa, vertical };
     Ok(Demand {
         push: c_p,
         governs: demand::governing(c_p, &[(steps::C_1, c_1), (steps::C_MIN, c_min)]),
         vertical: 0.0,
-        cases: anchors::cases(c_p, c_pa, vertical, sheet),
-        not_amplified: Some(steps::NOT_AMPLIFIED),
+        cases: anchors::cases(values, forces, sheet),
+        not_amplified,
         category_c: None,
         anchor_depth: None,
     })

@@ -2,7 +2,8 @@
 
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::steps;
-use crate::rules::documents::{EN_1990, EN_1992_4, EN_1998_1};
+use crate::rules::documents::{EN_1990, EN_1998_1};
+use crate::rules::en_1992_4::EN_1992_4;
 
 steps! { 100 "en-1998-1";
     A_GR "a_gR" Acceleration (INPUT "" Derived) "Reference peak ground acceleration on ground A": Given;
@@ -78,7 +79,12 @@ steps! { 100 "en-1998-1";
     PUSH_UP "G+A h+" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors: horizontal with 0.3 vertical, up": Name;
     LIFT_DOWN "G+A v-" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors: vertical with 0.3 horizontal, down": Name;
     LIFT_UP "G+A v+" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors: vertical with 0.3 horizontal, up": Name;
+    CASE_ELASTIC "G+A e" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors by elastic design": Name;
+    PUSH_DOWN_ELASTIC "G+A eh-" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors by elastic design: horizontal with 0.3 vertical, down": Name;
+    PUSH_UP_ELASTIC "G+A eh+" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors by elastic design: horizontal with 0.3 vertical, up": Name;
+    LIFT_DOWN_ELASTIC "G+A ev-" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors by elastic design: vertical with 0.3 horizontal, down": Name;
+    LIFT_UP_ELASTIC "G+A ev+" Number (EN_1990 "6.4.3.4" Memory) "G + A_Ed, anchors by elastic design: vertical with 0.3 horizontal, up": Name;
 
     NOT_GROUND "ground S1, S2" Number (EN_1998_1 "3.1.2(4)" Memory) "ground S1 and S2 have no soil factor: they need a study of the site, which gives S": Reason;
-    NOT_AMPLIFIED "overstrength" Number (EN_1992_4 "9.2, annex C" Memory) "This code has no overstrength factor for these elements: anchors count on a smaller behaviour factor instead.": Reason;
+    NOT_AMPLIFIED "overstrength" Number (EN_1992_4 "9.2, annex C" Memory) "Anchors designed by capacity, or ductile ones, have no elastic level, and this code has no overstrength factor.": Reason;
 }

@@ -62,7 +62,7 @@ fields! {
     ANCHORS "anchor_design" Choice(&["not-stated", "elastic", "capacity-or-ductile"]), Word(0),
         "Design of the anchors",
         "Elastic design of post-installed anchors may count on a behaviour factor of at most 1.5; only fastenings that are ductile, or stronger than what the cabinet can bring, on that of the element. Where no option is stated, on none.",
-        "EN 1992-4 9.2, annex C",
+        "EN 1992-4:2018 9.2, annex C",
         ["no option stated", "elastic design", "capacity design, or ductile fastenings"];
     DIRECTIONS "directions" Choice(&["any", "100-30"]), Word(1),
         "Directions",

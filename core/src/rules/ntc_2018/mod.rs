@@ -9,7 +9,7 @@ mod floor;
 mod site;
 mod steps;
 
-use alloc::vec;
+use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row::{self, RowNumber};
@@ -41,7 +41,8 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         its table, the behaviour factor of cabinets, the soil formulas and the options of anchors are from memory, and each number can be \
         replaced. On soft soil D the formula for S_S falls so fast that stronger shaking of the rock gives slightly less force where \
         F_o a_g lies between 0.8 and 1.0. A vertical force is asked in special cases only (7.2.2) and is not here. Friction alone may not \
-        hold plant (7.2.4). The rules have no overstrength factor for these elements.",
+        hold plant (7.2.4). Anchors designed by capacity have no elastic level, and the rules no \
+        overstrength factor.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
@@ -81,16 +82,27 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     };
     let c_pa = sheet.step(steps::C_PA, s_a / q_aa);
     sheet.step(steps::F_AA, c_pa * w_a);
-    sheet.step(steps::NOT_AMPLIFIED, 0.0);
+    let is_elastic = values.choice(fields::ANCHORS) != Some(CAPACITY_OR_DUCTILE);
+    let not_amplified = (!is_elastic).then_some(steps::NOT_AMPLIFIED);
+    if let Some(reason) = not_amplified {
+        sheet.step(reason, 0.0);
+    }
 
     let directions = demand::directions(values, fields::DIRECTIONS);
     let case = |name, level, horizontal| LoadCase { name, gravity: 1.0, vertical: 0.0, horizontal, level, directions };
+    let mut cases = Vec::with_capacity(3);
+    cases.push(case(steps::CASE, Level::Component, c_p));
+    cases.push(case(steps::CASE_ANCHORS, Level::Anchorage, c_pa));
+    // Elastic design is what anchor rules call the amplified level.
+    if is_elastic {
+        cases.push(case(steps::CASE_ELASTIC, Level::Amplified, c_pa));
+    }
     Ok(Demand {
         push: c_p,
         governs: demand::governing(c_p, &[(steps::C_1, c_1), (steps::C_MIN, c_min)]),
         vertical: 0.0,
-        cases: vec![case(steps::CASE, Level::Component, c_p), case(steps::CASE_ANCHORS, Level::Anchorage, c_pa)],
-        not_amplified: Some(steps::NOT_AMPLIFIED),
+        cases,
+        not_amplified,
         category_c: None,
         anchor_depth: None,
     })

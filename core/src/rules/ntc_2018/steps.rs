@@ -2,7 +2,8 @@
 
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::steps;
-use crate::rules::documents::{EN_1992_4, EN_1998_1, NTC_2018};
+use crate::rules::documents::{EN_1998_1, NTC_2018};
+use crate::rules::en_1992_4::EN_1992_4;
 
 steps! { 101 "ntc-2018";
     ALPHA "alpha" Acceleration (INPUT "" Derived) "Ground acceleration at SLV, over g": Given;
@@ -62,7 +63,8 @@ steps! { 101 "ntc-2018";
 
     CASE "G+E" Number (NTC_2018 "2.5.5" Memory) "G + E": Name;
     CASE_ANCHORS "G+E a" Number (NTC_2018 "2.5.5" Memory) "G + E, anchors": Name;
+    CASE_ELASTIC "G+E e" Number (NTC_2018 "2.5.5" Memory) "G + E, anchors by elastic design": Name;
 
     NOT_GROUND "other soils" Number (NTC_2018 "3.2.2" Memory) "this soil has no stratigraphic factor: it needs a study of the site, which gives S": Reason;
-    NOT_AMPLIFIED "overstrength" Number (NTC_2018 "7.2.3" Memory) "These rules have no overstrength factor for these elements: anchors count on a smaller behaviour factor instead.": Reason;
+    NOT_AMPLIFIED "overstrength" Number (NTC_2018 "7.2.3" Memory) "Anchors designed by capacity, or ductile ones, have no elastic level, and these rules have no overstrength factor.": Reason;
 }

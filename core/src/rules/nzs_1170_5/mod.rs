@@ -41,8 +41,8 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         near-fault factor is taken as 1, as it is for short periods. Every class of part that applies has to be tried, one after the \
         other; serviceability classes need their own return period. The risk factors of the classes, the ductility that fixings may count \
         on, the return period factors and the vertical force are from memory; each can be replaced. Without a vertical spectrum no vertical \
-        force acts. A loose body is stable with 0.9 of its weight only; the check of standing free takes all of it. The edition has no \
-        overstrength factor: fixings count on less ductility instead, and an anchor rule that needs an amplified force asks for a factor.",
+        force acts. A loose body is stable with 0.9 of its weight only; the check of standing free takes all of it. Brittle fixings get \
+        the force of an elastic cabinet; for others the edition has no overstrength factor, and an anchor rule that needs one asks for it.",
 };
 
 pub(super) const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
@@ -83,15 +83,20 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let c_1a = sheet.step(steps::C_1A, c_p_t * c_pha * r_p);
     let c_pa = sheet.step(steps::C_PA, f64::min(c_max, c_1a));
     sheet.step(steps::F_PA, c_pa * w_p);
-    sheet.step(steps::NOT_AMPLIFIED, 0.0);
+    let is_elastic = !matches!(values.choice(fields::FIXINGS), Some(NOMINALLY_DUCTILE | CAPACITY_DESIGNED));
+    let not_amplified = (!is_elastic).then_some(steps::NOT_AMPLIFIED);
+    if let Some(reason) = not_amplified {
+        sheet.step(reason, 0.0);
+    }
 
+    let forces = Forces { component: c_p, anchors: c_pa, vertical: c_v, is_elastic };
     let directions = demand::directions(values, fields::DIRECTIONS);
     Ok(Demand {
         push: c_p,
         governs: demand::governing(c_p, &[(steps::C_1, c_1), (steps::C_MAX, c_max)]),
         vertical: c_v.unwrap_or(0.0),
-        cases: cases(c_p, c_pa, c_v, directions, sheet),
-        not_amplified: Some(steps::NOT_AMPLIFIED),
+        cases: cases(forces, directions, sheet),
+        not_amplified,
         category_c: None,
         anchor_depth: None,
     })
@@ -101,29 +106,36 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 const NOMINALLY_DUCTILE: usize = 1;
 const CAPACITY_DESIGNED: usize = 2;
 
-/// G + E_u; with a vertical force up and down.
-fn cases(
+/// Forces over weight that enter the cases.
+#[derive(Clone, Copy)]
+struct Forces {
     component: f64,
     anchors: f64,
     vertical: Option<f64>,
-    directions: Directions,
-    sheet: &mut Sheet,
-) -> Vec<LoadCase> {
-    let case =
-        |name, level, horizontal, vertical| LoadCase { name, gravity: 1.0, vertical, horizontal, level, directions };
-    let mut cases = Vec::with_capacity(4);
-    match vertical {
-        None => {
-            cases.push(case(steps::ALONE, Level::Component, component, 0.0));
-            cases.push(case(steps::ALONE_ANCHORS, Level::Anchorage, anchors, 0.0));
+    /// Whether the force for fixings is that of an elastic cabinet, which anchor rules call the amplified level.
+    is_elastic: bool,
+}
+
+/// G + E_u; with a vertical force down and up.
+fn cases(forces: Forces, directions: Directions, sheet: &mut Sheet) -> Vec<LoadCase> {
+    if let Some(c_v) = forces.vertical {
+        sheet.step(steps::V_DOWN, 1.0 + c_v);
+        sheet.step(steps::V_UP, 1.0 - c_v);
+    }
+    let levels = [
+        (Level::Component, forces.component, [steps::ALONE, steps::DOWN, steps::UP]),
+        (Level::Anchorage, forces.anchors, [steps::ALONE_ANCHORS, steps::DOWN_ANCHORS, steps::UP_ANCHORS]),
+        (Level::Amplified, forces.anchors, [steps::ALONE_ELASTIC, steps::DOWN_ELASTIC, steps::UP_ELASTIC]),
+    ];
+    let mut cases = Vec::with_capacity(6);
+    for (level, horizontal, names) in levels {
+        if level == Level::Amplified && !forces.is_elastic {
+            break;
         }
-        Some(c_v) => {
-            sheet.step(steps::V_DOWN, 1.0 + c_v);
-            sheet.step(steps::V_UP, 1.0 - c_v);
-            cases.push(case(steps::DOWN, Level::Component, component, c_v));
-            cases.push(case(steps::UP, Level::Component, component, -c_v));
-            cases.push(case(steps::DOWN_ANCHORS, Level::Anchorage, anchors, c_v));
-            cases.push(case(steps::UP_ANCHORS, Level::Anchorage, anchors, -c_v));
+        let case = |name, vertical| LoadCase { name, gravity: 1.0, vertical, horizontal, level, directions };
+        match forces.vertical {
+            None => cases.push(case(names[0], 0.0)),
+            Some(c_v) => cases.extend([case(names[1], c_v), case(names[2], -c_v)]),
         }
     }
     cases

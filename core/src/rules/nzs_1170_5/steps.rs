@@ -77,6 +77,9 @@ steps! { 104 "nzs-1170-5";
     UP "G+E up" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, vertical force up": Name;
     DOWN_ANCHORS "G+E down a" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, fixings, vertical force down": Name;
     UP_ANCHORS "G+E up a" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, fixings, vertical force up": Name;
+    ALONE_ELASTIC "G+E e" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, fixings, elastic": Name;
+    DOWN_ELASTIC "G+E down e" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, fixings, elastic, vertical force down": Name;
+    UP_ELASTIC "G+E up e" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, fixings, elastic, vertical force up": Name;
 
-    NOT_AMPLIFIED "overstrength" Number (NZS_1170_5 "8.7" Memory) "This edition has no overstrength factor for parts: fixings count on less ductility instead.": Reason;
+    NOT_AMPLIFIED "overstrength" Number (NZS_1170_5 "8.7" Memory) "This edition has no overstrength factor for parts: ductile fixings count on less ductility instead.": Reason;
 }
