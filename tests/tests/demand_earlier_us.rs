@@ -90,7 +90,7 @@ fn snubbers_double_the_force_on_component_and_anchors_over_a_quarter_of_an_inch(
 #[test]
 fn class_f_has_no_coefficient_and_soft_soil_of_the_army_ends_at_one_g() {
     let site = |rule: Json, s_s: f64, class: &str| with(rule, json!({"s_ds": null, "s_s": s_s, "site_class": class}));
-    for rule in [asce_7_05(json!({})), asce_7_10(json!({})), ti_809_04(json!({}))] {
+    for rule in [asce_7_05(json!({})), asce_7_10(json!({})), ti_809_04(json!({"ground_motion": "A"}))] {
         assert!(run(&site(rule.clone(), 1.0, "F")).unwrap_err().contains("class F"));
         assert!(run(&site(rule.clone(), 1.0, "E")).is_ok());
         let unknown = with(rule.clone(), json!({"s_ds": null, "s_s": 0.95}));
@@ -99,12 +99,13 @@ fn class_f_has_no_coefficient_and_soft_soil_of_the_army_ends_at_one_g() {
         assert_eq!(faults(&with(rule.clone(), json!({"s_s": 1.0}))), [("s_ds", Problem::Excludes)]);
         assert_eq!((strength(&rule), strength(&site(rule.clone(), 1.0, "C"))), ("s_ds", "s_s"));
     }
-    assert!(run(&site(ti_809_04(json!({})), 1.001, "E")).is_err());
+    assert!(run(&site(ti_809_04(json!({"ground_motion": "A"})), 1.001, "E")).is_err());
     assert!(run(&site(asce_7_05(json!({})), 1.001, "E")).is_ok());
     let motion =
         |motion: &str| of(&with(site(ti_809_04(json!({})), 1.2, "B"), json!({"ground_motion": motion})), "S_DS");
     near(motion("A"), 0.8);
     near(motion("B"), 0.9);
+    assert_eq!(faults(&site(ti_809_04(json!({})), 1.0, "C")), [("ground_motion", Problem::Missing)]);
 }
 
 #[test]

@@ -62,9 +62,9 @@ mod fields {
             "The row of the table that fits.",
             "GB 50011-2010 Table M.2.3",
             ["Emergency power and its control, generator, chiller", "Cabinet-like equipment", "Water tank, cooling tower", "Values given below"];
-        CLASS "building_class" Choice(&["A", "B", "C"]), Word(2),
+        CLASS "building_class" Choice(&["A", "B", "C"]), Fault,
             "Class of the building",
-            "How much depends on the building: A most, B more than usual, C usual. Chooses the importance factor of the row.",
+            "How much depends on the building: A most, B more than usual, C usual. Chooses the importance factor of the row; a usual building asks for less than half of the first.",
             "GB 50011-2010 Table M.2.3", ["A", "B", "C"];
         GAMMA "importance_factor" Number { kind: Kind::Number, min: 0.6, max: 2.0 }, Unknown,
             "Importance factor gamma",

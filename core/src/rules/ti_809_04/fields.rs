@@ -15,9 +15,9 @@ fields! {
         "FEMA 302 4.1.2.1",
         ["A: hard rock", "B: rock", "C: very dense soil, soft rock", "D: stiff soil, also where not known", "E: soft clay",
          "F: site analysis required"];
-    MOTION "ground_motion" Choice(&["A", "B"]), Word(0),
+    MOTION "ground_motion" Choice(&["A", "B"]), Unknown,
         "Ground motion",
-        "A is two thirds of the maximum considered earthquake, B three quarters of it, for the enhanced performance objectives. Only used with S_S.",
+        "A is two thirds of the maximum considered earthquake, B three quarters of it, for the enhanced performance objectives. Needed with S_S.",
         "TI 809-04 chapter 4", ["A: two thirds of the maximum considered", "B: three quarters of the maximum considered"];
     S_DS "s_ds" Number { kind: Kind::Acceleration, min: 0.01, max: 5.0 }, Unknown,
         "Design acceleration S_DS",

@@ -16,7 +16,7 @@ use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::TI_809_04;
 use super::site_class::{F_A_1997, SiteClasses, SiteSteps, one_acceleration};
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
-use crate::input::Values;
+use crate::input::{Problem, Values};
 use crate::load_case::{Format, Level};
 
 /// The rule.
@@ -142,6 +142,9 @@ fn design_acceleration(values: &Values, sheet: &mut Sheet) -> Result<f64, StepId
 
 fn faults(values: &Values, faults: &mut Faults) {
     one_acceleration(values, [fields::S_S, fields::S_DS], faults);
+    if values.number(fields::S_S).is_some() && values.choice(fields::MOTION).is_none() {
+        faults.push((fields::MOTION, Problem::Missing, "A or B, because s_s is given"));
+    }
     components::ROWS.faults(values, faults);
     HEIGHTS.faults(values, faults);
 }
