@@ -7,6 +7,7 @@ use steadfoot::calc::{Shape, Status, System};
 use steadfoot::project::{self, Project, as_built, as_planned, assess, working};
 use steadfoot::report::outcome::{CheckTold, Report, Verdict};
 use steadfoot::report::text_tables::text;
+use steadfoot_tests::proof::Proof;
 
 fn demo(file: &str) -> Value {
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../demo-configs").join(file);
@@ -70,6 +71,9 @@ fn a_hole_towards_the_edge_fails_although_its_mark_holds() {
     assert_eq!(named("Delta").value, 12.0);
     assert_eq!(row(named("Delta")).shape, Shape::Geometry);
     assert_eq!(Some(named("u").value), second.utilisation);
+    let mut proof = Proof::of(&steadfoot::study::tables());
+    proof.take(&sections);
+    assert_eq!(proof.close().wrong, Vec::<String>::new());
 }
 
 #[test]

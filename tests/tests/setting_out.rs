@@ -129,6 +129,21 @@ fn the_least_distances_are_the_rules() {
 }
 
 #[test]
+fn an_opening_is_drawn_and_counts_as_an_edge() {
+    let mut value = demo("02-full.json");
+    // 200 to the left of the front left hole and 150 in front of it: the corner is 250 away.
+    value["slab"]["openings"] = json!([{ "at_mm": [-880, -880], "size_mm": [200, 100] }]);
+    let project = read(&value);
+    let told = holes(&project);
+    assert_eq!(told[0].nearest_edge_mm, 250.0);
+    let sheet = shown("setting-out", &project);
+    assert_eq!(column(&sheet.tables[1], "nearest edge or opening")[0], Cell::Number(250.0));
+    let Picture::Figure(plan) = &sheet.pictures[0] else { panic!("the plan is a figure") };
+    let is_drawn = |part: &FigurePart| matches!(part, FigurePart::Outline { class: "strong", corners_mm } if corners_mm[0] == [-980.0, -930.0]);
+    assert!(plan.parts.iter().any(is_drawn));
+}
+
+#[test]
 fn what_the_maker_says_is_passed_on() {
     let mut value = demo("02-full.json");
     value["drilling"] = json!({ "hole_diameter_mm": 24, "hole_depth_mm": 155 });

@@ -4,7 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::ladder::{choice_word, field, listed_mm};
-use crate::calc::{CheckId, Outcome, Sheet};
+use crate::calc::{CheckId, Outcome, Sheet, number};
 use crate::geometry::{Point, Rectangle};
 use crate::project::bench::Bench;
 use crate::project::{Project, as_planned};
@@ -21,6 +21,8 @@ pub struct Hole {
     pub at: Point,
     /// From the left, right, front and rear edge of the slab; infinite where the edge is far.
     pub edges_mm: [f64; 4],
+    /// From the nearest edge of the slab or side of an opening; infinite where all are far.
+    pub nearest_edge_mm: f64,
     /// The word of the bolt's size.
     pub bolt: Option<&'static str>,
     /// The bolt's diameter.
@@ -48,16 +50,20 @@ pub fn holes(project: &Project) -> Vec<Hole> {
         let bolt = values.as_ref().and_then(|(rule, values)| choice_word(rule, values, "bolt"));
         let others = (0..anchors.len()).filter(|&other| other != place);
         let nearest = others.min_by(|&a, &b| anchors[a].at.distance_mm(at).total_cmp(&anchors[b].at.distance_mm(at)));
+        let edges_mm = [
+            at.x_mm - outline.left_mm,
+            outline.right_mm - at.x_mm,
+            at.y_mm - outline.front_mm,
+            outline.rear_mm - at.y_mm,
+        ];
+        let openings = planned.slab.iter().flat_map(|slab| &slab.openings).map(|opening| away_mm(opening, at));
+        let nearest_edge_mm = edges_mm.into_iter().chain(openings).fold(f64::INFINITY, f64::min);
         holes.push(Hole {
             number: place + 1,
             name: anchor.name.clone(),
             at,
-            edges_mm: [
-                at.x_mm - outline.left_mm,
-                outline.right_mm - at.x_mm,
-                at.y_mm - outline.front_mm,
-                outline.rear_mm - at.y_mm,
-            ],
+            edges_mm,
+            nearest_edge_mm,
             bolt,
             diameter_mm: bolt.and_then(listed_mm).or_else(|| number("diameter_mm")),
             embedment_mm: number("embedment_mm"),
@@ -67,6 +73,13 @@ pub fn holes(project: &Project) -> Vec<Hole> {
         });
     }
     holes
+}
+
+/// How far a place lies outside of a rectangle.
+fn away_mm(rectangle: &Rectangle, at: Point) -> f64 {
+    let x_mm = f64::max(rectangle.left_mm - at.x_mm, at.x_mm - rectangle.right_mm);
+    let y_mm = f64::max(rectangle.front_mm - at.y_mm, at.y_mm - rectangle.rear_mm);
+    number::hypot(number::positive_part(x_mm), number::positive_part(y_mm))
 }
 
 /// An edge this far on every side, so that the rule says what the least distance to one is.

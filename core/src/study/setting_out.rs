@@ -31,7 +31,7 @@ steps! { 93 "setting-out sheet";
     FROM_THE_MAKER "" Number (INPUT "drilling" Derived) "from the maker's data": Name;
     NEAREST "" Number (INPUT "cabinet.anchors" Derived) "nearest other hole": Name;
     LEAST_SPACING "" Number (STATICS "" Derived) "least spacing": Name;
-    EDGE "" Number (INPUT "slab" Derived) "nearest edge": Name;
+    EDGE "" Number (INPUT "slab" Derived) "nearest edge or opening": Name;
     LEAST_EDGE "" Number (STATICS "" Derived) "least edge distance": Name;
     HOLDS "" Number (STATICS "" Derived) "holds when off by": Name;
     FAILS "" Number (STATICS "" Derived) "no longer when off by": Name;
@@ -126,7 +126,7 @@ fn off(holes: &[Hole], search: &Tolerance) -> Table {
     let mut rows = Vec::new();
     let asked = |least: Option<f64>| least.map_or(Cell::Name(FROM_THE_MAKER), Cell::Number);
     for (hole, circle) in holes.iter().zip(&search.circles) {
-        let edge_mm = hole.edges_mm.iter().fold(f64::INFINITY, |least, &edge| least.min(edge));
+        let edge_mm = hole.nearest_edge_mm;
         let mut cells = vec![Cell::Text(number_text(hole.number))];
         cells.extend(circle_cells(circle));
         cells.extend([

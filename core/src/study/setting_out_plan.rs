@@ -16,6 +16,7 @@ use crate::report::plot::PlotName;
 steps! { 94 "plan of holes";
     PLAN "" Number (INPUT "cabinet.anchors" Derived) "Plan of the holes, rear on top": Name;
     EDGE "" Number (INPUT "slab" Derived) "edge of the slab": Name;
+    OPENING "" Number (INPUT "slab" Derived) "opening": Name;
     FRONT "" Number (INPUT "cabinet" Derived) "front of the cabinet": Name;
 }
 
@@ -52,6 +53,20 @@ pub fn plan(project: &Project, holes: &[Hole], circles: &[Circle]) -> Figure {
     parts.push(FigurePart::Label { at_mm: [0.0, base.front_mm], name: PlotName::Row(FRONT), value: None });
     let slab = project.slab.as_ref().map_or(Rectangle::EVERYWHERE, |slab| slab.outline);
     let is_near = edges(&mut parts, &slab, &around, holes, side_mm);
+    for opening in project.slab.iter().flat_map(|slab| &slab.openings) {
+        let near_mm = NEAR * side_mm;
+        let frame = Rectangle {
+            left_mm: around.left_mm - near_mm,
+            right_mm: around.right_mm + near_mm,
+            front_mm: around.front_mm - near_mm,
+            rear_mm: around.rear_mm + near_mm,
+        };
+        if let Some(seen) = opening.clipped(&frame) {
+            parts.push(outline("strong", &seen));
+            let at_mm = [(seen.left_mm + seen.right_mm) / 2.0, (seen.front_mm + seen.rear_mm) / 2.0];
+            parts.push(FigurePart::Label { at_mm, name: PlotName::Row(OPENING), value: None });
+        }
+    }
     for (place, hole) in holes.iter().enumerate() {
         draw_hole(&mut parts, project, hole, circles.get(place));
     }
