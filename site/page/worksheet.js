@@ -5,6 +5,8 @@ const WORKSHEET_KINDS = {
   check: { view: "all" },
   "load-out": { title: "What stands there", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "contents[*].mass_kg"], tables: [StatesTable], topics: [] },
   demand: { title: "How hard it is shaken", view: "rose", fields: ["site.*"], tables: [CasesTable] },
+  rules: { title: "Every rule side by side", fields: ["site.*"], topics: [], studies: ["side-by-side", "floor-level"] },
+  "shake-table": { title: "What a test must show", fields: ["shake_table.*"], topics: [], studies: ["required-spectra", "test-rig"] },
   "base-reactions": { title: "What feet and anchors feel", view: "plan", fields: ["cabinet.frame.centre_mm", "cabinet.feet[*].stiffness_n_per_mm", "cabinet.anchors[*].stiffness_n_per_mm"], checks: /^base\./ },
   "standing-free": { title: "Whether it stays put by itself", view: "elevation", fields: ["cabinet.frame.mass_kg", "cabinet.frame.centre_mm", "slab.friction", "motion.slope", "motion.push_height_mm"], checks: /^free\./, drawn: /^free\.tipping$/, topics: ["free"], studies: ["standing-free"] },
   rocking: { title: "Whether it rocks, and how far", fields: ["motion.pulse", "motion.pulse_g", "motion.pulse_s", "motion.impulse", "motion.record_unit", "motion.record_step_s", "motion.record_factor", "motion.friction_low"], topics: [], studies: ["rocking"] },

@@ -5,6 +5,8 @@ use std::path::PathBuf;
 use steadfoot::calc::{Role, Status, System};
 use steadfoot::project::{self, Project};
 use steadfoot::report::outcome::{CheckTold, Report, Verdict};
+use steadfoot::report::table::Cell;
+use steadfoot::study::study;
 
 struct Demo {
     file: &'static str,
@@ -104,6 +106,16 @@ const CLAIMS: &[Claim] = &[
         demo.report.anchor_rule == Some("en-1992-4-2018")
             && demo.governing().id == edge.id
             && edge.utilisation > demo.check("anchor.shear.pryout").utilisation.map(|used| 2.0 * used)
+    }),
+    ("17-shake-table.json", |demo| {
+        // Utilisations in the order of the study: payload, then overturning moment.
+        let Some(Ok(shown)) = study("test-rig").map(|study| (study.make)(&demo.project, "")) else { return false };
+        let used: Vec<f64> = shown.tables[1]
+            .rows
+            .iter()
+            .filter_map(|row| if let Cell::Number(used) = row.cells[1] { Some(used) } else { None })
+            .collect();
+        used.len() >= 2 && used[0] <= 1.0 && used[1] > 1.0
     }),
     ("19-as-drilled.json", |demo| {
         let failing = demo.report.checks.iter().filter(|check| check.status == Status::Fails);

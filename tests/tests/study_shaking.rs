@@ -111,7 +111,7 @@ fn formats_are_never_mixed_in_a_table() {
             Picture::Figure(figure) => words(figure.name),
         })
         .collect();
-    assert_eq!(pictures.len(), 3, "{pictures:?}");
+    assert_eq!(pictures.len(), 2, "allowable stress has one rule, which compares with nothing: {pictures:?}");
 }
 
 #[test]
@@ -156,8 +156,8 @@ fn what_coincides_is_the_readers_own_and_everything_else_is_listed_as_taken() {
             DEMAND_RULES.iter().find(|rule| words(sample(rule.id).unwrap().name) == cell_text(&row.cells[0])).unwrap();
         let (own, taken) = (cell_text(&row.cells[1]), cell_text(&row.cells[2]));
         let has = |key: &str| id.fields.iter().any(|field| field.key == key);
-        assert_eq!(own.contains("attachment_height_m 7"), has("attachment_height_m"), "{}: {own}", id.id);
-        assert!(!taken.contains("attachment_height_m"));
+        assert_eq!(own.contains("attachment height 7 m"), has("attachment_height_m"), "{}: {own}", id.id);
+        assert!(!taken.contains("attachment height"));
         assert_eq!(taken.contains("storey 2"), has("storey"), "{}: {taken}", id.id);
     }
 }
@@ -173,7 +173,7 @@ fn zones_of_one_rule_are_never_asked_of_another() {
         assert!(filled.taken_text().contains("zone 4"), "{id}: {}", filled.taken_text());
     }
     let gb = fill(demand_rule("gb-50011").unwrap(), project.site.as_ref());
-    assert!(!gb.own_text().contains("importance_factor"), "another quantity has that name in China");
+    assert!(!gb.own_text().contains("importance factor"), "another quantity has that name in China");
 }
 
 #[test]

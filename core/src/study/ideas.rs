@@ -12,12 +12,12 @@ use crate::report::plot::PlotName;
 
 steps! { 138 "ideas study";
     FIGURE "" Number (STATICS "" Derived) "what every rule counts, from the rock to the bolt": Name;
-    GROUND "" Number (STATICS "" Derived) "1 ground: how strongly the rock shakes": Name;
-    SOIL "" Number (STATICS "" Derived) "2 soil: soft ground shakes more": Name;
-    HEIGHT "" Number (STATICS "" Derived) "3 height: the building swings, most at its roof": Name;
-    FLEXIBILITY "" Number (STATICS "" Derived) "4 flexibility: what sways answers with more": Name;
-    IMPORTANCE "" Number (STATICS "" Derived) "5 importance: how much depends on it": Name;
-    DUCTILITY "" Number (STATICS "" Derived) "6 ductility: what can yield needs less": Name;
+    GROUND "" Number (STATICS "" Derived) "1 ground": Name;
+    SOIL "" Number (STATICS "" Derived) "2 soil": Name;
+    HEIGHT "" Number (STATICS "" Derived) "3 height": Name;
+    FLEXIBILITY "" Number (STATICS "" Derived) "4 flexibility": Name;
+    IMPORTANCE "" Number (STATICS "" Derived) "5 importance": Name;
+    DUCTILITY "" Number (STATICS "" Derived) "6 ductility": Name;
     ARROWS "" Number (STATICS "" Derived) "the arrows grow with height by 1 + 2 z/h, as in ASCE 7-16; other rules grow otherwise": Reason;
 }
 
@@ -34,8 +34,8 @@ pub static TEXT: StudyText = StudyText {
 
 /// Height of a storey, their number, and half the width of the building, mm.
 const STOREY_MM: f64 = 3600.0;
-const STOREYS: usize = 5;
-const HALF_MM: f64 = 6000.0;
+const STOREYS: usize = 4;
+const HALF_MM: f64 = 4200.0;
 /// Depth of the soil over the rock, mm.
 const SOIL_MM: f64 = 3200.0;
 /// Length of the arrow of the ground's motion, mm.
@@ -50,12 +50,8 @@ fn rectangle(class: &'static str, [left, bottom]: [f64; 2], [right, top]: [f64; 
     FigurePart::Outline { class, corners_mm: vec![[left, bottom], [right, bottom], [right, top], [left, top]] }
 }
 
-fn label(at_mm: [f64; 2], name: StepId) -> FigurePart {
-    FigurePart::Label { at_mm, name: PlotName::Row(name), value: None }
-}
-
 fn parts() -> Vec<FigurePart> {
-    let reach = HALF_MM + 7000.0;
+    let reach = HALF_MM + 4200.0;
     let roof = STOREYS as f64 * STOREY_MM;
     let mut parts = vec![
         rectangle("concrete", [-reach, -SOIL_MM - 1800.0], [reach, -SOIL_MM]),
@@ -89,8 +85,8 @@ fn parts() -> Vec<FigurePart> {
         let points_mm = swing.clone().map(|level| [side + sway(level), level]).collect();
         parts.push(FigurePart::Path { class: "dashed", points_mm });
     }
-    // The cabinet on the fourth floor, upright and as it sways.
-    let floor = 3.0 * STOREY_MM;
+    // The cabinet on the second floor, upright and as it sways.
+    let floor = 2.0 * STOREY_MM;
     let (left, right, top) = (-500.0, 500.0, floor + 2300.0);
     parts.push(rectangle("cabinet", [left, floor], [right, top]));
     for tray in 0..3 {
@@ -105,14 +101,16 @@ fn parts() -> Vec<FigurePart> {
     for side in [left - 80.0, right + 80.0] {
         parts.push(FigurePart::Line { class: "anchor", ends_mm: [[side, floor + 160.0], [side, floor - 300.0]] });
     }
-    let text = HALF_MM + 1900.0;
-    parts.extend([
-        label([0.0, -SOIL_MM - 900.0], GROUND),
-        label([0.0, -SOIL_MM / 2.0], SOIL),
-        label([0.0, roof + 900.0], HEIGHT),
-        label([text, floor + 2300.0], FLEXIBILITY),
-        label([text, floor + 1150.0], IMPORTANCE),
-        label([text, floor], DUCTILITY),
-    ]);
+    let mut pointed = |name: StepId, from_mm: [f64; 2], to_mm: [f64; 2]| {
+        parts.push(FigurePart::Line { class: "thin", ends_mm: [from_mm, to_mm] });
+        parts.push(FigurePart::Label { at_mm: from_mm, name: PlotName::Row(name), value: None });
+    };
+    let text = HALF_MM + 2600.0;
+    pointed(FLEXIBILITY, [text, floor + 3000.0], [right + 330.0, floor + 2150.0]);
+    pointed(IMPORTANCE, [text, floor + 1300.0], [right + 60.0, floor + 1300.0]);
+    pointed(DUCTILITY, [text, floor - 600.0], [right + 140.0, floor]);
+    pointed(HEIGHT, [text, roof + 500.0], [HALF_MM + 1000.0, roof - 200.0]);
+    pointed(SOIL, [text, 900.0], [HALF_MM + 1000.0, -0.4 * SOIL_MM]);
+    pointed(GROUND, [-text, 900.0], [-HALF_MM - 1600.0, -SOIL_MM - 700.0]);
     parts
 }

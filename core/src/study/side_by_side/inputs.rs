@@ -27,8 +27,15 @@ pub struct Filled {
 /// Fields that mean the same in every rule that has them, so that the reader's own value can be asked of another rule.
 ///
 /// A choice is taken where the other rule has the same word; zones and soils are not here, since their words mean other things.
-const SAME_EVERYWHERE: [&str; 6] =
-    ["attachment_height_m", "roof_height_m", "s_ds", "importance_factor", "component", "directions"];
+const SAME_EVERYWHERE: [&str; 7] = [
+    "attachment_height_m",
+    "roof_height_m",
+    "s_ds",
+    "importance_factor",
+    "component_importance",
+    "component",
+    "building_period_s",
+];
 
 /// In GB 50011 the field of this name is the factor of the element's class, not the importance of a component.
 const NOT_THE_SAME: (&str, &str) = ("gb-50011", "importance_factor");
@@ -137,7 +144,7 @@ fn needed(rule: &DemandRule, values: &Values) -> Vec<usize> {
 }
 
 impl Filled {
-    /// What the reader gave, as the file writes it.
+    /// What the reader gave, in the words of the file.
     pub fn own_text(&self) -> String {
         self.text(|field| self.own.contains(&field))
     }
@@ -152,7 +159,7 @@ impl Filled {
         let mut text = String::from("needs ");
         for (place, &field) in self.needed.iter().enumerate() {
             text.push_str(if place > 0 { ", " } else { "" });
-            text.push_str(self.rule.fields[field].key);
+            text.push_str(&spoken(self.rule.fields[field].key).0);
         }
         text
     }
@@ -167,13 +174,23 @@ impl Filled {
             };
             if is_told(place) {
                 text.push_str(if text.is_empty() { "" } else { "; " });
-                text.push_str(field.key);
+                let (name, unit) = spoken(field.key);
+                text.push_str(&name);
                 text.push(' ');
                 text.push_str(&written);
+                text.push_str(unit);
             }
         }
         text
     }
+}
+
+/// A key in plain words, with the unit that is its last word.
+fn spoken(key: &str) -> (String, &'static str) {
+    const UNITS: [(&str, &str); 4] = [("_mm", " mm"), ("_km", " km"), ("_m", " m"), ("_s", " s")];
+    let unit = UNITS.iter().find(|(ending, _)| key.ends_with(ending));
+    let name = unit.map_or(key, |(ending, _)| &key[..key.len() - ending.len()]);
+    (name.replace('_', " "), unit.map_or("", |(_, unit)| unit))
 }
 
 fn written(number: f64, kind: Kind) -> String {

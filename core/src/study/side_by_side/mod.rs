@@ -14,6 +14,7 @@ pub use inputs::{Filled, fill, heights_m, storeys_of};
 pub use samples::sample;
 
 use super::{Picture, Shown, Study, StudyText};
+use crate::calc::order::put_in_order;
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{Kind, Sheet, Status, StepId};
 use crate::geometry::{Hull, Point};
@@ -102,8 +103,11 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             .filter(|one| one.format == format)
             .filter_map(|one| Some((one, one.demand.as_ref()?.as_ref().ok()?)))
             .collect();
-        if !told.is_empty() {
+        // One point compares nothing.
+        if told.len() > 1 {
             shown.pictures.push(Picture::Plot(drawn(project, name, &told)));
+        }
+        if !told.is_empty() {
             shown.tables.push(table(project, name, &told));
         }
     }
@@ -141,7 +145,6 @@ fn table(project: &Project, name: StepId, told: &[(&Compared, &Demand)]) -> Tabl
         Column::up(steps::PUSH, Kind::Acceleration),
         Column::words(steps::DECIDED),
         Column::up(steps::FACTORED, Kind::Acceleration),
-        Column::up(steps::VERTICAL, Kind::Acceleration),
         Column::down(steps::DOWN, Kind::Number),
         Column::up(steps::ANCHORS, Kind::Acceleration),
         Column::up(steps::UTILISATION, Kind::Utilisation),
@@ -154,7 +157,6 @@ fn table(project: &Project, name: StepId, told: &[(&Compared, &Demand)]) -> Tabl
             Cell::Number(demand.push),
             Cell::Name(demand.governs),
             Cell::Number(factored(demand)),
-            Cell::Number(demand.vertical),
             Cell::Number(least_down(demand)),
             anchors(demand).map_or(Cell::Nothing, Cell::Number),
             utilisation.map_or(Cell::Nothing, Cell::Number),
@@ -205,39 +207,38 @@ fn left_out(all: &[Compared]) -> Option<Table> {
     (!rows.is_empty()).then_some(Table { name: steps::LEFT_OUT, columns, rows })
 }
 
-/// Each rule as a point: how hard it pushes, and how much of the weight is left to hold. Above the line the full cabinet
-/// stands by its weight alone; below it anchors must pull.
+/// Each rule as a point by its push, from the least to the most; the upright line is the push at which the full cabinet
+/// tips by its weight alone.
 fn drawn(project: &Project, name: StepId, told: &[(&Compared, &Demand)]) -> Plot {
-    let points: Vec<PlotPoint> = told
-        .iter()
-        .map(|(one, demand)| PlotPoint {
-            name: plot_name(one.filled.rule.id),
-            at: [factored(demand), least_down(demand)],
-            is_present: one.is_own,
-        })
-        .collect();
-    let most = points.iter().fold(0.0, |most, point| f64::max(most, point.at[0]));
-    let highest = points.iter().fold(0.0, |most, point| f64::max(most, point.at[1]));
-    let curves = tipping_slope(project).map(|slope| {
-        // Only as far as the points reach, or a tall cabinet would flatten them all.
-        let end = f64::min(1.1 * most, 1.1 * highest / slope);
-        let points = vec![[0.0, 0.0], [end, slope * end]];
-        Curve { name: PlotName::Row(steps::TIPS), points, stroke: Stroke::Dashed }
+    let mut ranked: Vec<(&Compared, f64)> = told.iter().map(|(one, demand)| (*one, factored(demand))).collect();
+    put_in_order(&mut ranked, |a, b| a.1.total_cmp(&b.1));
+    let points = ranked.iter().enumerate().map(|(place, (one, push))| PlotPoint {
+        name: plot_name(one.filled.rule.id),
+        at: [*push, place as f64 + 1.0],
+        is_present: one.is_own,
     });
-    let axis = |name, kind| Axis { name, kind, scale: AxisScale::Linear, ends: None };
+    let top = ranked.len() as f64 + 1.0;
+    let tips = tipping_push(project).map(|push| Curve {
+        name: PlotName::Row(steps::TIPS),
+        points: vec![[push, 0.0], [push, top]],
+        stroke: Stroke::Dashed,
+    });
+    let most = ranked.last().map_or(1.0, |(_, push)| *push);
+    let axis = |name, kind, end| Axis { name, kind, scale: AxisScale::Linear, ends: Some([0.0, end]) };
     Plot {
         name,
-        x: axis(steps::FACTORED, Kind::Acceleration),
-        y: axis(steps::DOWN, Kind::Number),
-        curves: curves.into_iter().collect(),
-        points,
+        // Room to the right of the last point for its name.
+        x: axis(steps::FACTORED, Kind::Acceleration, 1.35 * most),
+        y: axis(steps::RANK, Kind::Number, top),
+        curves: tips.into_iter().collect(),
+        points: points.collect(),
         levels: Vec::new(),
         grid: None,
     }
 }
 
-/// The downward load over weight that just keeps the full cabinet from tipping over its nearest edge, per push over weight.
-fn tipping_slope(project: &Project) -> Option<f64> {
+/// The push over weight at which the full cabinet tips over its nearest edge by its weight alone.
+fn tipping_push(project: &Project) -> Option<f64> {
     let corners: Vec<Point> = project
         .cabinet
         .feet
@@ -251,5 +252,5 @@ fn tipping_slope(project: &Project) -> Option<f64> {
     let full = load_out::loads(&project.cabinet, &project.contents, &project.all_states()).into_iter().next()?;
     let [x, y, z] = full.centre_mm;
     let edge = Hull::new(&corners).nearest_edge(Point::new(x, y))?;
-    (edge.distance_mm > 0.0).then(|| z / edge.distance_mm)
+    (edge.distance_mm > 0.0).then(|| edge.distance_mm / z)
 }

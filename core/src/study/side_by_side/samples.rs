@@ -107,5 +107,35 @@ static SAMPLES: &[Sample] = &[
         name: steps::AS_1170_4,
         inputs: r#"{"hazard_factor": 0.1, "annual_probability": "1/500", "soil_class": "De", "component_importance": 1, "component": "rigid-ductile"}"#,
     },
+    Sample {
+        rule: "en-1998-1",
+        name: steps::EN_1998,
+        inputs: r#"{"reference_acceleration": 0.25, "building_class": "II", "spectrum": "1", "ground_type": "C", "component_importance": 1, "component": "electrical"}"#,
+    },
+    Sample {
+        rule: "ntc-2018",
+        name: steps::NTC_2018,
+        inputs: r#"{"ground_acceleration": 0.25, "spectral_amplification": 2.5, "ground_type": "C", "topography": "T1", "building": "framed", "building_period_s": 0.5, "component": "cabinet"}"#,
+    },
+    Sample {
+        rule: "p100-1-2013",
+        name: steps::P100_1,
+        inputs: r#"{"ground_acceleration": 0.3, "component_importance": 1, "flexibility": "rigid", "behaviour_factor": 1.5, "anchor_factor": 1.3}"#,
+    },
+    Sample {
+        rule: "is-1893",
+        name: steps::IS_1893,
+        inputs: r#"{"zone": "V", "basis": "half-zone-factor", "importance_factor": 1, "component": "electrical", "anchor_type": "deep"}"#,
+    },
+    Sample {
+        rule: "nbc-2015",
+        name: steps::NBC_2015,
+        inputs: r#"{"s_a_02": 0.85, "site_coefficient": 1, "importance_category": "normal", "component": "equipment-rigid", "anchor_type": "deep"}"#,
+    },
+    Sample {
+        rule: "nbc-2020",
+        name: steps::NBC_2020,
+        inputs: r#"{"s_02": 0.85, "importance_category": "normal", "component": "equipment-rigid", "anchor_type": "deep"}"#,
+    },
     Sample { rule: "direct", name: steps::DIRECT, inputs: "{}" },
 ];
