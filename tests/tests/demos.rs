@@ -132,6 +132,19 @@ const CLAIMS: &[Claim] = &[
         let find = |id: &str| demo.report.checks.iter().find(|check| check.id == id);
         find("raised.panel").is_some_and(|check| check.status == Status::Fails)
     }),
+    ("20-row-of-cabinets.json", |demo| {
+        let mut alone = demo.project.clone();
+        alone.neighbours.clear();
+        let alone = project::assess(&alone);
+        let breakout = alone.checks.iter().find(|check| check.id == "anchor.tension.breakout");
+        let alone = breakout.and_then(|check| check.utilisation).unwrap_or(f64::INFINITY);
+        // What each bolt has of the concrete to itself ends half way to the neighbour's.
+        let concrete = demo.used("anchor.tension.breakout").max(demo.used("anchor.tension.tributary"));
+        !demo.project.neighbours.is_empty() && demo.report.verdict == Verdict::Holds && concrete > 1.1 * alone
+    }),
+    ("21-drilled-bolts.json", |demo| {
+        demo.report.verdict == Verdict::CannotBeSaid && demo.check("anchor.tension.bond").status == Status::NotCovered
+    }),
 ];
 
 fn folder() -> PathBuf {

@@ -283,6 +283,19 @@ block("O5", "17.7.2.1.1, an opening between the anchor and a corner",
           ("group-1/shear-breakout/psi_ed_V", 0.7 + 0.3 * 80 / 150, ""),
           ("group-1/shear-breakout/V_cb", 230 * 150 / 45_000 * (0.7 + 0.3 * 80 / 150) * v_b, "N")])
 
+# An opening between two anchors and their edge parts them; one right before an anchor is its edge.
+apart = [mm(0, 0, 0, (1000, 0)), mm(0, 600, 0, (1000, 0))]
+v_b3 = min(0.6 * (100 / 16) ** 0.2 * 4, 3.7) * 5 * 300 ** 1.5
+v_cb = 650 * 300 / (4.5 * 300 ** 2) * (0.7 + 0.3 * 200 / 450) * sqrt(450 / 300) * v_b3
+block("O7", "17.7.2.1.1, an opening between two anchors and the edge",
+      si("cast-headed", 25, 300, apart, {"right": "300 mm", "openings": [opening(100, 200, 200, 400)]}, **plain), [
+          ("group-1/shear-breakout/A_Vc", 650 * 300, "mm2"), ("group-1/shear-breakout/V_cb", v_cb, "N"),
+          ("group-2/shear-breakout/V_cb", v_cb, "N")])
+block("O8", "17.7.2.1.1, an opening right before the anchor",
+      si("cast-headed", 25, 300, [mm(0, 0, 0, (1000, 0))], {"right": "300 mm", "openings": [opening(100, 200, -50, 50)]},
+         **plain),
+      [("group-1/shear-breakout/c_a1", 100, "mm"), ("shear-breakout/utilisation", 1000 / (0.70 * v_b), "")])
+
 # A boundary cuts the body, and is no edge.
 block("O6", "17.6.2.1.1, a boundary", si("cast-headed", 25, 300, one, {"boundary": {"right": 75}}, **plain), [
     ("tension-breakout/A_Nc", 225 * 300, "mm2"), ("tension-breakout/psi_ed_N", 1, ""),

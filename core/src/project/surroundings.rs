@@ -8,11 +8,12 @@ use super::neighbour;
 use crate::cabinet::{self, anchor, foot};
 use crate::geometry::{Point, Rectangle, Size};
 use crate::input::{Problem, Reader};
-use crate::slab::opening;
+use crate::slab::{edge, opening};
 
 /// Finds feet, anchors and neighbours that stand where they cannot.
 pub fn surroundings(reader: &mut Reader, draft: &Draft) {
     openings(reader, draft);
+    boundaries(reader, draft);
     neighbours(reader, draft);
 }
 
@@ -46,6 +47,22 @@ fn openings(reader: &mut Reader, draft: &Draft) {
     }
 }
 
+/// Our own anchors stand on our side of every boundary.
+fn boundaries(reader: &mut Reader, draft: &Draft) {
+    let Some(lines) = draft.boundary.as_ref().filter(|lines| lines.is_sound) else { return };
+    let ours = edge::outline(&lines.values);
+    for anchor in &draft.anchors {
+        let Some([x_mm, y_mm, _]) = anchor.values.numbers(anchor::AT) else { continue };
+        if !is_inside(&ours, Point::new(x_mm, y_mm)) {
+            reader.member_fault(&anchor.spot, "at_mm", Problem::OutsideSlab, "within slab.boundary_mm");
+        }
+    }
+}
+
+fn is_inside(outline: &Rectangle, at: Point) -> bool {
+    outline.left_mm < at.x_mm && at.x_mm < outline.right_mm && outline.front_mm < at.y_mm && at.y_mm < outline.rear_mm
+}
+
 /// A neighbour stands beside the cabinet and not in it, and its anchors stand in the slab, clear of ours.
 fn neighbours(reader: &mut Reader, draft: &Draft) {
     let Some(cabinet) = &draft.cabinet else { return };
@@ -64,10 +81,7 @@ fn neighbours(reader: &mut Reader, draft: &Draft) {
         if moved().any(own) {
             say(Problem::OnOnePlace, "where no anchor of the neighbour meets one of this cabinet");
         }
-        let inside = |slab: &Rectangle, at: Point| {
-            slab.left_mm < at.x_mm && at.x_mm < slab.right_mm && slab.front_mm < at.y_mm && at.y_mm < slab.rear_mm
-        };
-        if slab_outline(draft).is_some_and(|slab| moved().any(|at| !inside(&slab, at))) {
+        if slab_outline(draft).is_some_and(|slab| moved().any(|at| !is_inside(&slab, at))) {
             say(Problem::OutsideSlab, "where all anchors of the neighbour stand within slab.edges_mm");
         }
         for opening in draft.openings.iter().filter(|opening| opening.is_sound) {

@@ -9,7 +9,7 @@ use super::edition::{Constant, Edition};
 use super::fields as f;
 use super::gaps::Gaps;
 use super::kind::AnchorKind;
-use super::line::{EdgeLine, lines};
+use super::line::{EdgeLine, lines, note_reach};
 use super::report::Report;
 use super::set::{Set, only};
 use super::steel;
@@ -182,9 +182,7 @@ impl Facts {
             return facts;
         }
         facts.gaps = Gaps::new(&facts);
-        for line in &mut facts.lines {
-            line.note(&facts.anchors);
-        }
+        note_reach(&mut facts.lines, &facts.anchors);
         for place in 0..facts.anchors.len() {
             let quiet = &mut Sheet::quiet();
             let anchor = &facts.anchors[place];

@@ -57,6 +57,17 @@ pub fn lines(outline: &Rectangle, openings: &[Rectangle]) -> Vec<EdgeLine> {
     lines
 }
 
+/// Notes of every edge which anchors it can concern.
+pub fn note_reach(lines: &mut [EdgeLine], anchors: &[Anchor]) {
+    for place in 0..lines.len() {
+        let line = &lines[place];
+        let is_seen =
+            |anchor: &Anchor| line.concerns(anchor) && !lines.iter().any(|nearer| nearer.shields(anchor, line));
+        let seen = anchors.iter().enumerate().filter(|(_, anchor)| is_seen(anchor));
+        lines[place].reach = seen.fold(0, |set, (anchor, _)| set | only(anchor));
+    }
+}
+
 /// The two sides at right angles to one.
 pub fn sides_across(side: usize) -> [usize; 2] {
     if side < 2 { [2, 3] } else { [0, 1] }
@@ -86,10 +97,28 @@ impl EdgeLine {
         self.opening.is_none() || (distance_mm > 0.0 && self.meets(anchor.along_mm(self.side), 1.5 * distance_mm))
     }
 
-    /// Notes which anchors it can concern.
-    pub fn note(&mut self, anchors: &[Anchor]) {
-        let concerned = anchors.iter().enumerate().filter(|(_, anchor)| self.concerns(anchor));
-        self.reach = concerned.fold(0, |set, (place, _)| set | only(place));
+    /// Whether it lies before a farther edge, seen from an anchor: an opening right before the anchor is its edge, and
+    /// the concrete behind it is none of its own.
+    fn shields(&self, anchor: &Anchor, from: &EdgeLine) -> bool {
+        let distance_mm = self.distance_mm(anchor);
+        let along_mm = anchor.along_mm(self.side);
+        self.opening.is_some()
+            && self.opening != from.opening
+            && self.side == from.side
+            && distance_mm > 0.0
+            && less(distance_mm, from.distance_mm(anchor))
+            && self.from_mm <= along_mm
+            && along_mm <= self.to_mm
+    }
+
+    /// Whether a side of an opening lies between the edge and an anchor, at right angles to the edge.
+    pub fn is_cut_by(&self, across: &EdgeLine, anchor: &Anchor) -> bool {
+        let at_mm = anchor.along_mm(across.side);
+        let (from_mm, to_mm) = (at_mm.min(self.at_mm), at_mm.max(self.at_mm));
+        across.opening.is_some()
+            && across.opening != self.opening
+            && less(across.from_mm, to_mm)
+            && less(from_mm, across.to_mm)
     }
 
     /// The place on the edge that is nearest to a place.

@@ -46,6 +46,8 @@ pub struct PriedGroup {
     /// Breakout.
     pub breakout: Group,
     bond: Option<Bonded>,
+    /// The bond of each member, cut half way to its neighbours.
+    cuts: Vec<Bonded>,
     set: Set,
 }
 
@@ -53,11 +55,17 @@ impl PriedGroup {
     /// The groups among sheared anchors, ours at least in part.
     pub fn groups(facts: &Facts, sheared: Set) -> Vec<PriedGroup> {
         let sets = connected(sheared, |a, b| bodies_overlap(facts, a, b));
-        let group = |set: Set| PriedGroup {
-            breakout: Group::new(facts, set),
-            bond: (facts.kind == AnchorKind::Adhesive)
-                .then(|| Bonded::new(facts, set, Extent::Whole, &mut Sheet::quiet())),
-            set,
+        let group = |set: Set| {
+            let breakout = Group::new(facts, set);
+            let bond = |extent| Bonded::new(facts, set, extent, &mut Sheet::quiet());
+            let is_bonded = facts.kind == AnchorKind::Adhesive;
+            let cut_members = if is_bonded { breakout.body.members.len() } else { 0 };
+            PriedGroup {
+                breakout,
+                bond: is_bonded.then(|| bond(Extent::Whole)),
+                cuts: (0..cut_members).map(|place| bond(Extent::Cut(place))).collect(),
+                set,
+            }
         };
         sets.into_iter().filter(|set| set & facts.own != 0).map(group).collect()
     }
@@ -178,7 +186,14 @@ impl Sheared<'_> {
         let (id, n_cp) = match bond {
             None => (if is_alone { V_CP } else { V_CP_SHARE }, n_cb),
             Some(extent) => {
-                let n_a = Bonded::new(facts, self.group.set, extent, sheet).single(sheet);
+                let known = match extent {
+                    Extent::Whole => self.group.bond.as_ref(),
+                    Extent::Cut(place) => self.group.cuts.get(place),
+                };
+                let n_a = match known.filter(|_| !sheet.is_told()) {
+                    Some(bond) => bond.single(sheet),
+                    None => Bonded::new(facts, self.group.set, extent, sheet).single(sheet),
+                };
                 (V_CP_BONDED, sheet.step(N_CP, n_a.min(n_cb)))
             }
         };

@@ -110,10 +110,22 @@ fn bodies(facts: &Facts, line: &EdgeLine, acting: Set) -> Vec<Set> {
     let mut bodies = connected(acting, |a, b| {
         let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
         let (c_a, c_b) = (line.distance_mm(a), line.distance_mm(b));
-        (c_a - c_b).abs() <= ROW_MM && less((a.along_mm(line.side) - b.along_mm(line.side)).abs(), 3.0 * c_a.min(c_b))
+        (c_a - c_b).abs() <= ROW_MM
+            && less((a.along_mm(line.side) - b.along_mm(line.side)).abs(), 3.0 * c_a.min(c_b))
+            && !is_parted(facts, line, [a, b])
     });
     put_in_order(&mut bodies, |&a, &b| nearest_mm(facts, line, a).total_cmp(&nearest_mm(facts, line, b)));
     bodies
+}
+
+/// Whether an opening between the edge and two anchors parts what they break out.
+fn is_parted(facts: &Facts, line: &EdgeLine, pair: [&Anchor; 2]) -> bool {
+    let along_mm = pair.map(|anchor| anchor.along_mm(line.side));
+    let (from_mm, to_mm) = (along_mm[0].min(along_mm[1]), along_mm[0].max(along_mm[1]));
+    let is_between = |across: &EdgeLine| from_mm < across.at_mm && across.at_mm < to_mm;
+    let [low, _] = sides_across(line.side);
+    let mut parting = facts.lines.iter().filter(|across| across.side == low && is_between(across));
+    parting.any(|across| pair.iter().any(|anchor| line.is_cut_by(across, anchor)))
 }
 
 fn nearest_mm(facts: &Facts, line: &EdgeLine, set: Set) -> f64 {
@@ -276,14 +288,7 @@ fn ends_mm(facts: &Facts, line: &EdgeLine, row: &[usize]) -> [f64; 2] {
     for across in facts.lines.iter().filter(|across| across.side == low || across.side == high) {
         let cuts = |&place: &usize| {
             let anchor = &facts.anchors[place];
-            let (at_mm, distance_mm) = (anchor.along_mm(across.side), line.distance_mm(anchor));
-            let (from_mm, to_mm) = (at_mm.min(line.at_mm), at_mm.max(line.at_mm));
-            across.opening.is_none()
-                || (across.opening != line.opening
-                    && across.distance_mm(anchor) > 0.0
-                    && distance_mm > 0.0
-                    && less(across.from_mm, to_mm)
-                    && less(from_mm, across.to_mm))
+            across.opening.is_none() || (across.distance_mm(anchor) > 0.0 && line.is_cut_by(across, anchor))
         };
         if row.iter().any(cuts) {
             let end_mm = &mut ends_mm[usize::from(across.side == high)];
