@@ -30,6 +30,7 @@ const PART_WORDS = {
   "standing-free": "Standing free",
   anchors: "Anchors",
   feet: "Feet",
+  moving: "Moving",
   lifting: "Lifting",
   limits: "Limits",
 };

@@ -2,7 +2,7 @@
 
 use serde_json::{Map, Value as Json, json};
 use steadfoot::calc::System;
-use steadfoot::checks::lifting;
+use steadfoot::checks::{lifting, moving};
 use steadfoot::input::{Absent, Field, FieldShape, Value, Values};
 use steadfoot::load_case::Format;
 use steadfoot::project;
@@ -50,6 +50,10 @@ pub fn random_project(random: &mut Random) -> String {
         object["cabinet"]["lifting_points"] = json!(points);
         let values = valid_values(random, lifting::FIELDS, |_, _| {});
         object.insert("lifting".into(), Json::Object(written(lifting::FIELDS, &values)));
+    }
+    if random.percent(30) {
+        let values = valid_values(random, moving::FIELDS, |_, _| {});
+        object.insert("moving".into(), Json::Object(written(moving::FIELDS, &values)));
     }
     // With every optional field at random hardly an anchorage is covered: most keep to what has to be said.
     if random.percent(70) {

@@ -146,6 +146,13 @@ checks! {
     FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
     FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
+    MovePush "move.push" "push" Force "Moving: pushing it off";
+    MoveSill "move.sill" "sill" Force "Moving: over the highest sill";
+    MoveBrake "move.brake" "brake" Acceleration "Moving: braking on the steepest ramp";
+    MoveTruck "move.truck" "truck" Mass "Moving: what the fork truck may lift";
+    MoveForks "move.forks" "forks" Acceleration "Moving: tipping sideways off the forks";
+    MoveEntry "move.entry" "entry" Length "Moving: forks under the base";
+    MoveRoad "move.road" "road" Acceleration "Moving: standing unrestrained on a vehicle";
     LiftCentre "lift.centre" "centre" Length "Lifting: centre of gravity below the lifting points";
     LiftTilt "lift.tilt" "tilt" Angle "Lifting: tilt until the centre of gravity hangs below the hook";
     LiftAngle "lift.angle" "angle" Angle "Lifting: how flat the legs lie";

@@ -24,6 +24,8 @@ pub enum Part {
     Feet,
     /// The floor under it, and the way in.
     Floor,
+    /// On its way.
+    Moving,
     /// Hanging on a hook.
     Lifting,
     /// How far it can go.

@@ -4,6 +4,7 @@ pub mod as_built;
 mod equilibrium;
 pub mod feet;
 pub mod lifting;
+pub mod moving;
 pub mod stability;
 pub mod standing_free;
 pub mod stiffness;

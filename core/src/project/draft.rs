@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
-use crate::checks::lifting;
+use crate::checks::{lifting, moving};
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
 use crate::load_out::{content, state};
@@ -34,6 +34,7 @@ pub struct Draft<'n> {
     pub motion: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
+    pub moving: Option<Item<'n>>,
     pub lifting: Option<Item<'n>>,
 }
 
@@ -66,6 +67,7 @@ const PROJECT_PARTS: Others = Others::Only(&[
     "neighbours",
     "drilling",
     "motion",
+    "moving",
     "lifting",
 ]);
 
@@ -87,6 +89,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let motion = root.member("motion").map(|spot| item(reader, spot, crate::motion::setting::FIELDS, NO_OTHERS));
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
+    let moving = root.member("moving").map(|spot| item(reader, spot, moving::FIELDS, NO_OTHERS));
     let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
     let mut draft = Draft {
         top,
@@ -106,6 +109,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         motion,
         site,
         anchorage,
+        moving,
         lifting,
         cabinet: None,
     };

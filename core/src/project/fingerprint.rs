@@ -12,7 +12,7 @@ use sha2::{Digest, Sha256};
 use super::draft::{Draft, Item};
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
-use crate::checks::lifting;
+use crate::checks::{lifting, moving};
 use crate::input::{Field, FieldShape, Value, Values};
 use crate::load_out::{content, state};
 use crate::slab::{self, boundary, edge, opening};
@@ -51,6 +51,7 @@ pub fn fingerprint(draft: &Draft) -> String {
     {
         canonical.values(rule.id, rule.fields, &item.values);
     }
+    canonical.items(&draft.moving, moving::FIELDS);
     canonical.items(&draft.lifting, lifting::FIELDS);
     let mut digits = String::new();
     for byte in canonical.0.finalize() {

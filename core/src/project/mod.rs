@@ -10,8 +10,8 @@ mod draft;
 pub mod drilling;
 mod fingerprint;
 mod footed;
+mod handled;
 mod holding;
-mod lifted;
 mod loads;
 pub mod neighbour;
 pub mod parts;
@@ -74,6 +74,8 @@ pub struct Project {
     pub neighbours: Vec<Neighbour>,
     /// The holes as the maker of the anchor asks for them.
     pub drilling: Option<Drilling>,
+    /// How it is moved, by the fields of [`crate::checks::moving`]; without it, moving is not checked.
+    pub moving: Option<Values>,
     /// How it is lifted, by the fields of [`crate::checks::lifting`]; without it, lifting is not checked.
     pub lifting: Option<Values>,
     /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It

@@ -37,6 +37,7 @@ pub fn part(part: Part) -> &'static str {
         Part::Anchors => "Anchors",
         Part::Feet => "Feet",
         Part::Floor => "Floor",
+        Part::Moving => "Moving",
         Part::Lifting => "Lifting",
         Part::Limits => "Limits",
     }
@@ -124,7 +125,9 @@ mod tests {
         words.extend([Status::Holds, Status::Fails, Status::NotNeeded, Status::NotCovered].map(super::status));
         words.extend([Role::Required, Role::BeforeBolting, Role::Information].map(super::role));
         words.extend([Part::LoadOut, Part::Demand, Part::BaseReactions, Part::StandingFree].map(super::part));
-        words.extend([Part::Anchors, Part::Feet, Part::Floor, Part::Lifting, Part::Limits].map(super::part));
+        words.extend(
+            [Part::Anchors, Part::Feet, Part::Floor, Part::Moving, Part::Lifting, Part::Limits].map(super::part),
+        );
         words.extend([Trust::Published, Trust::Secondary, Trust::Memory, Trust::Derived].map(super::trust_meaning));
         for word in words {
             assert!(PAGE.contains(&format!("\"{word}\"")), "the page does not say \"{word}\"");

@@ -4,11 +4,15 @@ use crate::calc::clause::{INPUT, PRACTICE, STATICS};
 use crate::calc::{Document, steps};
 
 /// HSE guidance on manual handling.
-pub static HSE_L23: Document =
-    Document { short: "HSE L23", title: "HSE L23, Manual handling, Manual Handling Operations Regulations 1992: Guidance; with research report RR228" };
+pub static HSE_L23: Document = Document {
+    short: "HSE L23",
+    title: "HSE L23, Manual handling, Manual Handling Operations Regulations 1992: Guidance; with research report RR228",
+};
 /// A textbook of physics.
-pub static HALLIDAY: Document =
-    Document { short: "Halliday", title: "Halliday, Resnick, Walker, Fundamentals of Physics, chapter 12, problem 21: a wheel at a step" };
+pub static HALLIDAY: Document = Document {
+    short: "Halliday",
+    title: "Halliday, Resnick, Walker, Fundamentals of Physics, chapter 12, problem 21: a wheel at a step",
+};
 /// OSHA 29 CFR 1910.178.
 pub static OSHA_TRUCKS: Document =
     Document { short: "29 CFR 1910.178", title: "29 CFR 1910.178 Appendix A-5, Powered industrial trucks, OSHA" };

@@ -14,13 +14,15 @@ impl Moved<'_> {
             Some(3) => width / 2.0 - x,
             _ => depth / 2.0 + y,
         };
+        if !(away > 0.0) {
+            return Outcome::NotCovered(OFF_FORKS);
+        }
         self.open(CheckId::MoveTruck, sheet);
         let mass = sheet.carry(M, self.mass_kg);
         let rating = sheet.step(M_R, rating);
         let rated_at = sheet.step(C_R, rated_at);
         let away = sheet.detailed(C, away, || Detail::Shape(alloc::vec![[x, y]]));
-        let may = if away > 0.0 { rating.min(rating * rated_at / away) } else { rating };
-        let may = if away > 0.0 { sheet.step(M_C, may) } else { may };
+        let may = sheet.step(M_C, rating.min(rating * rated_at / away));
         compared(mass, may, U_TRUCK, sheet)
     }
 }

@@ -60,6 +60,7 @@ steps! { 18 "drawing";
     SHORT_SLIDING "" Number (STATICS "" Derived) "sliding": Name;
     SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
     SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
+    SHORT_MOVING "" Number (STATICS "" Derived) "moving": Name;
     SHORT_LIFTING "" Number (STATICS "" Derived) "lifting": Name;
     SHORT_OTHER "" Number (STATICS "" Derived) "another check": Name;
 }
@@ -94,6 +95,13 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FreeSliding => SHORT_SLIDING,
         CheckId::FreeTilt => SHORT_TILT,
         CheckId::FreePush => SHORT_PUSH,
+        CheckId::MovePush
+        | CheckId::MoveSill
+        | CheckId::MoveBrake
+        | CheckId::MoveTruck
+        | CheckId::MoveForks
+        | CheckId::MoveEntry
+        | CheckId::MoveRoad => SHORT_MOVING,
         CheckId::LiftCentre
         | CheckId::LiftTilt
         | CheckId::LiftAngle

@@ -1,15 +1,22 @@
-//! Lifting, in the state that is worst for each check of it.
+//! Moving and lifting, in the state that is worst for each check of them.
 
 use alloc::vec::Vec;
 
-use super::Project;
 use super::bench::Bench;
 use crate::calc::{CheckId, Outcome, Sheet, Status};
 use crate::checks::lifting::Hung;
+use crate::checks::moving::Moved;
 use crate::rules::anchor::Finding;
 
-/// The checks of lifting.
-pub const CHECKS: [CheckId; 7] = [
+/// The checks of moving and lifting.
+pub const CHECKS: [CheckId; 14] = [
+    CheckId::MovePush,
+    CheckId::MoveSill,
+    CheckId::MoveBrake,
+    CheckId::MoveTruck,
+    CheckId::MoveForks,
+    CheckId::MoveEntry,
+    CheckId::MoveRoad,
     CheckId::LiftCentre,
     CheckId::LiftTilt,
     CheckId::LiftAngle,
@@ -19,15 +26,14 @@ pub const CHECKS: [CheckId; 7] = [
     CheckId::LiftThread,
 ];
 
-/// Every check of lifting with the place of its worst state; nothing where no rigging is given.
+/// Every check of moving and lifting with the place of its worst state; nothing where neither is asked.
 ///
 /// A state that fails counts before one that is not covered, and that before one that holds.
-pub fn lifted(bench: &Bench) -> Vec<(Finding, usize)> {
+pub fn handled(bench: &Bench) -> Vec<(Finding, usize)> {
     let mut worst: Vec<(Finding, usize)> = Vec::new();
     for state in 0..bench.loads.len() {
-        let Some(hung) = hung(bench, state) else { return worst };
         let mut findings = Vec::new();
-        hung.check(&mut Sheet::quiet(), &mut findings);
+        check(bench, state, &mut Sheet::quiet(), &mut findings);
         for finding in findings {
             match worst.iter_mut().find(|(known, _)| known.check == finding.check) {
                 Some(known) if rank(&finding) > rank(&known.0) => *known = (finding, state),
@@ -39,16 +45,17 @@ pub fn lifted(bench: &Bench) -> Vec<(Finding, usize)> {
     worst
 }
 
-/// The cabinet on its hook in a state, where the rigging is given.
-pub fn hung<'b>(bench: &'b Bench, state: usize) -> Option<Hung<'b>> {
-    let project: &Project = bench.project;
-    let load = &bench.loads[state];
-    Some(Hung {
-        mass_kg: load.mass_kg,
-        centre_mm: load.centre_mm,
-        points: &project.cabinet.lifting_points,
-        values: project.lifting.as_ref()?,
-    })
+/// Moving and lifting of one state, where they are asked.
+pub fn check(bench: &Bench, state: usize, sheet: &mut Sheet, findings: &mut Vec<Finding>) {
+    let (project, load) = (bench.project, &bench.loads[state]);
+    let (mass_kg, centre_mm) = (load.mass_kg, load.centre_mm);
+    if let Some(values) = &project.moving {
+        let size_mm = [project.cabinet.width_mm, project.cabinet.depth_mm];
+        Moved { mass_kg, centre_mm, hull: bench.supports[0].feet_hull(), size_mm, values }.check(sheet, findings);
+    }
+    if let Some(values) = &project.lifting {
+        Hung { mass_kg, centre_mm, points: &project.cabinet.lifting_points, values }.check(sheet, findings);
+    }
 }
 
 fn rank(finding: &Finding) -> (u8, f64) {
