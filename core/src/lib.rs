@@ -7,6 +7,7 @@ pub mod cabinet;
 pub mod calc;
 pub mod checks;
 pub mod explore;
+pub mod frame;
 pub mod geometry;
 pub mod input;
 pub mod load_case;

@@ -30,6 +30,7 @@ const PART_WORDS = {
   "standing-free": "Standing free",
   anchors: "Anchors",
   feet: "Feet",
+  frame: "Frame",
   moving: "Moving",
   lifting: "Lifting",
   limits: "Limits",

@@ -3,6 +3,7 @@
 use serde_json::{Map, Value as Json, json};
 use steadfoot::calc::System;
 use steadfoot::checks::{lifting, moving};
+use steadfoot::frame;
 use steadfoot::input::{Absent, Field, FieldShape, Value, Values};
 use steadfoot::load_case::Format;
 use steadfoot::project;
@@ -50,6 +51,14 @@ pub fn random_project(random: &mut Random) -> String {
         object["cabinet"]["lifting_points"] = json!(points);
         let values = valid_values(random, lifting::FIELDS, |_, _| {});
         object.insert("lifting".into(), Json::Object(written(lifting::FIELDS, &values)));
+    }
+    if random.percent(30) {
+        let values = valid_values(random, frame::FIELDS, |_, _| {});
+        let mut structure = written(frame::FIELDS, &values);
+        for key in ["storeys", "posts", "faces_x", "faces_y"] {
+            structure.insert(key.into(), json!(2 + random.below(3)));
+        }
+        object.insert("structure".into(), Json::Object(structure));
     }
     if random.percent(30) {
         let values = valid_values(random, moving::FIELDS, |_, _| {});

@@ -146,6 +146,12 @@ checks! {
     FootPressure "foot.pressure" "pressure" Pressure "Feet: mean and peak pressure";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
     FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
+    FramePeriod "frame.period" "period" Time "Frame: rigid or flexible";
+    FrameBrace "frame.brace" "brace" Force "Frame: braces of the lowest storey";
+    FrameGap "frame.gap" "gap" Length "Frame: gap to the neighbour";
+    FrameSlack "frame.slack" "slack" Length "Frame: slack of bars and hoses to the neighbour";
+    FrameRails "frame.rails" "rails" Mass "Frame: rails under the heaviest content";
+    FrameLatch "frame.latch" "latch" Force "Frame: latch of the heaviest content";
     MovePush "move.push" "push" Force "Moving: pushing it off";
     MoveSill "move.sill" "sill" Force "Moving: over the highest sill";
     MoveBrake "move.brake" "brake" Acceleration "Moving: braking on the steepest ramp";

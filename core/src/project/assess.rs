@@ -89,7 +89,10 @@ fn is_distance(check: &CheckTold) -> bool {
 pub fn role(check: CheckId) -> Role {
     match check {
         CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
-        CheckId::LiftTilt | CheckId::MoveRoad | CheckId::FootPressure => Role::Information,
+        CheckId::LiftTilt | CheckId::MoveRoad | CheckId::FramePeriod | CheckId::FootPressure => Role::Information,
+        CheckId::FrameBrace | CheckId::FrameGap | CheckId::FrameSlack | CheckId::FrameRails | CheckId::FrameLatch => {
+            Role::Required
+        }
         _ if handled::CHECKS.contains(&check) => Role::BeforeBolting,
         _ => Role::Required,
     }

@@ -34,6 +34,7 @@ pub struct Draft<'n> {
     pub motion: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
+    pub structure: Option<Item<'n>>,
     pub moving: Option<Item<'n>>,
     pub lifting: Option<Item<'n>>,
 }
@@ -67,6 +68,7 @@ const PROJECT_PARTS: Others = Others::Only(&[
     "neighbours",
     "drilling",
     "motion",
+    "structure",
     "moving",
     "lifting",
 ]);
@@ -89,6 +91,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let motion = root.member("motion").map(|spot| item(reader, spot, crate::motion::setting::FIELDS, NO_OTHERS));
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
+    let structure = root.member("structure").map(|spot| item(reader, spot, crate::frame::FIELDS, NO_OTHERS));
     let moving = root.member("moving").map(|spot| item(reader, spot, moving::FIELDS, NO_OTHERS));
     let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
     let mut draft = Draft {
@@ -109,6 +112,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         motion,
         site,
         anchorage,
+        structure,
         moving,
         lifting,
         cabinet: None,

@@ -51,6 +51,7 @@ pub fn fingerprint(draft: &Draft) -> String {
     {
         canonical.values(rule.id, rule.fields, &item.values);
     }
+    canonical.items(&draft.structure, crate::frame::FIELDS);
     canonical.items(&draft.moving, moving::FIELDS);
     canonical.items(&draft.lifting, lifting::FIELDS);
     let mut digits = String::new();

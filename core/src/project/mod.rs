@@ -74,6 +74,8 @@ pub struct Project {
     pub neighbours: Vec<Neighbour>,
     /// The holes as the maker of the anchor asks for them.
     pub drilling: Option<Drilling>,
+    /// How its frame is built, by the fields of [`crate::frame`]; without it, the frame is not checked.
+    pub structure: Option<Values>,
     /// How it is moved, by the fields of [`crate::checks::moving`]; without it, moving is not checked.
     pub moving: Option<Values>,
     /// How it is lifted, by the fields of [`crate::checks::lifting`]; without it, lifting is not checked.

@@ -268,6 +268,18 @@ pub static PARTS: &[Part] = &[
         fresh: r#"{"name": "neighbour", "at_mm": [1200, 0]}"#,
     },
     Part {
+        id: "structure",
+        path: "structure",
+        presence: Presence::Optional,
+        fields: crate::frame::FIELDS,
+        texts: crate::frame::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Structure of the frame",
+        noun: "structure",
+        help: "Posts, beams, braces and skins that keep it upright. Gives its period, how far its top moves, and whether braces, rails and latches hold. Without it the frame is taken to be rigid and is not checked.",
+        fresh: r#"{"storeys": 2, "sides_x": "cross-brace", "sides_y": "cross-brace"}"#,
+    },
+    Part {
         id: "moving",
         path: "moving",
         presence: Presence::Optional,

@@ -43,6 +43,7 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
         super::as_built::check(project, &mut sheet);
     }
     let is_handling = check.is_some_and(|check| handled::CHECKS.contains(&check));
+    let is_frame = check.is_some_and(|check| check.id().starts_with("frame."));
     if is_handling {
         handled::check(&bench, at.state, &mut sheet, &mut Vec::new());
     }
@@ -52,7 +53,7 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     let has_own = sections.iter().any(is_own);
     sections.retain(|section| {
         !section.steps.is_empty()
-            && !(is_handling && section.part == Part::Demand)
+            && !(is_handling && !is_frame && section.part == Part::Demand)
             && (is_needed(section, check, at) || !has_own && section.check == check)
     });
     sections

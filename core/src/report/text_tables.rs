@@ -19,6 +19,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::checks::feet::TEXTS,
         &crate::checks::lifting::TEXTS,
         &crate::checks::moving::TEXTS,
+        &crate::frame::TEXTS,
         &crate::checks::EQUILIBRIUM_TEXTS,
         &crate::checks::stiffness::TEXTS,
         &crate::checks::as_built::TEXTS,

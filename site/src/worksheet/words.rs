@@ -37,6 +37,7 @@ pub fn part(part: Part) -> &'static str {
         Part::Anchors => "Anchors",
         Part::Feet => "Feet",
         Part::Floor => "Floor",
+        Part::Frame => "Frame",
         Part::Moving => "Moving",
         Part::Lifting => "Lifting",
         Part::Limits => "Limits",
@@ -126,7 +127,8 @@ mod tests {
         words.extend([Role::Required, Role::BeforeBolting, Role::Information].map(super::role));
         words.extend([Part::LoadOut, Part::Demand, Part::BaseReactions, Part::StandingFree].map(super::part));
         words.extend(
-            [Part::Anchors, Part::Feet, Part::Floor, Part::Moving, Part::Lifting, Part::Limits].map(super::part),
+            [Part::Anchors, Part::Feet, Part::Floor, Part::Frame, Part::Moving, Part::Lifting, Part::Limits]
+                .map(super::part),
         );
         words.extend([Trust::Published, Trust::Secondary, Trust::Memory, Trust::Derived].map(super::trust_meaning));
         for word in words {

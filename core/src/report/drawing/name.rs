@@ -60,6 +60,7 @@ steps! { 18 "drawing";
     SHORT_SLIDING "" Number (STATICS "" Derived) "sliding": Name;
     SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
     SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
+    SHORT_FRAME "" Number (STATICS "" Derived) "frame": Name;
     SHORT_MOVING "" Number (STATICS "" Derived) "moving": Name;
     SHORT_LIFTING "" Number (STATICS "" Derived) "lifting": Name;
     SHORT_OTHER "" Number (STATICS "" Derived) "another check": Name;
@@ -95,6 +96,12 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FreeSliding => SHORT_SLIDING,
         CheckId::FreeTilt => SHORT_TILT,
         CheckId::FreePush => SHORT_PUSH,
+        CheckId::FramePeriod
+        | CheckId::FrameBrace
+        | CheckId::FrameGap
+        | CheckId::FrameSlack
+        | CheckId::FrameRails
+        | CheckId::FrameLatch => SHORT_FRAME,
         CheckId::MovePush
         | CheckId::MoveSill
         | CheckId::MoveBrake
