@@ -8,6 +8,7 @@ pub mod calc;
 pub mod checks;
 pub mod explore;
 pub mod floor;
+pub mod frame;
 pub mod geometry;
 pub mod input;
 pub mod load_case;

@@ -30,6 +30,8 @@ const PART_WORDS = {
   "standing-free": "Standing free",
   anchors: "Anchors",
   feet: "Feet",
+  frame: "Frame",
+  moving: "Moving",
   lifting: "Lifting",
   "shake-table": "Shake table",
   limits: "Limits",

@@ -2,7 +2,8 @@
 
 use serde_json::{Map, Value as Json, json};
 use steadfoot::calc::System;
-use steadfoot::checks::lifting;
+use steadfoot::checks::{lifting, moving};
+use steadfoot::frame;
 use steadfoot::input::{Absent, Field, FieldShape, Value, Values};
 use steadfoot::load_case::Format;
 use steadfoot::project;
@@ -55,6 +56,18 @@ pub fn random_project(random: &mut Random) -> String {
     if random.percent(30) {
         let values = valid_values(random, shake_table::fields::FIELDS, shake_table::fields::faults);
         object.insert("shake_table".into(), Json::Object(written(shake_table::fields::FIELDS, &values)));
+    }
+    if random.percent(30) {
+        let values = valid_values(random, frame::FIELDS, |_, _| {});
+        let mut structure = written(frame::FIELDS, &values);
+        for key in ["storeys", "posts", "faces_x", "faces_y"] {
+            structure.insert(key.into(), json!(2 + random.below(3)));
+        }
+        object.insert("structure".into(), Json::Object(structure));
+    }
+    if random.percent(30) {
+        let values = valid_values(random, moving::FIELDS, |_, _| {});
+        object.insert("moving".into(), Json::Object(written(moving::FIELDS, &values)));
     }
     // With every optional field at random hardly an anchorage is covered: most keep to what has to be said.
     if random.percent(70) {

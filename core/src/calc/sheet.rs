@@ -24,6 +24,10 @@ pub enum Part {
     Feet,
     /// The floor under it, and the way in.
     Floor,
+    /// The frame between its braces.
+    Frame,
+    /// On its way.
+    Moving,
     /// Hanging on a hook.
     Lifting,
     /// What a shake table must show and carry.

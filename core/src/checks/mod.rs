@@ -5,6 +5,7 @@ mod equilibrium;
 pub mod feet;
 pub mod floor;
 pub mod lifting;
+pub mod moving;
 pub mod stability;
 pub mod standing_free;
 pub mod stiffness;

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::floored::{AT_REST, at_rest};
-use super::lifted;
+use super::handled;
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
@@ -96,9 +96,12 @@ fn is_distance(check: &CheckTold) -> bool {
 pub fn role(check: CheckId) -> Role {
     match check {
         CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
-        CheckId::LiftTilt | CheckId::FootPressure => Role::Information,
+        CheckId::LiftTilt | CheckId::MoveRoad | CheckId::FramePeriod | CheckId::FootPressure => Role::Information,
         CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact => Role::Information,
-        _ if lifted::CHECKS.contains(&check) => Role::BeforeBolting,
+        CheckId::FrameBrace | CheckId::FrameGap | CheckId::FrameSlack | CheckId::FrameRails | CheckId::FrameLatch => {
+            Role::Required
+        }
+        _ if handled::CHECKS.contains(&check) => Role::BeforeBolting,
         _ => Role::Required,
     }
 }
@@ -139,7 +142,7 @@ fn all_checks(
     let mut told = Vec::new();
     let mut placed = Vec::new();
     bench.check_places(&mut Sheet::quiet(), &mut placed);
-    let lifted = lifted::lifted(bench);
+    let handled = handled::handled(bench);
     let at_rest = at_rest(bench);
     for &check in CheckId::ALL {
         match check {
@@ -197,8 +200,8 @@ fn all_checks(
                     told.push(check_told(bench, finding, Some(place)));
                 }
             }
-            _ if lifted::CHECKS.contains(&check) => {
-                if let Some(&(finding, state)) = lifted.iter().find(|(finding, _)| finding.check == check) {
+            _ if handled::CHECKS.contains(&check) => {
+                if let Some(&(finding, state)) = handled.iter().find(|(finding, _)| finding.check == check) {
                     told.push(check_told(bench, finding, Some(of_no_case(state, check))));
                 }
             }

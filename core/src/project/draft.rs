@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
-use crate::checks::lifting;
+use crate::checks::{lifting, moving};
 use crate::floor;
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
@@ -40,6 +40,8 @@ pub struct Draft<'n> {
     pub motion: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
     pub anchorage: Option<Ruled<'n, AnchorRule>>,
+    pub structure: Option<Item<'n>>,
+    pub moving: Option<Item<'n>>,
     pub lifting: Option<Item<'n>>,
     pub shake_table: Option<Item<'n>>,
 }
@@ -75,6 +77,8 @@ const PROJECT_PARTS: Others = Others::Only(&[
     "neighbours",
     "drilling",
     "motion",
+    "structure",
+    "moving",
     "lifting",
     "shake_table",
 ]);
@@ -100,6 +104,8 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let [raised, casters, standing] = ["raised", "casters", "standing"].map(in_floor);
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
+    let structure = root.member("structure").map(|spot| item(reader, spot, crate::frame::FIELDS, NO_OTHERS));
+    let moving = root.member("moving").map(|spot| item(reader, spot, moving::FIELDS, NO_OTHERS));
     let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
     let shake_table = root.member("shake_table").map(|spot| item(reader, spot, shake_table::fields::FIELDS, NO_OTHERS));
     let mut draft = Draft {
@@ -124,6 +130,8 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         motion,
         site,
         anchorage,
+        structure,
+        moving,
         lifting,
         shake_table,
         cabinet: None,

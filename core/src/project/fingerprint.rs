@@ -12,7 +12,7 @@ use sha2::{Digest, Sha256};
 use super::draft::{Draft, Item};
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
-use crate::checks::lifting;
+use crate::checks::{lifting, moving};
 use crate::floor;
 use crate::input::{Field, FieldShape, Value, Values};
 use crate::load_out::{content, state};
@@ -57,6 +57,8 @@ pub fn fingerprint(draft: &Draft) -> String {
     {
         canonical.values(rule.id, rule.fields, &item.values);
     }
+    canonical.items(&draft.structure, crate::frame::FIELDS);
+    canonical.items(&draft.moving, moving::FIELDS);
     canonical.items(&draft.lifting, lifting::FIELDS);
     canonical.items(&draft.shake_table, shake_table::fields::FIELDS);
     let mut digits = String::new();

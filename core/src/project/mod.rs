@@ -11,8 +11,8 @@ pub mod drilling;
 mod fingerprint;
 mod floored;
 mod footed;
+mod handled;
 mod holding;
-mod lifted;
 mod loads;
 pub mod neighbour;
 pub mod parts;
@@ -80,6 +80,10 @@ pub struct Project {
     pub neighbours: Vec<Neighbour>,
     /// The holes as the maker of the anchor asks for them.
     pub drilling: Option<Drilling>,
+    /// How its frame is built, by the fields of [`crate::frame`]; without it, the frame is not checked.
+    pub structure: Option<Values>,
+    /// How it is moved, by the fields of [`crate::checks::moving`]; without it, moving is not checked.
+    pub moving: Option<Values>,
     /// How it is lifted, by the fields of [`crate::checks::lifting`]; without it, lifting is not checked.
     pub lifting: Option<Values>,
     /// A test that a cabinet of its kind is to pass; without one, nothing is said of tests.

@@ -4,7 +4,7 @@
 
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
-use crate::checks::lifting;
+use crate::checks::{lifting, moving};
 use crate::floor;
 use crate::input::allowed::CONTENTS_MAX;
 use crate::input::{Field, FieldText};
@@ -328,6 +328,30 @@ pub static PARTS: &[Part] = &[
         noun: "neighbour",
         help: "The same cabinet standing again nearby, bolted into the same slab. One motion shakes all, so its anchors pull at the same time and as hard; what is told is about this cabinet.",
         fresh: r#"{"name": "neighbour", "at_mm": [1200, 0]}"#,
+    },
+    Part {
+        id: "structure",
+        path: "structure",
+        presence: Presence::Optional,
+        fields: crate::frame::FIELDS,
+        texts: crate::frame::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Structure of the frame",
+        noun: "structure",
+        help: "Posts, beams, braces and skins that keep it upright. Gives its period, how far its top moves, and whether braces, rails and latches hold. Without it the frame is taken to be rigid and is not checked.",
+        fresh: r#"{"storeys": 2, "sides_x": "cross-brace", "sides_y": "cross-brace"}"#,
+    },
+    Part {
+        id: "moving",
+        path: "moving",
+        presence: Presence::Optional,
+        fields: moving::FIELDS,
+        texts: moving::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "Moving",
+        noun: "way",
+        help: "How it comes to its place: pushed over sills and ramps, on the forks of a truck, on the road. Its wheels are taken to be where its feet are. Without it moving is not checked.",
+        fresh: r#"{"movers": "men", "people": 2}"#,
     },
     Part {
         id: "lifting",

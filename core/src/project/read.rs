@@ -136,6 +136,8 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             let [x_mm, y_mm] = values.pair(neighbour::AT);
             Neighbour { name: name_of(values, neighbour::NAME), at: Point::new(x_mm, y_mm) }
         }),
+        structure: draft.structure.map(|item| item.values),
+        moving: draft.moving.map(|item| item.values),
         lifting: draft.lifting.map(|item| item.values),
         shake_table: draft.shake_table.map(|table| ShakeTable { values: table.values }),
         fingerprint,

@@ -6,7 +6,7 @@ use super::Project;
 use super::assess::subject_told;
 use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
 use super::floored::{AT_REST, check_state};
-use super::lifted;
+use super::handled;
 use crate::calc::{CheckId, Part, Section, Sheet};
 use crate::load_out;
 use crate::report::outcome::{At, SubjectTold};
@@ -47,9 +47,10 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     if check == Some(CheckId::AnchorAsBuilt) {
         super::as_built::check(project, &mut sheet);
     }
-    let is_lifting = check.is_some_and(|check| lifted::CHECKS.contains(&check));
-    if let (true, Some(hung)) = (is_lifting, lifted::hung(&bench, at.state)) {
-        hung.check(&mut sheet, &mut Vec::new());
+    let is_handling = check.is_some_and(|check| handled::CHECKS.contains(&check));
+    let is_frame = check.is_some_and(|check| check.id().starts_with("frame."));
+    if is_handling {
+        handled::check(&bench, at.state, &mut sheet, &mut Vec::new());
     }
     let mut sections = sheet.sections;
     // A check of a group may be proved on its hottest anchor: then no section bears the group's own name.
@@ -57,7 +58,7 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     let has_own = sections.iter().any(is_own);
     sections.retain(|section| {
         !section.steps.is_empty()
-            && !(is_lifting && section.part == Part::Demand)
+            && !(is_handling && !is_frame && section.part == Part::Demand)
             && (is_needed(section, check, at) || !has_own && section.check == check)
     });
     sections

@@ -18,6 +18,8 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::motion::VERDICT_TEXTS,
         &crate::checks::feet::TEXTS,
         &crate::checks::lifting::TEXTS,
+        &crate::checks::moving::TEXTS,
+        &crate::frame::TEXTS,
         &crate::checks::EQUILIBRIUM_TEXTS,
         &crate::checks::stiffness::TEXTS,
         &crate::checks::floor::TEXTS,

@@ -3,8 +3,8 @@
 mod anchor_modes;
 mod anchor_section;
 mod as_built;
-mod breakout_profile;
 mod ask_the_owner;
+mod breakout_profile;
 mod floor_level;
 mod floor_shown;
 mod fragility;

@@ -37,6 +37,8 @@ pub fn part(part: Part) -> &'static str {
         Part::Anchors => "Anchors",
         Part::Feet => "Feet",
         Part::Floor => "Floor",
+        Part::Frame => "Frame",
+        Part::Moving => "Moving",
         Part::Lifting => "Lifting",
         Part::ShakeTable => "Shake table",
         Part::Limits => "Limits",
@@ -126,7 +128,17 @@ mod tests {
         words.extend([Role::Required, Role::BeforeBolting, Role::Information].map(super::role));
         words.extend([Part::LoadOut, Part::Demand, Part::BaseReactions, Part::StandingFree].map(super::part));
         words.extend(
-            [Part::Anchors, Part::Feet, Part::Floor, Part::Lifting, Part::ShakeTable, Part::Limits].map(super::part),
+            [
+                Part::Anchors,
+                Part::Feet,
+                Part::Floor,
+                Part::Frame,
+                Part::Moving,
+                Part::Lifting,
+                Part::ShakeTable,
+                Part::Limits,
+            ]
+            .map(super::part),
         );
         words.extend([Trust::Published, Trust::Secondary, Trust::Memory, Trust::Derived].map(super::trust_meaning));
         for word in words {

@@ -60,6 +60,8 @@ steps! { 18 "drawing";
     SHORT_SLIDING "" Number (STATICS "" Derived) "sliding": Name;
     SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
     SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
+    SHORT_FRAME "" Number (STATICS "" Derived) "frame": Name;
+    SHORT_MOVING "" Number (STATICS "" Derived) "moving": Name;
     SHORT_LIFTING "" Number (STATICS "" Derived) "lifting": Name;
     SHORT_FLOOR_REST "" Number (STATICS "" Derived) "slab in bending, at rest": Name;
     SHORT_FLOOR_REST_PUNCH "" Number (STATICS "" Derived) "punching, at rest": Name;
@@ -128,6 +130,19 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FreeSliding => SHORT_SLIDING,
         CheckId::FreeTilt => SHORT_TILT,
         CheckId::FreePush => SHORT_PUSH,
+        CheckId::FramePeriod
+        | CheckId::FrameBrace
+        | CheckId::FrameGap
+        | CheckId::FrameSlack
+        | CheckId::FrameRails
+        | CheckId::FrameLatch => SHORT_FRAME,
+        CheckId::MovePush
+        | CheckId::MoveSill
+        | CheckId::MoveBrake
+        | CheckId::MoveTruck
+        | CheckId::MoveForks
+        | CheckId::MoveEntry
+        | CheckId::MoveRoad => SHORT_MOVING,
         CheckId::LiftCentre
         | CheckId::LiftTilt
         | CheckId::LiftAngle

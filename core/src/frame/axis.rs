@@ -1,0 +1,276 @@
+//! The frame of a state pushed along one axis of its plan.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::fields::{
+    BASE, BEAM_INERTIA_X, BEAM_INERTIA_Y, BRACE_AREA, CORNER_STIFFNESS, CORNERS, FACES_X, FACES_Y, HEIGHT, MODULUS,
+    POST_AREA, POST_INERTIA_X, POST_INERTIA_Y, POSTS, SKIN_SHARE, SKIN_THICKNESS, SPAN_X, SPAN_Y, STOREYS, SYSTEM_X,
+    SYSTEM_Y,
+};
+use super::storey::{Column, column_stiffness_n_per_mm};
+use super::sway::{Levels, rayleigh_rad_per_s};
+use super::texts::*;
+use crate::cabinet::Cabinet;
+use crate::calc::number::{floor, hypot, pow};
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, StepId, Subject, System as Units};
+use crate::input::field::Values;
+use crate::load_out::Content;
+
+/// Which way it is pushed.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Axis {
+    /// To the right or to the left.
+    X,
+    /// To the rear or to the front.
+    Y,
+}
+
+/// What makes the faces along an axis stiff.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum System {
+    /// Posts and beams.
+    Portal,
+    /// One diagonal a face.
+    SingleBrace,
+    /// Two crossing diagonals a face.
+    CrossBrace,
+    /// A sheet.
+    Skin,
+}
+
+/// The frame with everything that it carries in one state.
+#[derive(Clone, Copy, Debug)]
+pub struct Swayed<'a> {
+    /// What is known of the frame, in the order of its fields.
+    pub values: &'a Values,
+    /// The cabinet.
+    pub cabinet: &'a Cabinet,
+    /// What is aboard in this state.
+    pub aboard: &'a [&'a Content],
+    /// Mass of the state.
+    pub mass_kg: f64,
+    /// Stiffness of the base against turning under a push along x and along y, moment per radian; none without feet.
+    pub base_nmm: Option<[f64; 2]>,
+}
+
+impl Swayed<'_> {
+    /// The system of an axis.
+    pub fn system(&self, axis: Axis) -> System {
+        let field = if axis == Axis::X { SYSTEM_X } else { SYSTEM_Y };
+        match self.values.choice(field) {
+            Some(1) => System::SingleBrace,
+            Some(2) => System::CrossBrace,
+            Some(3) => System::Skin,
+            _ => System::Portal,
+        }
+    }
+
+    /// The movement of all levels and the period along an axis, told; the movement of the top under the weight laid
+    /// sideways comes back.
+    pub fn tell_sway(&self, axis: Axis, check: CheckId, sheet: &mut Sheet) -> Result<f64, StepId> {
+        let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
+        sheet.open(Part::Frame, Subject::Whole, Some(check), Units::Si);
+        sheet.step(if axis == Axis::X { AXIS_X } else { AXIS_Y }, 0.0);
+        let (lowest, other) = self.tell_storey(axis, sheet)?;
+        let levels = self.levels(lowest, other, base);
+        sheet.each_detailed(M_J, &levels.masses_kg, || Detail::Shape(self.shape(&levels)));
+        sheet.each_detailed(H_J, &levels.heights_mm, || Detail::Shape(self.shape(&levels)));
+        sheet.detailed(K_TH, base, || Detail::Shape(Vec::new()));
+        let movements = levels.movements_mm();
+        let residual = residual(&levels, &movements);
+        sheet.each_detailed(D_J, &movements, || Detail::Residuals(vec![residual]));
+        let sums = |power: i32| -> f64 {
+            levels
+                .masses_kg
+                .iter()
+                .zip(&movements)
+                .map(|(mass, d)| if power == 1 { mass * d } else { mass * (d * d) })
+                .sum()
+        };
+        sheet.step(D_E, sums(2) / sums(1));
+        let frequency = rayleigh_rad_per_s(&levels);
+        let period = 2.0 * core::f64::consts::PI / frequency;
+        sheet.detailed(T_1, period, || {
+            Detail::Residuals(vec![frequency * frequency * sums(2) / sums(1) / 9806.65 - 1.0])
+        });
+        Ok(movements.last().copied().unwrap_or(0.0))
+    }
+
+    /// The period along an axis without its working.
+    pub fn period_s(&self, axis: Axis) -> Result<f64, StepId> {
+        let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
+        let (lowest, other) = self.tell_storey(axis, &mut Sheet::quiet())?;
+        Ok(2.0 * core::f64::consts::PI / rayleigh_rad_per_s(&self.levels(lowest, other, base)))
+    }
+
+    /// Levels with their masses: the frame evenly over its height, contents at the levels beside their middles. What
+    /// falls to the base does not sway.
+    pub fn levels(&self, lowest_n_per_mm: f64, other_n_per_mm: f64, base_nmm: f64) -> Levels {
+        let count = self.storeys();
+        let storey = self.height_mm() / count as f64;
+        let mut masses = vec![0.0; count];
+        let mut lay = |height_mm: f64, mass_kg: f64| {
+            let place = (height_mm / storey).max(0.0).min(count as f64);
+            let below = floor(place);
+            let part = place - below;
+            for (level, share) in [(below, 1.0 - part), (below + 1.0, part)] {
+                if level >= 1.0 && level <= count as f64 {
+                    masses[level as usize - 1] += share * mass_kg;
+                }
+            }
+        };
+        let frame = self.cabinet.frame.mass_kg / count as f64;
+        for level in 0..count {
+            lay((level as f64 + 0.5) * storey, frame);
+        }
+        for content in self.aboard {
+            lay(content.bottom_mm + content.size_mm[2] / 2.0, content.mass_kg);
+        }
+        // A cabinet without anything above its base would not sway at all; a gram keeps the quotient a number.
+        if masses.iter().all(|mass| *mass == 0.0) {
+            masses[count - 1] = 0.001;
+        }
+        Levels {
+            masses_kg: masses,
+            heights_mm: (1..=count).map(|level| level as f64 * storey).collect(),
+            storeys_n_per_mm: (0..count)
+                .map(|level| if level == 0 { lowest_n_per_mm } else { other_n_per_mm })
+                .collect(),
+            base_nmm,
+        }
+    }
+
+    /// Refuses counts that are no whole numbers.
+    pub(super) fn are_whole(&self) -> Result<(), StepId> {
+        let is_whole = |field: usize| self.values.given(field) == floor(self.values.given(field));
+        if [STOREYS, POSTS, FACES_X, FACES_Y].into_iter().all(is_whole) { Ok(()) } else { Err(NOT_WHOLE) }
+    }
+
+    fn storeys(&self) -> usize {
+        floor(self.values.given(STOREYS)).max(1.0) as usize
+    }
+
+    /// Height of the frame.
+    pub fn height_mm(&self) -> f64 {
+        self.values.number(HEIGHT).unwrap_or(self.cabinet.height_mm)
+    }
+
+    pub(super) fn span_mm(&self, axis: Axis) -> f64 {
+        match axis {
+            Axis::X => self.values.number(SPAN_X).unwrap_or(self.cabinet.width_mm),
+            Axis::Y => self.values.number(SPAN_Y).unwrap_or(self.cabinet.depth_mm),
+        }
+    }
+
+    pub(super) fn faces(&self, axis: Axis) -> f64 {
+        self.values.given(if axis == Axis::X { FACES_X } else { FACES_Y })
+    }
+
+    /// The shape of the storeys, told; the stiffness of the lowest and of the others.
+    fn tell_storey(&self, axis: Axis, sheet: &mut Sheet) -> Result<(f64, f64), StepId> {
+        self.are_whole()?;
+        let count = sheet.step(N, self.storeys() as f64);
+        let height = sheet.step(H_F, self.height_mm());
+        let storey = sheet.step(H_S, height / count);
+        let modulus = sheet.step(E, self.values.given(MODULUS));
+        let span = sheet.step(L_B, self.span_mm(axis));
+        match self.system(axis) {
+            System::Portal => self.tell_portal(axis, [modulus, storey, span], sheet),
+            System::Skin => {
+                let thickness = self.values.number(SKIN_THICKNESS).ok_or(NO_SECTION)?;
+                let faces = sheet.step(N_F, self.faces(axis));
+                let shear = sheet.step(G_S, modulus / 2.6);
+                let thickness = sheet.step(T_S, thickness);
+                let share = sheet.step(ETA, self.values.given(SKIN_SHARE));
+                let stiffness = sheet.step(K_SKIN, faces * share * shear * thickness * span / storey);
+                Ok((stiffness, stiffness))
+            }
+            System::SingleBrace | System::CrossBrace => {
+                let area = self.values.number(BRACE_AREA).ok_or(NO_SECTION)?;
+                let post = self.values.number(POST_AREA).ok_or(NO_SECTION)?;
+                let faces = sheet.step(N_F, self.faces(axis));
+                let area = sheet.step(A_D, area);
+                let length = sheet.step(L_D, hypot(span, storey));
+                let cosine = sheet.step(COS, span / length);
+                let braces = sheet.step(K_D, faces * modulus * area / length * (cosine * cosine));
+                let post = sheet.step(A_C, post);
+                let posts = sheet.step(K_P, faces * modulus * post * (span * span) / pow(storey, 3.0));
+                let stiffness = sheet.step(K_BRACED, 1.0 / (1.0 / braces + 1.0 / posts));
+                Ok((stiffness, stiffness))
+            }
+        }
+    }
+
+    fn tell_portal(
+        &self,
+        axis: Axis,
+        [modulus, storey, span]: [f64; 3],
+        sheet: &mut Sheet,
+    ) -> Result<(f64, f64), StepId> {
+        let (post, beam) = match axis {
+            Axis::X => (POST_INERTIA_X, BEAM_INERTIA_X),
+            Axis::Y => (POST_INERTIA_Y, BEAM_INERTIA_Y),
+        };
+        let post = self.values.number(post).ok_or(NO_SECTION)?;
+        let beam = self.values.number(beam).ok_or(NO_SECTION)?;
+        let post = sheet.step(I_C, post);
+        let posts = sheet.step(N_C, self.values.given(POSTS));
+        let beam = sheet.step(I_B, beam);
+        let head = match (self.values.choice(CORNERS), self.values.number(CORNER_STIFFNESS)) {
+            (Some(1), _) => sheet.step(R_T_RIGID, 6.0 * modulus * beam / span),
+            (Some(2), Some(corner)) => {
+                let corner = sheet.step(K_J, corner);
+                sheet.step(R_T, 1.0 / (span / (6.0 * modulus * beam) + 1.0 / corner))
+            }
+            _ => return Err(NO_CORNER),
+        };
+        let shared = sheet.step(N_J, if self.storeys() > 1 { 2.0 } else { 1.0 });
+        let alpha = sheet.step(ALPHA_T, head * storey / (shared * modulus * post));
+        let whole = 12.0 * modulus * post / pow(storey, 3.0);
+        let is_fixed = self.values.choice(BASE) == Some(1);
+        let column = Column {
+            bending_nmm2: modulus * post,
+            height_mm: storey,
+            head_nmm: head / shared,
+            foot_nmm: if is_fixed { f64::INFINITY } else { 0.0 },
+        };
+        debug_assert!(column_stiffness_n_per_mm(&column) > 0.0);
+        let one = match is_fixed {
+            true => sheet.step(K_FIXED, whole * (alpha + 1.0) / (alpha + 4.0)),
+            false => sheet.step(K_PINNED, whole * alpha / (4.0 * alpha + 12.0)),
+        };
+        let lowest = sheet.step(K_PORTAL, posts * one);
+        if self.storeys() == 1 {
+            return Ok((lowest, lowest));
+        }
+        sheet.detailed(K_LOW, lowest, || Detail::Shape(Vec::new()));
+        let one = sheet.step(K_BOTH, whole * alpha / (alpha + 6.0));
+        Ok((lowest, sheet.step(K_PORTAL, posts * one)))
+    }
+
+    fn shape(&self, levels: &Levels) -> Vec<[f64; 2]> {
+        levels.heights_mm.iter().map(|&height| [0.0, height]).collect()
+    }
+
+    /// An outcome of both axes: the worse one.
+    pub(super) fn both(&self, mut of: impl FnMut(Axis) -> Outcome) -> Outcome {
+        let (x, y) = (of(Axis::X), of(Axis::Y));
+        let rank = |outcome: &Outcome| match outcome {
+            Outcome::Compared { utilisation, .. } if !(*utilisation <= 1.0) => (3, *utilisation),
+            Outcome::NotCovered(_) => (2, 0.0),
+            Outcome::Compared { utilisation, .. } => (1, *utilisation),
+            Outcome::NotNeeded(_) => (0, 0.0),
+        };
+        if rank(&y) > rank(&x) { y } else { x }
+    }
+}
+
+/// What the movements leave of the balance of the lowest storey, relative to the weight.
+fn residual(levels: &Levels, movements: &[f64]) -> f64 {
+    let weight = |level: usize| levels.masses_kg[level] * 9.80665;
+    let whole: f64 = (0..movements.len()).map(weight).sum();
+    let turning: f64 = (0..movements.len()).map(|level| weight(level) * levels.heights_mm[level]).sum();
+    let sway = movements[0] - turning / levels.base_nmm * levels.heights_mm[0];
+    (sway * levels.storeys_n_per_mm[0] - whole) / whole
+}

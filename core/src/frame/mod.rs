@@ -1,0 +1,20 @@
+//! The frame: how stiff the cabinet stands between its braces, its period, how far its top moves, what its braces feel.
+//!
+//! Storeys in series, each with its posts, braces, skins or portal frames; below them the base that turns on its feet.
+//! Pushed straight to the side or straight to the rear, each for itself.
+
+mod axis;
+mod brace;
+mod fields;
+mod storey;
+mod strength;
+mod sway;
+mod texts;
+
+pub use axis::{Axis, Swayed, System as SideSystem};
+pub use brace::Asked;
+pub use fields::{FIELD_TEXTS, FIELDS};
+pub use storey::{Column, column_stiffness_n_per_mm, portal_stiffness_n_per_mm};
+pub use strength::{Buckling, Curve, aisc_critical_mpa, en_reduction};
+pub use sway::{Levels, rayleigh_rad_per_s};
+pub use texts::TEXTS;
