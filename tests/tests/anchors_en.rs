@@ -336,6 +336,28 @@ fn every_word_of_a_choice_has_its_label() {
     }
 }
 
+/// Reported, not gated: `cargo test -p steadfoot-tests --test anchors_en -- --ignored --nocapture`.
+#[test]
+#[ignore = "times the machine"]
+fn cost_of_one_call() {
+    let anchors: Vec<Json> = [0.0, 150.0, 900.0, 1050.0].map(|x| bolt(x, 0.0)).to_vec();
+    let case =
+        case(json!({ "anchors": anchors, "holes": "clearance", "slab": { "left": "-200 mm", "front": "-200 mm" } }));
+    let site = AnchorSite { values: &case.values, anchors: &case.anchors, own: case.own, slab: &case.slab };
+    let mut prepared = (case.rule.prepare)(&site);
+    let mut time = |told: bool, times: usize| {
+        let begin = std::time::Instant::now();
+        for _ in 0..times {
+            let mut sheet = if told { Sheet::told() } else { Sheet::quiet() };
+            let mut findings: Vec<Finding> = Vec::new();
+            prepared.check(&case.forces, Amplification::Plain, &mut sheet, &mut findings);
+        }
+        begin.elapsed().as_secs_f64() / times as f64 * 1e6
+    };
+    let (quiet, told) = (time(false, 100_000), time(true, 10_000));
+    println!("one call of four fasteners in two groups near two edges: {quiet:.2} us quiet, {told:.1} us told");
+}
+
 /// One M16 8.8 headed bolt, 120 mm deep in 300 mm of concrete of 25 MPa, static, pulled and sheared to the right.
 fn base() -> Json {
     json!({
