@@ -79,7 +79,7 @@ pub fn basic(facts: &Facts, body: &Body, piece: Piece, sheet: &mut Sheet) -> Bas
     let by_depth = f64::max(1.0, pow(2.0 * h_ef / h_min, 2.0 / 3.0));
     let psi_h = if c.is_finite() {
         sheet.detailed(C_1, c, line);
-        let by_edge = f64::max(1.0, f64::min(2.0, pow((h_ef + 1.5 * c) / h_min, 2.0 / 3.0)));
+        let by_edge = pow((h_ef + 1.5 * c) / h_min, 2.0 / 3.0).clamp(1.0, 2.0);
         sheet.step(PSI_H, by_thickness.min(by_edge).min(by_depth))
     } else {
         // Without an edge only a slab that is too thin gets here.

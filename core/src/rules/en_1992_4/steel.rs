@@ -85,7 +85,7 @@ pub fn uncovered(facts: &Facts, sharing: usize) -> Option<StepId> {
         return Some(coverage::HARD_STEEL);
     }
     let thick = |anchor: &&Anchor| is_thick(facts, anchor);
-    let Some(anchor) = facts.anchors.iter().find(thick) else { return None };
+    let anchor = facts.anchors.iter().find(thick)?;
     if facts.is_seismic {
         return Some(coverage::SEISMIC_GAP);
     }
