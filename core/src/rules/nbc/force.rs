@@ -84,7 +84,7 @@ pub fn demand(
 
     let s_x = site.s_x;
     let s_1 = sheet.step(steps.s_1, c_p * a_r * a_x / r_p);
-    let s_p = sheet.step(steps.s_p, f64::max(0.7, f64::min(4.0, s_1)));
+    let s_p = sheet.step(steps.s_p, s_1.clamp(0.7, 4.0));
     let c_1 = sheet.step(steps.c_1, 0.3 * s_x * s_1);
     let c_max = sheet.step(steps.c_max, 0.3 * s_x * 4.0);
     let c_min = sheet.step(steps.c_min, 0.3 * s_x * 0.7);
@@ -100,7 +100,7 @@ pub fn demand(
     };
     sheet.step(steps.r_pa[anchors], r_pa);
     let s_1a = sheet.step(steps.s_1a, c_p * a_r * a_x / r_pa);
-    let s_pa = sheet.step(steps.s_pa, f64::max(0.7, f64::min(4.0, s_1a)));
+    let s_pa = sheet.step(steps.s_pa, s_1a.clamp(0.7, 4.0));
     let c_a = sheet.step(steps.c_a, 0.3 * s_x * s_pa);
     sheet.step(steps.v_pa, c_a * w_p);
     sheet.step(steps.not_amplified, 0.0);

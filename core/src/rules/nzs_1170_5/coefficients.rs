@@ -43,7 +43,7 @@ pub fn with_period(values: &Values, sheet: &mut Sheet) -> f64 {
         Some(t_p) => {
             let t_p = sheet.step(steps::T_P, t_p);
             let t_1 = sheet.step(steps::T_1, 1.0);
-            sheet.step(steps::C_I, f64::min(2.0, f64::max(0.5, 2.0 * (1.75 - t_p / t_1))))
+            sheet.step(steps::C_I, (2.0 * (1.75 - t_p / t_1)).clamp(0.5, 2.0))
         }
     }
 }
