@@ -30,6 +30,7 @@ const PART_WORDS = {
   "standing-free": "Standing free",
   anchors: "Anchors",
   feet: "Feet",
+  floor: "Floor",
   frame: "Frame",
   moving: "Moving",
   lifting: "Lifting",

@@ -28,7 +28,7 @@ steps! { 137 "floor level study";
 
     GROUNDS "" Number (INPUT "site" Derived) "each line has the ground of its own rule and stands before load factors; what compares is how it grows": Reason;
     LIMITS "" Number (INPUT "site" Derived) "where a line is upright a smallest or a largest force of the rule governs": Reason;
-    JUMPS "" Number (INPUT "site" Derived) "ASCE 7-22 has other factors at grade than a little above, so its line jumps there; storeys make steps": Reason;
+    JUMPS "" Number (INPUT "site" Derived) "ASCE 7-22 and UBC 1994 have other factors at grade than a little above, so their lines jump there; storeys make steps": Reason;
     MISSING "" Number (INPUT "site" Derived) "rules that ask for no height, need other inputs or do not reach a floor are left out, and so is the part of a line that they do not reach": Reason;
 }
 
