@@ -19,7 +19,7 @@ steps! { 20 "stiffness of feet";
     K_STEM "k_s" Stiffness (STATICS "" Derived) "The stem in compression" = "E_s * 0.7853981633974483 * d_s^2 / L_s";
     K_FOOT "k_f" Stiffness (STATICS "springs in series" Derived) "The foot on its stem and the concrete" = "1 / (1 / k_p + 1 / k_s)";
     K_PAD "k_pad" Stiffness (INPUT "cabinet.feet" Derived) "Stiffness of the pad or the soft tread, given": Given;
-    K_SLAB "k_slab" Stiffness (STATICS "slab on the ground" Derived) "Stiffness of the slab on the ground under one leg, of its own section": Given;
+    K_SLAB "k_slab" Stiffness (STATICS "slab on the ground" Derived) "The slab on the ground under one leg, worked out in a section of its own": Given;
     K_EACH "k_i" Stiffness (STATICS "" Derived) "Springs in series: concrete, stem, pad, slab, as far as there are any": Given;
     K_SERIES "k_f" Stiffness (STATICS "springs in series" Derived) "The foot on everything under it" = "1 / sum(1 / k_i)";
     K_ANCHOR "k_a" Stiffness (STATICS "anchor rule" Derived) "Stiffness of the anchor by its rule": Given;

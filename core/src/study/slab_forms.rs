@@ -24,7 +24,7 @@ steps! { 162 "forms for a slab on the ground";
     AREAS "" Number (INPUT "" Derived) "Loads of the Army manual": Name;
     FORM "" Number (INPUT "" Derived) "form": Name;
     STRESS "" Number (INPUT "" Derived) "tension": Name;
-    SETTLES "" Number (INPUT "" Derived) "settlement": Name;
+    SETTLES "" Number (INPUT "" Derived) "settlement, in mm": Name;
     SHARE "" Number (INPUT "" Derived) "over the flexural strength": Name;
     LOAD "" Number (INPUT "" Derived) "load of one leg": Name;
     PRESSURE "" Number (INPUT "" Derived) "allowed load over an area": Name;
@@ -107,7 +107,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             columns: vec![
                 Column::words(FORM),
                 Column::up(STRESS, Kind::Stress),
-                Column::up(SETTLES, Kind::Length),
+                Column::up(SETTLES, Kind::Number),
                 Column::up(SHARE, Kind::Utilisation),
             ],
             rows,

@@ -24,7 +24,7 @@ steps! { 168 "uneven floor";
     NOW_GAP "" Number (INPUT "" Derived) "gap as given": Name;
     SHIMMED "" Number (INPUT "" Derived) "force, shimmed": Name;
     AS_GIVEN "" Number (INPUT "" Derived) "force, with the gaps as given": Name;
-    LIFTS "" Number (INPUT "" Derived) "hollow at which it hangs": Name;
+    LIFTS "" Number (INPUT "" Derived) "hollow at which it hangs, in mm": Name;
     HEAVIEST "" Number (INPUT "" Derived) "heaviest other foot then": Name;
     SHARE "" Number (INPUT "" Derived) "over its share on an even floor": Name;
     RIGID "" Number (INPUT "" Derived) "the base is taken as rigid: a frame that twists follows the floor and levels the feet; on a stiff frame less than a millimetre unloads a foot": Reason;
@@ -95,7 +95,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         Column::up(SHIMMED, Kind::Force),
         Column::nearest(NOW_GAP, Kind::Length),
         Column::up(AS_GIVEN, Kind::Force),
-        Column::down(LIFTS, Kind::Length),
+        Column::down(LIFTS, Kind::Number),
         Column::up(HEAVIEST, Kind::Force),
         Column::up(SHARE, Kind::Number),
     ];
