@@ -30,18 +30,20 @@ function fileOf(name, text) {
   return path;
 }
 
-async function sheetOf(page, kind) {
-  await page.waitForFunction((word) => document.querySelector(`steadfoot-worksheet[kind=${word}]`)?.shadowRoot?.querySelector('.study[aria-busy=false]'), { timeout: 60_000 }, kind);
-  return page.evaluateHandle((word) => document.querySelector(`steadfoot-worksheet[kind=${word}]`).shadowRoot, kind);
+/** One study of the chapter's worksheet, once it has answered. */
+async function sheetOf(page, id) {
+  const found = (word) => document.querySelector('steadfoot-worksheet[kind=rocking]')?.shadowRoot?.querySelector(`.study[data-study=${word}]`);
+  await page.waitForFunction(`(${found})('${id}')?.getAttribute('aria-busy') === 'false'`, { timeout: 90_000 });
+  return page.evaluateHandle(found, id);
 }
 
 /** Waits until a study of the sheet has answered, and gives its words. */
 async function answered(page, root, done) {
   await page.waitForFunction((shadow, has) => {
-    const study = shadow.querySelector('.study');
+    const study = shadow;
     return study.getAttribute('aria-busy') === 'false' && new RegExp(has).test(study.textContent);
   }, { timeout: 60_000 }, root, done);
-  return root.evaluate((shadow) => shadow.querySelector('.study').textContent);
+  return root.evaluate((shadow) => shadow.textContent);
 }
 
 for (const where of [{ browser: 'chromium', from: 'file' }, { browser: 'firefox', from: 'file' }]) {
@@ -65,7 +67,7 @@ for (const where of [{ browser: 'chromium', from: 'file' }, { browser: 'firefox'
     }
     const pivots = new Set(seen.filter(({ angle }) => angle !== 0).map(({ transform, angle }) => `${Math.sign(angle)} ${transform.split(',')[1] ?? transform.split(' ')[1]}`));
     assert.equal(pivots.size, 2, 'each side has its own edge');
-    const words = await root.evaluate((shadow) => shadow.querySelector('.study').textContent);
+    const words = await root.evaluate((shadow) => shadow.textContent);
     for (const word of ['may fall', 'marginal', 'stands', 'comes to rest', 'falls over']) assert.ok(words.includes(word), word);
   }));
 
@@ -93,7 +95,7 @@ test('a record may be dropped on its study, and a project still on the page', ()
   const drop = (name, text) => root.evaluate((shadow, file, content) => {
     const transfer = new DataTransfer();
     transfer.items.add(new File([content], file));
-    shadow.querySelector('.study').dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, composed: true, dataTransfer: transfer }));
+    shadow.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, composed: true, dataTransfer: transfer }));
   }, name, text);
   await drop('dropped.txt', record(0.4));
   assert.ok((await answered(page, root, 'ASCE/SEI 43-05, approximate')).includes('dropped.txt'));

@@ -9,6 +9,9 @@ use wasmi::{Config, Engine, ExternType, Func, Linker, Module, Store, Val};
 /// Counted with rustc 1.95.0 and wasmi 2.0.0. A change that moves it says why in its own commit.
 const SELF_CHECK_INSTRUCTIONS: u64 = 96_955_021;
 
+/// One body under one record of 30 s with values every 0.02 s, rocking nearly all the time; counted likewise.
+const ROCKING_INSTRUCTIONS: u64 = 13_649_850;
+
 /// How far above the last count a change may go before the gate closes.
 const ALLOWANCE: f64 = 1.05;
 
@@ -117,5 +120,17 @@ fn the_search_for_what_would_hold_takes_no_more_instructions_than_before() {
     assert_ne!(value, 0, "there is something to search");
     assert_eq!(value, steadfoot::explore::search_check(), "the same bits as on this machine");
     let most = SEARCH_INSTRUCTIONS as f64 * ALLOWANCE;
+    assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
+}
+
+#[test]
+fn rocking_under_a_record_takes_no_more_instructions_than_before() {
+    let wasm = shipped();
+    let (value, instructions) = Opened::new(&wasm, "rocking_check").call();
+    println!(
+        "rocking_check() = {value:08x} in {instructions} instructions; the gate is at 1.05 times {ROCKING_INSTRUCTIONS}"
+    );
+    assert_eq!(value, steadfoot::motion::rocking_check(), "the same bits natively");
+    let most = ROCKING_INSTRUCTIONS as f64 * ALLOWANCE;
     assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
 }

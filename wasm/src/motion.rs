@@ -21,6 +21,12 @@ struct PathTold {
     state: String,
 }
 
+/// Rocks a built-in body through half a minute of shaking and returns a hash of the bits, without any JavaScript value.
+#[wasm_bindgen]
+pub fn rocking_check() -> u32 {
+    steadfoot::motion::rocking_check()
+}
+
 /// The path of the body that lifts first; null where there is nothing to follow. `extra` is the text of a record.
 #[wasm_bindgen]
 pub fn rocking_path(text: &str, extra: &str) -> JsValue {
