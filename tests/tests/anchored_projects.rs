@@ -6,6 +6,7 @@ use steadfoot::calc::{Status, System};
 use steadfoot::geometry::Point;
 use steadfoot::project::{self, assess};
 use steadfoot::report::outcome::{CheckTold, Report};
+use steadfoot_tests::proof::Proof;
 use steadfoot_tests::random::Random;
 
 /// The demo of a full cabinet.
@@ -188,4 +189,40 @@ fn an_attachment_limits_what_the_anchors_feel() {
     let tension = check(&limited, "anchor.tension.steel");
     assert!((tension.value.unwrap() - 8e3).abs() < 1e-6);
     assert!((check(&limited, "anchor.shear.steel").value.unwrap() - 3e3).abs() < 1e-6);
+}
+
+/// Slotted holes, one amplified direction, an attachment: the working of each proves itself, and says what it took.
+#[test]
+fn the_working_of_slots_and_options_proves_itself() {
+    let mut slotted = demo();
+    for (place, word) in ["slot-x", "standard", "slot-y", "standard"].iter().enumerate() {
+        slotted["cabinet"]["anchors"][place]["holes"] = json!(word);
+    }
+    let ductile = direct(json!({ "tension_option": "a", "stretch_mm": 200, "buckling": "protected" }));
+    let attachment =
+        json!({ "tension_option": "b", "attachment_tension_n": 8e3, "shear_option": "b", "attachment_shear_n": 3e3 });
+    let texts = steadfoot::report::text_tables::tables();
+    let mut proof = Proof::of(&texts);
+    let mut symbols = Vec::new();
+    for file in [slotted, ductile, direct(attachment)] {
+        let project = project::read(&file.to_string(), System::Si).unwrap();
+        for at in assess(&project).checks.iter().filter_map(|check| check.at) {
+            let sections = project::working(&project, &at);
+            for step in sections.iter().flat_map(|section| &section.steps) {
+                let table = texts.iter().find(|table| table.number == step.id.table).unwrap();
+                symbols.push(format!("{} {}", table.name, table.rows[step.id.row as usize].symbol));
+            }
+            proof.take(&sections);
+        }
+    }
+    let account = proof.close();
+    assert!(account.wrong.is_empty(), "{}", account.wrong.join("\n"));
+    for symbol in [
+        "base reactions w_x_i",
+        "base reactions n_y",
+        "ACI 318-19, what the attachment passes N_ua",
+        "ACI 318-19, what the attachment passes V_ua",
+    ] {
+        assert!(symbols.iter().any(|known| known == symbol), "{symbol} is told nowhere");
+    }
 }
