@@ -20,6 +20,9 @@ const WORKSHEET_KINDS = {
   "uneven-floor": { title: "What an uneven floor does", fields: ["cabinet.feet[*].gap_mm"], topics: [], studies: ["uneven-floor"] },
   "row-of-cabinets": { title: "A row of cabinets", fields: ["floor.pitch_mm", "floor.aisle_load_mpa"], topics: [], studies: ["row-of-cabinets"] },
   "ask-the-owner": { title: "What to ask the owner of the floor", topics: [], studies: ["ask-the-owner"] },
+  frame: { title: "How stiff the frame is", fields: ["structure.*"], checks: /^frame\./, topics: ["bolted"], studies: ["sway"] },
+  moving: { title: "Whether it comes to its place", fields: ["moving.*"], checks: /^move\./, topics: [] },
+  lifting: { title: "Whether it hangs safely", fields: ["lifting.*", "cabinet.lifting_points[*].at_mm"], checks: /^lift\./, topics: [], studies: ["hook"] },
 };
 
 let sharedStyle = null;

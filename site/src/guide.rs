@@ -76,7 +76,7 @@ mod tests {
     #[test]
     fn chapters_stand_in_the_order_of_their_numbers() {
         let guide = Guide::of(vec![
-            chapter("10-check.md", "check"),
+            chapter("20-check.md", "check"),
             chapter("02-demand.md", "chapter"),
             chapter("01-load-out.md", "chapter"),
             chapter("00-index.md", "landing"),

@@ -136,6 +136,24 @@ const CLAIMS: &[Claim] = &[
     ("21-drilled-bolts.json", |demo| {
         demo.report.verdict == Verdict::CannotBeSaid && demo.check("anchor.tension.bond").status == Status::NotCovered
     }),
+    ("22-on-the-hook.json", |demo| {
+        let status = |id: &str| demo.report.checks.iter().find(|check| check.id == id).map(|check| check.status);
+        status("lift.leg") == Some(Status::Holds)
+            && status("lift.sling") == Some(Status::Holds)
+            && status("lift.attachment") == Some(Status::Fails)
+    }),
+    ("23-slender-braces.json", |demo| {
+        let status = |project: &project::Project| {
+            let checks = project::assess(project).checks;
+            checks.into_iter().find(|check| check.id == "frame.brace").map(|check| check.status)
+        };
+        let mut crossed = demo.project.clone();
+        let rear = steadfoot::frame::FIELDS.iter().position(|field| field.key == "sides_y");
+        if let (Some(structure), Some(rear)) = (&mut crossed.structure, rear) {
+            structure.set_choice(rear, 2);
+        }
+        status(&demo.project) == Some(Status::Fails) && status(&crossed) == Some(Status::Holds)
+    }),
     ("40-slab-on-the-ground.json", |demo| {
         let find = |id: &str| demo.report.checks.iter().find(|check| check.id == id);
         find("slab.quake.bending").is_some_and(|check| check.status == Status::Holds)

@@ -163,7 +163,7 @@ checks! {
     RouteContact "route.wheel" "wheel" Pressure "Way in: pressure of a wheel on concrete";
     FreeTipping "free.tipping" "tipping" Acceleration "Standing free: tipping";
     FreeSliding "free.sliding" "sliding" Acceleration "Standing free: sliding";
-    FramePeriod "frame.period" "period" Time "Frame: rigid or flexible";
+    FramePeriod "frame.period" "period" Time "Frame: stiff enough to count as rigid";
     FrameBrace "frame.brace" "brace" Force "Frame: braces of the lowest storey";
     FrameGap "frame.gap" "gap" Length "Frame: gap to the neighbour";
     FrameSlack "frame.slack" "slack" Length "Frame: slack of bars and hoses to the neighbour";

@@ -104,6 +104,15 @@ impl Swayed<'_> {
         Ok(2.0 * core::f64::consts::PI / rayleigh_rad_per_s(&self.levels(lowest, other, base)))
     }
 
+    /// Heights of the levels and their movements under the weight laid sideways, without the working.
+    pub fn movements_mm(&self, axis: Axis) -> Result<Vec<[f64; 2]>, StepId> {
+        let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
+        let (lowest, other) = self.tell_storey(axis, &mut Sheet::quiet())?;
+        let levels = self.levels(lowest, other, base);
+        let movements = levels.movements_mm();
+        Ok(levels.heights_mm.into_iter().zip(movements).map(|(height, movement)| [height, movement]).collect())
+    }
+
     /// Levels with their masses: the frame evenly over its height, contents at the levels beside their middles. What
     /// falls to the base does not sway.
     pub fn levels(&self, lowest_n_per_mm: f64, other_n_per_mm: f64, base_nmm: f64) -> Levels {

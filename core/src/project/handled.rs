@@ -2,6 +2,7 @@
 
 use alloc::vec::Vec;
 
+use super::Project;
 use super::bench::Bench;
 use crate::base_reactions::Foot;
 use crate::calc::{CheckId, Outcome, Sheet, Status};
@@ -61,7 +62,7 @@ pub fn check(bench: &Bench, state: usize, sheet: &mut Sheet, findings: &mut Vec<
     let (project, load) = (bench.project, &bench.loads[state]);
     let (mass_kg, centre_mm) = (load.mass_kg, load.centre_mm);
     if let Some(values) = &project.structure {
-        swayed(bench, state, values, &mut |swayed| swayed.check(asked(bench), sheet, findings));
+        swayed_on(bench, state, values, &mut |swayed| swayed.check(asked(bench), sheet, findings));
     }
     if let Some(values) = &project.moving {
         let size_mm = [project.cabinet.width_mm, project.cabinet.depth_mm];
@@ -84,8 +85,15 @@ fn asked(bench: &Bench) -> Option<Asked> {
     })
 }
 
+/// Hands over the frame of a project in a state; nothing where its structure is not given.
+pub fn swayed(project: &Project, state: usize, then: &mut dyn FnMut(&Swayed)) {
+    if let Some(values) = &project.structure {
+        swayed_on(&Bench::new(project), state, values, then);
+    }
+}
+
 /// Hands over the frame with what is aboard in a state.
-fn swayed(bench: &Bench, state: usize, values: &Values, then: &mut dyn FnMut(&Swayed)) {
+fn swayed_on(bench: &Bench, state: usize, values: &Values, then: &mut dyn FnMut(&Swayed)) {
     let project = bench.project;
     let states = project.all_states();
     let aboard: Vec<&Content> = states[state].aboard.iter().map(|one| &project.contents[one.content]).collect();

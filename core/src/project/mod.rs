@@ -33,6 +33,7 @@ use alloc::vec::Vec;
 pub use as_built::{as_built, as_planned};
 pub use assess::{Quick, assess, quick, quick_told, role};
 pub use drilling::Drilling;
+pub use handled::swayed;
 pub use loads::Tried;
 pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};

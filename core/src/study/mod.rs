@@ -9,6 +9,7 @@ mod floor_level;
 mod floor_shown;
 mod fragility;
 mod free_body;
+mod hook;
 mod ideas;
 pub mod pressure_map;
 mod response_spectrum;
@@ -25,6 +26,7 @@ mod spectra;
 mod standing;
 mod stiffness;
 mod strength;
+mod sway;
 mod uneven_floor;
 mod ways_of_standing;
 mod what_would_hold;
@@ -107,6 +109,8 @@ pub static STUDIES: &[&Study] = &[
     &row_of_cabinets::STUDY,
     &slab_forms::STUDY,
     &ask_the_owner::STUDY,
+    &sway::STUDY,
+    &hook::STUDY,
 ];
 
 /// Their texts, in the same order.
@@ -134,6 +138,8 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &row_of_cabinets::TEXT,
     &slab_forms::TEXT,
     &ask_the_owner::TEXT,
+    &sway::TEXT,
+    &hook::TEXT,
 ];
 
 /// The study of an id.

@@ -204,6 +204,33 @@ pub static KINDS: &[Kind] = &[
         checks: None,
         studies: &["ask-the-owner"],
     },
+    Kind {
+        word: "frame",
+        title: "How stiff the frame is",
+        views: &[],
+        topics: &[Topic::Bolted],
+        tables: &[],
+        checks: Some("frame."),
+        studies: &["sway"],
+    },
+    Kind {
+        word: "moving",
+        title: "Whether it comes to its place",
+        views: &[],
+        topics: &[],
+        tables: &[],
+        checks: Some("move."),
+        studies: &[],
+    },
+    Kind {
+        word: "lifting",
+        title: "Whether it hangs safely",
+        views: &[],
+        topics: &[],
+        tables: &[],
+        checks: Some("lift."),
+        studies: &["hook"],
+    },
 ];
 
 /// The kind of this word.
