@@ -32,7 +32,7 @@ for (const where of bothBrowsers) {
     assert.ok(curves >= 10, `${curves} lines over the height`);
   }));
 
-  test(`a table of spectra is saved with its numbers, notes and cautions ${inWords(where)}`, () => visit({ ...where, page: 'steadfoot.html#demand' }, async ({ page, downloads }) => {
+  test(`a table of spectra is saved with its numbers, notes and cautions ${inWords(where)}`, () => visit({ ...where, page: 'steadfoot.html#shake-table' }, async ({ page, downloads }) => {
     const root = await worksheetOf(page, 'shake-table');
     const rows = await rowsOf(root, 'required-spectra', 'Telecom zones');
     await root.evaluate((shadow) => {
@@ -49,14 +49,14 @@ for (const where of bothBrowsers) {
     for (const caution of texts().cautions) assert.ok(lines.some((line) => line.includes(caution.slice(0, 40).replaceAll('"', '""'))), caution);
   }));
 
-  test(`a rig that is described is compared, and says so in words ${inWords(where)}`, () => visit({ ...where, page: 'steadfoot.html#demand' }, async ({ page }) => {
+  test(`a rig that is described is compared, and says so in words ${inWords(where)}`, () => visit({ ...where, page: 'steadfoot.html#shake-table' }, async ({ page }) => {
     const root = await worksheetOf(page, 'shake-table');
     const used = await rowsOf(root, 'test-rig', 'How far the rig');
     assert.deepEqual(used.map((row) => [row[0], row[2]]).slice(0, 2), [['payload', 'holds'], ['overturning moment', 'fails']]);
   }));
 }
 
-test('the spectra stand on the page without scripts, too', () => visit({ page: 'demand.html', scripts: 'off' }, async ({ page }) => {
+test('the spectra stand on the page without scripts, too', () => visit({ page: 'shake-table.html', scripts: 'off' }, async ({ page }) => {
   const names = await page.$$eval('.study[data-study="required-spectra"] caption', (captions) => captions.map((one) => one.textContent));
   assert.ok(names.length >= 4, `${names}`);
   assert.ok((await page.$eval('.study[data-study="required-spectra"]', (one) => one.textContent)).includes('no force to design anchors for'));
