@@ -57,7 +57,7 @@ pub fn random_project(random: &mut Random) -> String {
         let values = valid_values(random, shake_table::fields::FIELDS, shake_table::fields::faults);
         object.insert("shake_table".into(), Json::Object(written(shake_table::fields::FIELDS, &values)));
     }
-    if random.percent(30) {
+    if random.percent(10) {
         let values = valid_values(random, frame::FIELDS, |_, _| {});
         let mut structure = written(frame::FIELDS, &values);
         for key in ["storeys", "posts", "faces_x", "faces_y"] {

@@ -7,7 +7,10 @@ use steadfoot_site::{build, workspace::Workspace};
 use wasmi::{Config, Engine, ExternType, Func, Linker, Module, Store, Val};
 
 /// Counted with rustc 1.95.0 and wasmi 2.0.0. A change that moves it says why in its own commit.
-const SELF_CHECK_INSTRUCTIONS: u64 = 96_955_021;
+///
+/// It rose from 96 955 021 when anchors got bond, lasting pull, ductility and thickness, feet and anchors what lies in
+/// series with them, and standing free its two tests: more is checked at every place.
+const SELF_CHECK_INSTRUCTIONS: u64 = 125_365_545;
 
 /// One body under one record of 30 s with values every 0.02 s, rocking nearly all the time; counted likewise.
 const ROCKING_INSTRUCTIONS: u64 = 13_649_850;

@@ -60,9 +60,6 @@ steps! { 18 "drawing";
     SHORT_SLIDING "" Number (STATICS "" Derived) "sliding": Name;
     SHORT_TILT "" Number (STATICS "" Derived) "tilt of 10°": Name;
     SHORT_PUSH "" Number (STATICS "" Derived) "stability push": Name;
-    SHORT_FRAME "" Number (STATICS "" Derived) "frame": Name;
-    SHORT_MOVING "" Number (STATICS "" Derived) "moving": Name;
-    SHORT_LIFTING "" Number (STATICS "" Derived) "lifting": Name;
     SHORT_FLOOR_REST "" Number (STATICS "" Derived) "slab in bending, at rest": Name;
     SHORT_FLOOR_REST_PUNCH "" Number (STATICS "" Derived) "punching, at rest": Name;
     SHORT_FLOOR_QUAKE "" Number (STATICS "" Derived) "slab in bending": Name;
@@ -80,6 +77,26 @@ steps! { 18 "drawing";
     SHORT_FLOOR_ROLLED "" Number (STATICS "" Derived) "panel, rolled over": Name;
     SHORT_FLOOR_ROUTE "" Number (STATICS "" Derived) "slab, rolled over": Name;
     SHORT_FLOOR_WHEEL "" Number (STATICS "" Derived) "wheel pressure": Name;
+    SHORT_FRAME_PERIOD "" Number (STATICS "" Derived) "rigid frame": Name;
+    SHORT_FRAME_BRACE "" Number (STATICS "" Derived) "braces": Name;
+    SHORT_FRAME_GAP "" Number (STATICS "" Derived) "gap": Name;
+    SHORT_FRAME_SLACK "" Number (STATICS "" Derived) "slack": Name;
+    SHORT_FRAME_RAILS "" Number (STATICS "" Derived) "rails": Name;
+    SHORT_FRAME_LATCH "" Number (STATICS "" Derived) "latch": Name;
+    SHORT_MOVE_PUSH "" Number (STATICS "" Derived) "pushing off": Name;
+    SHORT_MOVE_SILL "" Number (STATICS "" Derived) "sill": Name;
+    SHORT_MOVE_BRAKE "" Number (STATICS "" Derived) "braking": Name;
+    SHORT_MOVE_TRUCK "" Number (STATICS "" Derived) "fork truck": Name;
+    SHORT_MOVE_FORKS "" Number (STATICS "" Derived) "off the forks": Name;
+    SHORT_MOVE_ENTRY "" Number (STATICS "" Derived) "forks under it": Name;
+    SHORT_MOVE_ROAD "" Number (STATICS "" Derived) "on a vehicle": Name;
+    SHORT_LIFT_CENTRE "" Number (STATICS "" Derived) "centre below points": Name;
+    SHORT_LIFT_TILT "" Number (STATICS "" Derived) "tilt on the hook": Name;
+    SHORT_LIFT_ANGLE "" Number (STATICS "" Derived) "flat legs": Name;
+    SHORT_LIFT_LEG "" Number (STATICS "" Derived) "leg of the sling": Name;
+    SHORT_LIFT_SLING "" Number (STATICS "" Derived) "sling set": Name;
+    SHORT_LIFT_ATTACHMENT "" Number (STATICS "" Derived) "eyebolts": Name;
+    SHORT_LIFT_THREAD "" Number (STATICS "" Derived) "thread": Name;
     SHORT_OTHER "" Number (STATICS "" Derived) "another check": Name;
 }
 
@@ -130,26 +147,26 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FreeSliding => SHORT_SLIDING,
         CheckId::FreeTilt => SHORT_TILT,
         CheckId::FreePush => SHORT_PUSH,
-        CheckId::FramePeriod
-        | CheckId::FrameBrace
-        | CheckId::FrameGap
-        | CheckId::FrameSlack
-        | CheckId::FrameRails
-        | CheckId::FrameLatch => SHORT_FRAME,
-        CheckId::MovePush
-        | CheckId::MoveSill
-        | CheckId::MoveBrake
-        | CheckId::MoveTruck
-        | CheckId::MoveForks
-        | CheckId::MoveEntry
-        | CheckId::MoveRoad => SHORT_MOVING,
-        CheckId::LiftCentre
-        | CheckId::LiftTilt
-        | CheckId::LiftAngle
-        | CheckId::LiftLeg
-        | CheckId::LiftSling
-        | CheckId::LiftAttachment
-        | CheckId::LiftThread => SHORT_LIFTING,
+        CheckId::FramePeriod => SHORT_FRAME_PERIOD,
+        CheckId::FrameBrace => SHORT_FRAME_BRACE,
+        CheckId::FrameGap => SHORT_FRAME_GAP,
+        CheckId::FrameSlack => SHORT_FRAME_SLACK,
+        CheckId::FrameRails => SHORT_FRAME_RAILS,
+        CheckId::FrameLatch => SHORT_FRAME_LATCH,
+        CheckId::MovePush => SHORT_MOVE_PUSH,
+        CheckId::MoveSill => SHORT_MOVE_SILL,
+        CheckId::MoveBrake => SHORT_MOVE_BRAKE,
+        CheckId::MoveTruck => SHORT_MOVE_TRUCK,
+        CheckId::MoveForks => SHORT_MOVE_FORKS,
+        CheckId::MoveEntry => SHORT_MOVE_ENTRY,
+        CheckId::MoveRoad => SHORT_MOVE_ROAD,
+        CheckId::LiftCentre => SHORT_LIFT_CENTRE,
+        CheckId::LiftTilt => SHORT_LIFT_TILT,
+        CheckId::LiftAngle => SHORT_LIFT_ANGLE,
+        CheckId::LiftLeg => SHORT_LIFT_LEG,
+        CheckId::LiftSling => SHORT_LIFT_SLING,
+        CheckId::LiftAttachment => SHORT_LIFT_ATTACHMENT,
+        CheckId::LiftThread => SHORT_LIFT_THREAD,
         // A check that is new has no short name yet; a test tells.
         #[allow(unreachable_patterns)]
         _ => SHORT_OTHER,
