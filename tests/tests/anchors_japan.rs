@@ -55,7 +55,7 @@ fn random_case(random: &mut Random) -> (Case, WholeLoad) {
         horizontal_n: weight_n * random.between(0.1, 2.0),
         at: Point::new(random.between(0.0, 900.0), random.between(0.0, 900.0)),
         height_mm: random.between(100.0, 2000.0),
-        direction_rad: if random.percent(30) { 0.0 } else { random.between(0.0, 6.28) },
+        direction_rad: if random.percent(30) { 0.0 } else { random.between(0.0, 6.2) },
     };
     (Case { rule, values, own: anchors.len(), anchors, slab, forces }, load)
 }

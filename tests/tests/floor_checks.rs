@@ -338,7 +338,7 @@ fn floor(random: &mut Random, round: usize) -> Value {
         2 => floor["soil"] = json!("clean-sand"),
         _ => floor["subgrade_n_per_mm3"] = json!(0.2),
     }
-    if round % 3 == 0 {
+    if round.is_multiple_of(3) {
         floor["live_load_mpa"] = json!(0.01);
         floor["raised"]["psa_grade"] = json!("medium");
         floor["raised"].as_object_mut().expect("an object").remove("en_class");

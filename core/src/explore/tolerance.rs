@@ -74,6 +74,7 @@ impl Tolerance {
     }
 
     /// Searches the next circle; true while some are left.
+    #[allow(clippy::should_implement_trait, reason = "it says whether there is more, as every search here does")]
     pub fn next(&mut self) -> bool {
         let count = self.project.cabinet.anchors.len();
         if self.circles.len() < count {

@@ -57,9 +57,8 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     let is_own = |section: &Section| section.check == check && subject_told(section.subject) == at.subject;
     let has_own = sections.iter().any(is_own);
     sections.retain(|section| {
-        !section.steps.is_empty()
-            && !(is_handling && !is_frame && section.part == Part::Demand)
-            && (is_needed(section, check, at) || !has_own && section.check == check)
+        let is_idle = section.steps.is_empty() || is_handling && !is_frame && section.part == Part::Demand;
+        !is_idle && (is_needed(section, check, at) || !has_own && section.check == check)
     });
     sections
 }

@@ -77,6 +77,7 @@ pub struct Shown {
 
 /// A picture of a study.
 #[derive(Clone, PartialEq, Debug)]
+#[allow(clippy::large_enum_variant, reason = "a study has a handful of them")]
 pub enum Picture {
     /// Numbers on axes.
     Plot(Plot),

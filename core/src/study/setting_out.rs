@@ -98,7 +98,7 @@ fn coordinates(project: &Project, holes: &[Hole]) -> Table {
     let line = |hole: &Hole| {
         let mut cells = vec![
             Cell::Number(hole.number as f64),
-            Cell::Text(hole.name.clone().unwrap_or_else(String::new)),
+            Cell::Text(hole.name.clone().unwrap_or_default()),
             Cell::Number(hole.at.x_mm),
             Cell::Number(hole.at.y_mm),
         ];
