@@ -20,6 +20,8 @@ pub struct Anchor {
     pub stiffness_n_per_mm: Option<f64>,
     /// The pull that bends its clip or the corner of the base frame by one millimetre, where it is known.
     pub clip_stiffness_n_per_mm: Option<f64>,
+    /// The bracket or clip angle through which it holds, where its shape is given.
+    pub bracket_mm: Option<[f64; 2]>,
     /// What this anchor has otherwise than the anchorage says for all, in the order of the anchor rule's fields; unknown
     /// where it has nothing of its own. Empty without an anchorage.
     pub own: Values,
@@ -45,4 +47,8 @@ fields! {
         "", [];
     CLIP "clip_stiffness_n_per_mm" Number { kind: Kind::Stiffness, min: 1.0, max: 1e9 }, Unknown,
         "Stiffness of its clip", "Of the clip angle, the bracket or the corner of the base frame through which it holds. It comes in series with the anchor and often governs.", "", [];
+    BRACKET_TOE "bracket_toe_mm" Number { kind: Kind::Length, min: 1.0, max: 2_000.0 }, Unknown,
+        "Bolt to the toe of its bracket", "From the bolt to the far end of the clip that presses on the floor. With the next number it gives how much the clip pries; without both, prying is not counted.", "", [];
+    BRACKET_LEVER "bracket_lever_mm" Number { kind: Kind::Length, min: 0.0, max: 2_000.0 }, Unknown,
+        "Bolt to the cabinet's pull", "From the bolt to the line along which the cabinet pulls the clip up: its upright leg, or the bolts through it.", "", [];
 }

@@ -37,6 +37,7 @@ pub fn agreement(reader: &mut Reader, draft: &Draft) {
     frame_centre(reader, draft);
     feet(reader, draft);
     anchors(reader, draft);
+    brackets(reader, &draft.anchors);
     places(reader, draft, &draft.lifting_points, lifting_point::AT);
     if let (Some(floor), None) = (&draft.floor, &draft.slab) {
         reader.fault(&floor.spot, Problem::NeedsOneOf, "together with slab");
@@ -64,6 +65,19 @@ fn rule_faults(reader: &mut Reader, item: &Item, fields: &[Field], faults: RuleF
         faults(&item.values, &mut found);
         for (place, problem, allowed) in found {
             reader.member_fault(&item.spot, fields[place].key, problem, allowed);
+        }
+    }
+}
+
+/// A bracket has a toe and a lever, or neither.
+fn brackets(reader: &mut Reader, anchors: &[Item]) {
+    for item in anchors.iter().filter(|item| item.is_sound) {
+        let [toe, lever] = [anchor::BRACKET_TOE, anchor::BRACKET_LEVER];
+        let allowed = "bracket_toe_mm and bracket_lever_mm together";
+        match (item.values.number(toe), item.values.number(lever)) {
+            (Some(_), None) => reader.missing(&item.spot, anchor::FIELDS[lever].key, allowed),
+            (None, Some(_)) => reader.missing(&item.spot, anchor::FIELDS[toe].key, allowed),
+            _ => {}
         }
     }
 }

@@ -14,7 +14,7 @@ use super::unbolted::free;
 use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
 use crate::load_case::{Directions, Level};
 use crate::report::missing::{
-    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, STEMS_BEND,
+    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT, STEMS_BEND,
 };
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
@@ -368,6 +368,8 @@ fn absent(bench: &Bench) -> Vec<u16> {
     say(project.site.is_none(), NO_SITE);
     say(project.slab.is_none(), NO_SLAB);
     say(project.anchorage.is_none() && !project.cabinet.anchors.is_empty(), NO_ANCHORAGE);
+    let has_brackets = project.cabinet.anchors.iter().any(|anchor| anchor.bracket_mm.is_some());
+    say(project.anchorage.is_some() && !project.cabinet.anchors.is_empty() && !has_brackets, PRYING_LEFT_OUT);
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
     say(!project.cabinet.lifting_points.is_empty() && project.lifting.is_none(), NO_RIGGING);
     let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());

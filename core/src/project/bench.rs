@@ -9,7 +9,7 @@ use super::floored::Floored;
 use super::footed::{anchored, feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions};
-use crate::base_reactions::{BaseLoad, Reactions, Shear, Supports, Unbalanced, pivots};
+use crate::base_reactions::{BaseLoad, Bracket, Reactions, Shear, Supports, Unbalanced, pivots};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::check_equilibrium;
 use crate::checks::feet::{self, FootForce, FootOnSlab};
@@ -337,7 +337,12 @@ impl<'p> Bench<'p> {
         }
         let Some(anchors) = &mut self.anchors else { return };
         self.forces.clear();
-        self.forces.extend(pulls.iter().zip(&shares).map(|(&tension_n, share)| AnchorForce {
+        let brackets = self.project.cabinet.anchors.iter().map(|anchor| anchor.bracket_mm);
+        let pried = pulls.iter().zip(brackets).enumerate().map(|(anchor, (&pull_n, bracket))| match bracket {
+            Some([toe_mm, lever_mm]) => Bracket { toe_mm, lever_mm }.tension_n(pull_n, anchor, sheet),
+            None => pull_n,
+        });
+        self.forces.extend(pried.zip(&shares).map(|(tension_n, share)| AnchorForce {
             tension_n,
             shear_x_n: share.x_n,
             shear_y_n: share.y_n,

@@ -170,6 +170,10 @@ fn anchor_of(values: &Values, own: Values) -> Anchor {
         as_built: values.numbers(anchor::AS_BUILT).map(|[x_mm, y_mm, _]| Point::new(x_mm, y_mm)),
         stiffness_n_per_mm: values.number(anchor::STIFFNESS),
         clip_stiffness_n_per_mm: values.number(anchor::CLIP),
+        bracket_mm: values
+            .number(anchor::BRACKET_TOE)
+            .zip(values.number(anchor::BRACKET_LEVER))
+            .map(|(toe, lever)| [toe, lever]),
         own,
     }
 }

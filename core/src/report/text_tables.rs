@@ -7,6 +7,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
     let mut tables: alloc::vec::Vec<&'static StepTable> = alloc::vec![
         &crate::load_out::TEXTS,
         &crate::base_reactions::told::TEXTS,
+        &crate::base_reactions::PRYING_TEXTS,
         &crate::checks::standing_free::TEXTS,
         &crate::checks::stability::TEXTS,
         &crate::checks::thresholds::TEXTS,
