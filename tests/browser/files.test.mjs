@@ -26,7 +26,7 @@ async function fileOf(name, content) {
 
 /** Opens a file by the page's own button for it. */
 async function open(root, path) {
-  const input = await root.$('input[type=file]');
+  const input = await root.$('input[aria-label="Project file"]');
   await input.uploadFile(path);
 }
 
