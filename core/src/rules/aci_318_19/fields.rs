@@ -145,25 +145,25 @@ fields! {
     PULLOUT "pullout" Choice(&["by-value", "not-decisive"]), Word(0),
         "Pullout of the report", "Where the report's table prints no value because pullout does not decide, take \u{201c}not decisive\u{201d}.", "ACI 318-19 17.6.3.2.1", ["by the values below", "not decisive, says the report"];
     N_P_CR "n_p_cr_n" Number { kind: Kind::Force, min: 1.0, max: 10_000_000.0 }, Unknown,
-        "N_p,cr", "Pullout strength in cracked concrete, in the report's table for tension, times the report's own factor for the strength of the concrete.", "ACI 318-19 17.6.3.2.1", [];
+        "Pullout N_p,cr", "Pullout strength in cracked concrete, in the report's table for tension, times the report's own factor for the strength of the concrete.", "ACI 318-19 17.6.3.2.1", [];
     N_P_UNCR "n_p_uncr_n" Number { kind: Kind::Force, min: 1.0, max: 10_000_000.0 }, Unknown,
-        "N_p,uncr", "Pullout strength in uncracked concrete, in the report's table for tension, times the report's own factor for the strength of the concrete.", "ACI 318-19 17.6.3.2.1", [];
+        "Pullout N_p,uncr", "Pullout strength in uncracked concrete, in the report's table for tension, times the report's own factor for the strength of the concrete.", "ACI 318-19 17.6.3.2.1", [];
     N_P_EQ "n_p_eq_n" Number { kind: Kind::Force, min: 1.0, max: 10_000_000.0 }, Unknown,
-        "N_p,eq", "Pullout strength under simulated earthquakes, in the report's table for tension as N_p,eq or N_p,seis. Needed in categories C to F.", "ACI 318-19 17.10.3", [];
+        "Pullout N_p,eq", "Pullout strength under simulated earthquakes, in the report's table for tension as N_p,eq or N_p,seis. Needed in categories C to F.", "ACI 318-19 17.10.3", [];
     BOND_STRESS "bond_stress" Choice(&["report", "table-outdoor", "table-indoor"]), Word(0),
         "Bond stress",
         "From the report, or the least values of the code's table, for anchors that are qualified and installed in holes drilled by hammer, in concrete at least 21 days old, above 10 \u{b0}C, of at least 17 MPa.",
         "ACI 318-19 Table 17.6.5.2.5", ["from the report", "least values: outdoors, dry to saturated", "least values: indoors, dry"];
     TAU_CR "tau_cr_mpa" Number { kind: Kind::Stress, min: 0.1, max: 50.0 }, Unknown,
-        "tau_cr", "Characteristic bond stress in cracked concrete, in the report's table for bond, at the temperature, moisture and drilling of the place.", "ACI 318-19 17.6.5.2", [];
+        "Bond stress tau_cr", "Characteristic bond stress in cracked concrete, in the report's table for bond, at the temperature, moisture and drilling of the place.", "ACI 318-19 17.6.5.2", [];
     TAU_UNCR "tau_uncr_mpa" Number { kind: Kind::Stress, min: 0.1, max: 50.0 }, Unknown,
-        "tau_uncr", "Characteristic bond stress in uncracked concrete, in the same table. Needed in cracked concrete too, because it sets the width of what breaks out.", "ACI 318-19 17.6.5.1.2", [];
+        "Bond stress tau_uncr", "Characteristic bond stress in uncracked concrete, in the same table. Needed in cracked concrete too, because it sets the width of what breaks out.", "ACI 318-19 17.6.5.1.2", [];
     ALPHA_N_SEIS "alpha_n_seis" Number { kind: Kind::Number, min: 0.1, max: 1.0 }, Unknown,
-        "alpha_N,seis", "Factor on bond stress under simulated earthquakes, in the report's table for bond. Needed in categories C to F.", "ACI 318-19 17.10.3", [];
+        "Bond factor alpha_N,seis", "Factor on bond stress under simulated earthquakes, in the report's table for bond. Needed in categories C to F.", "ACI 318-19 17.10.3", [];
     V_SA_REPORT "v_sa_n" Number { kind: Kind::Force, min: 1.0, max: 10_000_000.0 }, Unknown,
-        "V_sa", "Strength of the steel in shear, in the report's table for shear. Needed for anchors with a sleeve through the shear plane; for others the code has a formula.", "ACI 318-19 17.7.1.2", [];
+        "Steel in shear V_sa", "Strength of the steel in shear, in the report's table for shear. Needed for anchors with a sleeve through the shear plane; for others the code has a formula.", "ACI 318-19 17.7.1.2", [];
     V_SA_EQ "v_sa_eq_n" Number { kind: Kind::Force, min: 1.0, max: 10_000_000.0 }, Unknown,
-        "V_sa,eq", "Strength of the steel in shear under simulated earthquakes, in the report's table for shear as V_sa,eq or alpha_V,seis V_sa. Needed in categories C to F.", "ACI 318-19 17.10.3", [];
+        "Steel in shear V_sa,eq", "Strength of the steel in shear under simulated earthquakes, in the report's table for shear as V_sa,eq or alpha_V,seis V_sa. Needed in categories C to F.", "ACI 318-19 17.10.3", [];
     SLEEVE "sleeve" Flag, Set(false),
         "Distance sleeve", "Whether a sleeve passes the shear plane or keeps the expanding part away from the surface; the report's drawing shows it.", "ACI 318-19 17.7.1.2, 17.7.2.2.1", [];
     C_AC "c_ac_mm" Number { kind: Kind::Length, min: 5.0, max: 10_000.0 }, Unknown,
