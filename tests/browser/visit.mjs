@@ -156,7 +156,8 @@ export async function until(page, words, claim, ...given) {
 export async function savedFiles(downloads, count = 1) {
   for (let waited = 0; waited < PATIENCE_MS; waited += 100) {
     const names = (await readdir(downloads)).filter((name) => !/\.(part|crdownload|tmp)$/.test(name) && !name.startsWith('.'));
-    const sizes = await Promise.all(names.map(async (name) => (await stat(join(downloads, name))).size));
+    // A browser writes under a name of its own first: what is renamed while it is looked at is not there yet.
+    const sizes = await Promise.all(names.map(async (name) => (await stat(join(downloads, name)).catch(() => ({ size: 0 }))).size));
     if (names.length >= count && sizes.every((bytes) => bytes > 0)) return names.map((name) => join(downloads, name)).sort();
     await new Promise((done) => setTimeout(done, 100));
   }
