@@ -1,6 +1,7 @@
 //! Checks: ids, outcomes, roles.
 
 use super::kind::Kind;
+use super::sheet::Sheet;
 use super::step::StepId;
 
 /// What a check can come to.
@@ -57,6 +58,15 @@ impl Outcome {
             (_, false) => f64::INFINITY,
         };
         Outcome::Compared { value, limit, utilisation }
+    }
+
+    /// The same, with the ratio as a step of the open section; where nothing is left to hold there is no ratio to tell.
+    pub fn told_ratio(value: f64, limit: f64, ratio: StepId, sheet: &mut Sheet) -> Outcome {
+        let outcome = Outcome::demand_over_capacity(value, limit);
+        if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
+            sheet.step(ratio, utilisation);
+        }
+        outcome
     }
 
     /// The word for it: holds only if the utilisation is finite, not negative and not over 1.

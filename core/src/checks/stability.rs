@@ -124,7 +124,7 @@ impl Tested<'_> {
         let t = self.reach(side, sheet);
         let theta = sheet.step(THETA, TILT_RAD);
         let s = sheet.step(S, h * number::tan(theta));
-        told(Outcome::demand_over_capacity(s, t), U_TILT, t, sheet)
+        Outcome::told_ratio(s, t, U_TILT, sheet)
     }
 
     fn push(&self, side: &TestedSide, sheet: &mut Sheet) -> Outcome {
@@ -146,19 +146,11 @@ impl Tested<'_> {
         });
         let m_o = sheet.step(M_O, f * z + v * e);
         let m_r = sheet.step(M_R, w * t);
-        told(Outcome::demand_over_capacity(m_o, m_r), U_PUSH, m_r, sheet)
+        Outcome::told_ratio(m_o, m_r, U_PUSH, sheet)
     }
 
     fn reach(&self, side: &TestedSide, sheet: &mut Sheet) -> f64 {
         let corners = || self.hull.corners().iter().map(|corner| [corner.x_mm, corner.y_mm]).collect();
         sheet.detailed(T, side.reach_mm, || Detail::Shape(corners()))
     }
-}
-
-/// Where nothing holds there is no ratio to tell.
-fn told(outcome: Outcome, row: crate::calc::StepId, limit: f64, sheet: &mut Sheet) -> Outcome {
-    if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
-        sheet.step(row, utilisation);
-    }
-    outcome
 }

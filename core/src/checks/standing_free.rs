@@ -72,7 +72,7 @@ impl Standing<'_> {
         sheet.carry(A_V, self.vertical);
         sheet.carry(A_P, self.push);
         let limit = sheet.step(A_TIP, self.tipping_push(direction_rad));
-        self.compare(U_TIP, limit, sheet)
+        Outcome::told_ratio(self.push, limit, U_TIP, sheet)
     }
 
     /// Sliding, told.
@@ -82,16 +82,7 @@ impl Standing<'_> {
         sheet.carry(A_V, self.vertical);
         sheet.carry(A_P, self.push);
         let limit = sheet.step(A_SLIDE, self.sliding_push());
-        self.compare(U_SLIDE, limit, sheet)
-    }
-
-    fn compare(&self, id: crate::calc::StepId, limit: f64, sheet: &mut Sheet) -> Outcome {
-        let outcome = Outcome::demand_over_capacity(self.push, limit);
-        // Where nothing is left to hold it there is no ratio to tell.
-        if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
-            sheet.step(id, utilisation);
-        }
-        outcome
+        Outcome::told_ratio(self.push, limit, U_SLIDE, sheet)
     }
 
     fn distance_mm(&self, direction_rad: f64) -> f64 {

@@ -9,10 +9,11 @@ use super::fields::{
     SYSTEM_Y,
 };
 use super::storey::{Column, column_stiffness_n_per_mm};
-use super::sway::{Levels, rayleigh_rad_per_s};
+use super::sway::{G_MM_PER_S2, Levels, Sway, whole_movement_mm};
 use super::texts::*;
 use crate::cabinet::Cabinet;
-use crate::calc::number::{floor, hypot, pow};
+use crate::calc::number::{floor, hypot, pow, sqrt};
+use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, StepId, Subject, System as Units};
 use crate::input::field::Values;
 use crate::load_out::Content;
@@ -52,6 +53,8 @@ pub struct Swayed<'a> {
     pub mass_kg: f64,
     /// Stiffness of the base against turning under a push along x and along y, moment per radian; none without feet.
     pub base_nmm: Option<[f64; 2]>,
+    /// Where the feet stand.
+    pub feet_mm: &'a [[f64; 2]],
 }
 
 impl Swayed<'_> {
@@ -66,51 +69,24 @@ impl Swayed<'_> {
         }
     }
 
-    /// The movement of all levels and the period along an axis, told; the movement of the top under the weight laid
-    /// sideways comes back.
-    pub fn tell_sway(&self, axis: Axis, check: CheckId, sheet: &mut Sheet) -> Result<f64, StepId> {
+    /// How it sways along an axis under its own weight laid sideways, told in a section of the check.
+    pub fn sway(&self, axis: Axis, check: CheckId, sheet: &mut Sheet) -> Result<Sway, StepId> {
         let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
         sheet.open(Part::Frame, Subject::Whole, Some(check), Units::Si);
         sheet.step(if axis == Axis::X { AXIS_X } else { AXIS_Y }, 0.0);
         let (lowest, other) = self.tell_storey(axis, sheet)?;
         let levels = self.levels(lowest, other, base);
-        sheet.each_detailed(M_J, &levels.masses_kg, || Detail::Shape(self.shape(&levels)));
-        sheet.each_detailed(H_J, &levels.heights_mm, || Detail::Shape(self.shape(&levels)));
-        sheet.detailed(K_TH, base, || Detail::Shape(Vec::new()));
-        let movements = levels.movements_mm();
-        let residual = residual(&levels, &movements);
-        sheet.each_detailed(D_J, &movements, || Detail::Residuals(vec![residual]));
-        let sums = |power: i32| -> f64 {
-            levels
-                .masses_kg
-                .iter()
-                .zip(&movements)
-                .map(|(mass, d)| if power == 1 { mass * d } else { mass * (d * d) })
-                .sum()
-        };
-        sheet.step(D_E, sums(2) / sums(1));
-        let frequency = rayleigh_rad_per_s(&levels);
-        let period = 2.0 * core::f64::consts::PI / frequency;
-        sheet.detailed(T_1, period, || {
-            Detail::Residuals(vec![frequency * frequency * sums(2) / sums(1) / 9806.65 - 1.0])
-        });
-        Ok(movements.last().copied().unwrap_or(0.0))
-    }
-
-    /// The period along an axis without its working.
-    pub fn period_s(&self, axis: Axis) -> Result<f64, StepId> {
-        let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
-        let (lowest, other) = self.tell_storey(axis, &mut Sheet::quiet())?;
-        Ok(2.0 * core::f64::consts::PI / rayleigh_rad_per_s(&self.levels(lowest, other, base)))
-    }
-
-    /// Heights of the levels and their movements under the weight laid sideways, without the working.
-    pub fn movements_mm(&self, axis: Axis) -> Result<Vec<[f64; 2]>, StepId> {
-        let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
-        let (lowest, other) = self.tell_storey(axis, &mut Sheet::quiet())?;
-        let levels = self.levels(lowest, other, base);
-        let movements = levels.movements_mm();
-        Ok(levels.heights_mm.into_iter().zip(movements).map(|(height, movement)| [height, movement]).collect())
+        sheet.each_detailed(M_J, &levels.masses_kg, || Detail::Shape(heights(&levels)));
+        sheet.each_detailed(H_J, &levels.heights_mm, || Detail::Shape(heights(&levels)));
+        sheet.detailed(K_TH, base, || Detail::Shape(self.feet_mm.to_vec()));
+        let movements_mm = levels.movements_mm();
+        let residual = residual(&levels, &movements_mm);
+        sheet.each_detailed(D_J, &movements_mm, || Detail::Residuals(vec![residual]));
+        let whole_mm = sheet.step(D_E, whole_movement_mm(&levels.masses_kg, &movements_mm));
+        sheet.step(G_F, G_MM_PER_S2);
+        sheet.step(PI, core::f64::consts::PI);
+        let period_s = sheet.step(T_1, 2.0 * core::f64::consts::PI * sqrt(whole_mm / G_MM_PER_S2));
+        Ok(Sway { heights_mm: levels.heights_mm, movements_mm, period_s, residual })
     }
 
     /// Levels with their masses: the frame evenly over its height, contents at the levels beside their middles. What
@@ -135,10 +111,6 @@ impl Swayed<'_> {
         }
         for content in self.aboard {
             lay(content.bottom_mm + content.size_mm[2] / 2.0, content.mass_kg);
-        }
-        // A cabinet without anything above its base would not sway at all; a gram keeps the quotient a number.
-        if masses.iter().all(|mass| *mass == 0.0) {
-            masses[count - 1] = 0.001;
         }
         Levels {
             masses_kg: masses,
@@ -236,30 +208,25 @@ impl Swayed<'_> {
         };
         let shared = sheet.step(N_J, if self.storeys() > 1 { 2.0 } else { 1.0 });
         let alpha = sheet.step(ALPHA_T, head * storey / (shared * modulus * post));
-        let whole = 12.0 * modulus * post / pow(storey, 3.0);
         let is_fixed = self.values.choice(BASE) == Some(1);
-        let column = Column {
+        let column = |foot_nmm: f64| Column {
             bending_nmm2: modulus * post,
             height_mm: storey,
-            head_nmm: head / shared,
-            foot_nmm: if is_fixed { f64::INFINITY } else { 0.0 },
+            head_nmm: alpha * modulus * post / storey,
+            foot_nmm,
         };
-        debug_assert!(column_stiffness_n_per_mm(&column) > 0.0);
         let one = match is_fixed {
-            true => sheet.step(K_FIXED, whole * (alpha + 1.0) / (alpha + 4.0)),
-            false => sheet.step(K_PINNED, whole * alpha / (4.0 * alpha + 12.0)),
+            true => sheet.step(K_FIXED, column_stiffness_n_per_mm(&column(f64::INFINITY))),
+            false => sheet.step(K_PINNED, column_stiffness_n_per_mm(&column(0.0))),
         };
         let lowest = sheet.step(K_PORTAL, posts * one);
         if self.storeys() == 1 {
             return Ok((lowest, lowest));
         }
-        sheet.detailed(K_LOW, lowest, || Detail::Shape(Vec::new()));
-        let one = sheet.step(K_BOTH, whole * alpha / (alpha + 6.0));
+        sheet.carry(K_LOW, lowest);
+        let between = column(alpha * modulus * post / storey);
+        let one = sheet.step(K_BOTH, column_stiffness_n_per_mm(&between));
         Ok((lowest, sheet.step(K_PORTAL, posts * one)))
-    }
-
-    fn shape(&self, levels: &Levels) -> Vec<[f64; 2]> {
-        levels.heights_mm.iter().map(|&height| [0.0, height]).collect()
     }
 
     /// An outcome of both axes: the worse one.
@@ -275,9 +242,14 @@ impl Swayed<'_> {
     }
 }
 
+/// The heights of the levels, one above the other.
+fn heights(levels: &Levels) -> Vec<[f64; 2]> {
+    levels.heights_mm.iter().map(|&height| [0.0, height]).collect()
+}
+
 /// What the movements leave of the balance of the lowest storey, relative to the weight.
 fn residual(levels: &Levels, movements: &[f64]) -> f64 {
-    let weight = |level: usize| levels.masses_kg[level] * 9.80665;
+    let weight = |level: usize| levels.masses_kg[level] * G_N_PER_KG;
     let whole: f64 = (0..movements.len()).map(weight).sum();
     let turning: f64 = (0..movements.len()).map(|level| weight(level) * levels.heights_mm[level]).sum();
     let sway = movements[0] - turning / levels.base_nmm * levels.heights_mm[0];

@@ -4,7 +4,7 @@
 //! Pushed straight to the side or straight to the rear, each for itself.
 
 mod axis;
-mod brace;
+mod checks;
 mod fields;
 mod storey;
 mod strength;
@@ -12,9 +12,9 @@ mod sway;
 mod texts;
 
 pub use axis::{Axis, Swayed, System as SideSystem};
-pub use brace::Asked;
+pub use checks::Asked;
 pub use fields::{FIELD_TEXTS, FIELDS};
-pub use storey::{Column, column_stiffness_n_per_mm, portal_stiffness_n_per_mm};
+pub use storey::{Column, column_stiffness_n_per_mm};
 pub use strength::{Buckling, Curve, aisc_critical_mpa, en_reduction};
-pub use sway::{Levels, rayleigh_rad_per_s};
+pub use sway::{Levels, Sway, whole_movement_mm};
 pub use texts::TEXTS;

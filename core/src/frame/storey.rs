@@ -36,10 +36,3 @@ pub fn column_stiffness_n_per_mm(column: &Column) -> f64 {
         (false, false) => whole * (a * b + a + b) / (a * b + 4.0 * (a + b) + 12.0),
     }
 }
-
-/// The sideways stiffness of a portal frame of two posts: the beam in sway holds their heads with 6 E I_b / L each,
-/// in series with the corner.
-pub fn portal_stiffness_n_per_mm(post: &Column, beam_bending_nmm2: f64, span_mm: f64, corner_nmm: f64) -> f64 {
-    let head_nmm = 1.0 / (span_mm / (6.0 * beam_bending_nmm2) + 1.0 / corner_nmm);
-    2.0 * column_stiffness_n_per_mm(&Column { head_nmm, ..*post })
-}

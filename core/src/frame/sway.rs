@@ -2,8 +2,6 @@
 
 use alloc::vec::Vec;
 
-use crate::calc::number::sqrt;
-
 /// Masses and storeys from below.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Levels {
@@ -18,7 +16,7 @@ pub struct Levels {
 }
 
 /// Acceleration of gravity in mm/s2.
-const G_MM_PER_S2: f64 = 9806.65;
+pub(super) const G_MM_PER_S2: f64 = 9806.65;
 
 impl Levels {
     /// The movement of each level under its own weight laid sideways, in mm.
@@ -37,25 +35,44 @@ impl Levels {
     }
 }
 
-/// The circular frequency by Rayleigh's quotient with the shape under sideways weight, in rad/s.
+/// How a frame sways under its own weight laid sideways.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Sway {
+    /// Height of each level over the base.
+    pub heights_mm: Vec<f64>,
+    /// Movement of each level.
+    pub movements_mm: Vec<f64>,
+    /// Its period.
+    pub period_s: f64,
+    /// What is left of the balance of the lowest storey, relative to the weight.
+    pub residual: f64,
+}
+
+impl Sway {
+    /// Movement of the highest level.
+    pub fn top_mm(&self) -> f64 {
+        self.movements_mm.last().copied().unwrap_or(0.0)
+    }
+}
+
+/// The movement of the mass as a whole for Rayleigh's quotient: sum of m d^2 over sum of m d.
 ///
-/// An upper bound of the true lowest frequency, near it for such a shape.
+/// The circular frequency is the root of the acceleration of gravity over it: an upper bound of the true lowest one,
+/// near it for the shape under sideways weight.
 ///
 /// ```
-/// use steadfoot::frame::{Levels, rayleigh_rad_per_s};
+/// use steadfoot::frame::{Levels, whole_movement_mm};
 /// let levels = Levels {
 ///     masses_kg: vec![1000.0; 3], heights_mm: vec![1000.0, 2000.0, 3000.0], storeys_n_per_mm: vec![1000.0; 3],
 ///     base_nmm: f64::INFINITY,
 /// };
-/// let frequency_hz = rayleigh_rad_per_s(&levels) / (2.0 * std::f64::consts::PI);
+/// let whole_mm = whole_movement_mm(&levels.masses_kg, &levels.movements_mm());
+/// let frequency_hz = (9806.65 / whole_mm).sqrt() / (2.0 * std::f64::consts::PI);
 /// assert!((frequency_hz - 2.25079).abs() < 1e-4);
 /// ```
-pub fn rayleigh_rad_per_s(levels: &Levels) -> f64 {
-    let movements = levels.movements_mm();
-    let sum = |power: i32| -> f64 {
-        let one =
-            |(mass, movement): (&f64, &f64)| if power == 1 { mass * movement } else { mass * movement * movement };
-        levels.masses_kg.iter().zip(&movements).map(one).sum()
-    };
-    sqrt(G_MM_PER_S2 * sum(1) / sum(2))
+pub fn whole_movement_mm(masses_kg: &[f64], movements_mm: &[f64]) -> f64 {
+    let each = || masses_kg.iter().zip(movements_mm);
+    let squares: f64 = each().map(|(mass, movement)| mass * (movement * movement)).sum();
+    let plain: f64 = each().map(|(mass, movement)| mass * movement).sum();
+    squares / plain
 }

@@ -108,7 +108,8 @@ fn swayed_on(bench: &Bench, state: usize, values: &Values, then: &mut dyn FnMut(
     let base = [turning(|foot| foot.at.x_mm), turning(|foot| foot.at.y_mm)];
     let base_nmm = base.iter().all(|stiffness: &f64| *stiffness > 0.0).then_some(base);
     let mass_kg = bench.loads[state].mass_kg;
-    then(&Swayed { values, cabinet: &project.cabinet, aboard: &aboard, mass_kg, base_nmm });
+    let feet_mm: Vec<[f64; 2]> = feet.iter().map(|foot| [foot.at.x_mm, foot.at.y_mm]).collect();
+    then(&Swayed { values, cabinet: &project.cabinet, aboard: &aboard, mass_kg, base_nmm, feet_mm: &feet_mm });
 }
 
 fn rank(finding: &Finding) -> (u8, f64) {

@@ -61,6 +61,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             break;
         }
     }
+    let ends = points.iter().any(|point| !point[1].is_finite());
     let present = points.iter().find(|point| (point[0] - now).abs() <= 1e-9 * now).filter(|point| point[1].is_finite());
     let axis = |name, kind| Axis { name, kind, scale: AxisScale::Linear, ends: None };
     let plot = Plot {
@@ -76,7 +77,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         vec![Column::nearest(STRENGTH, kind), Column::up(UTILISATION, Kind::Utilisation), Column::words(GOVERNS)];
     let table = Table { name: NAME, columns, rows };
     Ok(Shown {
-        notes: vec![NEVER_FINITE],
+        notes: ends.then_some(NEVER_FINITE).into_iter().collect(),
         tables: vec![table],
         pictures: vec![Picture::Plot(plot)],
         sections: Vec::new(),

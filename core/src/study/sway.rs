@@ -1,12 +1,11 @@
 //! The frame in both directions: period, movement of the top, and the shape in which it sways.
 
-use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::INPUT;
-use crate::calc::{Kind, StepId, steps};
+use crate::calc::{CheckId, Kind, Sheet, StepId, steps};
 use crate::frame::{Axis, Swayed};
 use crate::project::{Project, swayed};
 use crate::report::plot::{Axis as PlotAxis, AxisScale, Curve, Plot, PlotName, Stroke};
@@ -41,10 +40,7 @@ pub static TEXT: StudyText = StudyText {
 
 fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     project.structure.as_ref().ok_or(NO_STRUCTURE)?;
-    let demand = project
-        .site
-        .as_ref()
-        .and_then(|site| (site.rule.demand)(&site.values, 1.0, &mut crate::calc::Sheet::quiet()).ok());
+    let demand = project.site.as_ref().and_then(|site| (site.rule.demand)(&site.values, 1.0, &mut Sheet::quiet()).ok());
     let push = demand.map_or(0.0, |demand| demand.push);
     let mut rows = Vec::new();
     let mut curves = Vec::new();
@@ -52,22 +48,22 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     for (state, load) in project.all_states().iter().enumerate() {
         swayed(project, state, &mut |frame: &Swayed| {
             for (axis, name, stroke) in [(Axis::X, SIDEWAYS, Stroke::Strong), (Axis::Y, REARWARDS, Stroke::Dashed)] {
-                match (frame.period_s(axis), frame.movements_mm(axis)) {
-                    (Ok(period), Ok(movements)) => {
-                        let top = movements.last().map_or(0.0, |one| one[1]) * push;
+                match frame.sway(axis, CheckId::FramePeriod, &mut Sheet::quiet()) {
+                    Ok(sway) => {
                         rows.push(Line::plain(vec![
-                            Cell::Text(String::from(load.name.as_str())),
+                            Cell::Text(load.name.clone()),
                             Cell::Name(name),
-                            Cell::Number(period),
-                            Cell::Number(top),
+                            Cell::Number(sway.period_s),
+                            Cell::Number(sway.top_mm() * push),
                         ]));
                         if state == 0 {
+                            let levels = sway.movements_mm.iter().zip(&sway.heights_mm);
                             let points = core::iter::once([0.0, 0.0])
-                                .chain(movements.iter().map(|[height, movement]| [movement * push, *height]));
+                                .chain(levels.map(|(movement, height)| [movement * push, *height]));
                             curves.push(Curve { name: PlotName::Row(name), points: points.collect(), stroke });
                         }
                     }
-                    (Err(why), _) | (_, Err(why)) => reason = Some(why),
+                    Err(why) => reason = Some(why),
                 }
             }
         });

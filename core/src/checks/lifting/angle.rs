@@ -1,4 +1,4 @@
-use super::{Hung, Leg, compared, texts::*};
+use super::{Hung, Leg, texts::*};
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
 /// The flattest leg that sling tables reach, from the vertical.
@@ -13,7 +13,7 @@ impl Hung<'_> {
             Detail::Shape(self.points.iter().map(|point| [point.at_mm[0], point.at_mm[1]]).collect())
         });
         let most = sheet.step(BETA_MAX, FLATTEST_DEG.to_radians());
-        compared(flattest, most, U_ANGLE, sheet)
+        Outcome::told_ratio(flattest, most, U_ANGLE, sheet)
     }
 }
 

@@ -1,5 +1,5 @@
 use super::eyebolt::{ALONG_DEG, Eyebolt};
-use super::{Hung, Leg, compared, fields, texts::*};
+use super::{Hung, Leg, fields, texts::*};
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Detail, Outcome, Sheet, limit};
 
@@ -40,7 +40,7 @@ impl Hung<'_> {
             None => sheet.step(M_RING, rating_kg),
         };
         let rating = sheet.step(R_PICK, rating_kg * G_N_PER_KG);
-        compared(pull, rating, U_PICK, sheet)
+        Outcome::told_ratio(pull, rating, U_PICK, sheet)
     }
 }
 

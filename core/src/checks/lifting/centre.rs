@@ -1,4 +1,4 @@
-use super::{Hung, compared, texts::*};
+use super::{Hung, texts::*};
 use crate::calc::{CheckId, Outcome, Sheet, limit};
 
 impl Hung<'_> {
@@ -12,6 +12,6 @@ impl Hung<'_> {
             sheet.step(ABOVE, 0.0);
             return Outcome::NotCovered(ABOVE);
         }
-        compared(centre, lowest, U_CENTRE, sheet)
+        Outcome::told_ratio(centre, lowest, U_CENTRE, sheet)
     }
 }

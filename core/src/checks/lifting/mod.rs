@@ -24,7 +24,7 @@ pub use texts::TEXTS;
 
 use crate::cabinet::LiftingPoint;
 use crate::calc::unit::G_N_PER_KG;
-use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
+use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, System};
 use crate::input::field::Values;
 use crate::rules::anchor::{Finding, Findings};
 
@@ -74,7 +74,7 @@ impl Hung<'_> {
             return;
         };
         find(CheckId::LiftAngle, self.check_angle(&legs, sheet));
-        find(CheckId::LiftLeg, self.check_leg(&worst, sheet));
+        find(CheckId::LiftLeg, self.check_leg(&legs, &worst, sheet));
         find(CheckId::LiftSling, self.check_sling(&legs, sheet));
         find(CheckId::LiftAttachment, self.check_attachment(&legs, sheet));
         find(CheckId::LiftThread, self.check_thread(&worst, sheet));
@@ -109,15 +109,6 @@ impl Hung<'_> {
 /// The leg with the hardest pull.
 fn hardest(legs: &[Leg]) -> Option<Leg> {
     legs.iter().copied().reduce(|worst, leg| if leg.tension_n > worst.tension_n { leg } else { worst })
-}
-
-/// A demand over a capacity with the ratio as a step.
-fn compared(value: f64, limit: f64, ratio: StepId, sheet: &mut Sheet) -> Outcome {
-    let outcome = Outcome::demand_over_capacity(value, limit);
-    if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
-        sheet.step(ratio, utilisation);
-    }
-    outcome
 }
 
 /// The tensions of all legs, for a section.

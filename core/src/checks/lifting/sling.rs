@@ -1,5 +1,5 @@
 use super::angle::{FLATTEST_DEG, flattest_rad};
-use super::{Hung, Leg, Sharing, compared, fields, tensions, texts::*};
+use super::{Hung, Leg, Sharing, fields, tensions, texts::*};
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Detail, Outcome, Sheet, limit};
 
@@ -8,19 +8,18 @@ const STEEP_DEG: f64 = 45.0;
 
 impl Hung<'_> {
     /// The pull in the hardest leg against the rating of a single one.
-    pub(super) fn check_leg(&self, worst: &Leg, sheet: &mut Sheet) -> Outcome {
+    pub(super) fn check_leg(&self, legs: &[Leg], worst: &Leg, sheet: &mut Sheet) -> Outcome {
         let Some(leg_kg) = self.values.number(fields::LEG_CAPACITY) else {
             return Outcome::NotCovered(NO_LEG_RATING);
         };
         self.open(CheckId::LiftLeg, sheet);
         self.tell_weight(sheet);
-        let all = super::legs(self);
-        let residual = all.iter().fold(0.0, |most: f64, leg| most.max(leg.residual));
-        sheet.each_detailed(T_I, &tensions(&all), || Detail::Residuals(alloc::vec![residual]));
+        let residual = legs.iter().fold(0.0, |most: f64, leg| most.max(leg.residual));
+        sheet.each_detailed(T_I, &tensions(legs), || Detail::Residuals(alloc::vec![residual]));
         let pull = sheet.detailed(T, worst.tension_n, || Detail::Residuals(alloc::vec![worst.residual]));
         sheet.step(M_LEG, leg_kg);
         let rating = sheet.step(R_LEG, leg_kg * G_N_PER_KG);
-        compared(pull, rating, U_LEG, sheet)
+        Outcome::told_ratio(pull, rating, U_LEG, sheet)
     }
 
     /// The weight against the rating of the whole set by its leg factor.
@@ -45,7 +44,7 @@ impl Hung<'_> {
         sheet.step(M_LEG, leg_kg);
         let set_kg = sheet.step(M_SET, factor * leg_kg);
         let rating = sheet.step(R_SLING, set_kg * G_N_PER_KG);
-        compared(weight, rating, U_SLING, sheet)
+        Outcome::told_ratio(weight, rating, U_SLING, sheet)
     }
 }
 

@@ -1,4 +1,4 @@
-use super::{Hung, compared, texts::*};
+use super::{Hung, texts::*};
 use crate::calc::number::{atan2, hypot};
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
@@ -23,6 +23,6 @@ impl Hung<'_> {
             Detail::Shape(alloc::vec![[0.0, z], [0.0, self.centre_mm[2]], [aside, self.centre_mm[2]]])
         });
         let most = sheet.step(TILT_MAX, TILT_MAX_DEG.to_radians());
-        compared(tilt, most, U_TILT, sheet)
+        Outcome::told_ratio(tilt, most, U_TILT, sheet)
     }
 }

@@ -1,4 +1,4 @@
-use super::{Moved, compared, fields, texts::*};
+use super::{Moved, fields, texts::*};
 use crate::calc::number::sqrt;
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
@@ -20,6 +20,6 @@ impl Moved<'_> {
             sheet.step(STEEP, 0.0);
             return Outcome::Compared { value: braking, limit: tips, utilisation: f64::INFINITY };
         }
-        compared(braking, tips, U_BRAKE, sheet)
+        Outcome::told_ratio(braking, tips, U_BRAKE, sheet)
     }
 }

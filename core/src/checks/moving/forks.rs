@@ -1,4 +1,4 @@
-use super::{Moved, compared, fields, texts::*};
+use super::{Moved, fields, texts::*};
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
 impl Moved<'_> {
@@ -17,7 +17,7 @@ impl Moved<'_> {
             sheet.step(OFF_FORKS, 0.0);
             return Outcome::Compared { value: turn, limit: tips, utilisation: f64::INFINITY };
         }
-        compared(turn, tips, U_FORKS, sheet)
+        Outcome::told_ratio(turn, tips, U_FORKS, sheet)
     }
 
     /// Whether the forks go under the base.
@@ -27,6 +27,6 @@ impl Moved<'_> {
         self.open(CheckId::MoveEntry, sheet);
         let forks = sheet.step(T_F, forks);
         let clear = sheet.step(H_E, clear);
-        compared(forks, clear, U_ENTRY, sheet)
+        Outcome::told_ratio(forks, clear, U_ENTRY, sheet)
     }
 }

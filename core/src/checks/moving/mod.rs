@@ -16,7 +16,7 @@ pub use fields::{FIELD_TEXTS, FIELDS};
 pub use texts::TEXTS;
 
 use crate::calc::unit::G_N_PER_KG;
-use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
+use crate::calc::{CheckId, Part, Sheet, Subject, System};
 use crate::geometry::Hull;
 use crate::input::field::Values;
 use crate::rules::anchor::{Finding, Findings};
@@ -66,13 +66,4 @@ impl Moved<'_> {
         let centre = crate::geometry::Point::new(self.centre_mm[0], self.centre_mm[1]);
         self.hull.nearest_edge(centre).map_or(0.0, |side| crate::calc::number::positive_part(side.distance_mm))
     }
-}
-
-/// A demand over a capacity with the ratio as a step.
-fn compared(value: f64, limit: f64, ratio: StepId, sheet: &mut Sheet) -> Outcome {
-    let outcome = Outcome::demand_over_capacity(value, limit);
-    if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
-        sheet.step(ratio, utilisation);
-    }
-    outcome
 }

@@ -1,6 +1,6 @@
 use alloc::vec;
 
-use super::{Moved, compared, fields, texts::*};
+use super::{Moved, fields, texts::*};
 use crate::calc::number::sqrt;
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
@@ -21,7 +21,7 @@ impl Moved<'_> {
         let start = sheet.step(A_S, self.values.given(fields::START));
         let force = sheet.step(F_PUSH, weight * (slope + rolling) / length + weight * start);
         let team = self.tell_team(sheet);
-        compared(force, team, U_PUSH, sheet)
+        Outcome::told_ratio(force, team, U_PUSH, sheet)
     }
 
     pub(super) fn is_powered(&self) -> bool {

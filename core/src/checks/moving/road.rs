@@ -1,4 +1,4 @@
-use super::{Moved, compared, fields, texts::*};
+use super::{Moved, fields, texts::*};
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
 /// The largest acceleration in any direction, since nobody knows yet which way it will stand: road forward, rail along
@@ -22,6 +22,6 @@ impl Moved<'_> {
         let tips = sheet.step(A_STAND, least / height);
         let id = if by == 1 { C_ROAD } else { C_OTHER };
         let asked = sheet.detailed(id, LARGEST[by], || Detail::Rows(alloc::vec![[by as f64, LARGEST[by]]]));
-        compared(asked, tips, U_ROAD, sheet)
+        Outcome::told_ratio(asked, tips, U_ROAD, sheet)
     }
 }

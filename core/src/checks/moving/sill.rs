@@ -1,6 +1,6 @@
 use alloc::vec::Vec;
 
-use super::{Moved, compared, fields, texts::*};
+use super::{Moved, fields, texts::*};
 use crate::calc::number::sqrt;
 use crate::calc::{CheckId, Detail, Outcome, Sheet, limit};
 
@@ -28,7 +28,7 @@ impl Moved<'_> {
             return Outcome::NotNeeded(POWERED);
         }
         let team = self.tell_team(sheet);
-        compared(force, team, U_PUSH, sheet)
+        Outcome::told_ratio(force, team, U_PUSH, sheet)
     }
 
     /// The largest share of the weight that the wheels on one side of the hull carry.

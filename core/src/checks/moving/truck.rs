@@ -1,4 +1,4 @@
-use super::{Moved, compared, fields, texts::*};
+use super::{Moved, fields, texts::*};
 use crate::calc::{CheckId, Detail, Outcome, Sheet};
 
 impl Moved<'_> {
@@ -23,6 +23,6 @@ impl Moved<'_> {
         let rated_at = sheet.step(C_R, rated_at);
         let away = sheet.detailed(C, away, || Detail::Shape(alloc::vec![[x, y]]));
         let may = sheet.step(M_C, rating.min(rating * rated_at / away));
-        compared(mass, may, U_TRUCK, sheet)
+        Outcome::told_ratio(mass, may, U_TRUCK, sheet)
     }
 }

@@ -11,7 +11,7 @@ use super::strength::{Buckling, Curve, aisc_critical_mpa};
 use super::texts::*;
 use crate::calc::number::{hypot, sqrt};
 use crate::calc::unit::G_N_PER_KG;
-use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, StepId, Subject, System as Units};
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System as Units};
 use crate::load_case::Format;
 use crate::rules::anchor::{Finding, Findings};
 
@@ -50,12 +50,12 @@ impl Swayed<'_> {
     }
 
     fn check_period(&self, axis: Axis, sheet: &mut Sheet) -> Outcome {
-        if let Err(reason) = self.tell_sway(axis, CheckId::FramePeriod, sheet) {
-            return Outcome::NotCovered(reason);
-        }
-        let Ok(period) = self.period_s(axis) else { return Outcome::NotCovered(NO_SECTION) };
+        let period = match self.sway(axis, CheckId::FramePeriod, sheet) {
+            Ok(sway) => sway.period_s,
+            Err(reason) => return Outcome::NotCovered(reason),
+        };
         let rigid = sheet.step(T_R, RIGID_S);
-        compared(period, rigid, U_T, sheet)
+        Outcome::told_ratio(period, rigid, U_T, sheet)
     }
 
     /// The gap, or the slack of what is joined, against the real movement of the top.
@@ -63,12 +63,12 @@ impl Swayed<'_> {
         let field = if check == CheckId::FrameGap { GAP_FIELD } else { SLACK_FIELD };
         let Some(given) = self.values.number(field) else { return Outcome::NotNeeded(NOT_ASKED) };
         let Some(factor) = self.values.number(MOVEMENT) else { return Outcome::NotCovered(NO_FACTOR) };
-        let top = match self.tell_sway(axis, check, sheet) {
-            Ok(top) => top,
+        let sway = match self.sway(axis, check, sheet) {
+            Ok(sway) => sway,
             Err(reason) => return Outcome::NotCovered(reason),
         };
         let push = sheet.step(C_H, asked.horizontal);
-        let top = sheet.detailed(D_TOP, top, || Detail::Residuals(vec![0.0]));
+        let top = sheet.detailed(D_TOP, sway.top_mm(), || Detail::Residuals(vec![sway.residual]));
         let theta = sheet.step(THETA, top / self.height_mm());
         if !(theta < 1.0) {
             sheet.step(UNSTABLE, 0.0);
@@ -81,12 +81,12 @@ impl Swayed<'_> {
         if check == CheckId::FrameGap {
             let gap = sheet.step(GAP, given);
             let needed = sheet.step(S_MIN, real + neighbour);
-            return compared(needed, gap, U_GAP, sheet);
+            return Outcome::told_ratio(needed, gap, U_GAP, sheet);
         }
         let slack = sheet.step(SLACK, given);
         let spare = sheet.step(SPARE, SPARE_MM);
         let needed = sheet.step(L_MIN, real + neighbour + spare);
-        compared(needed, slack, U_SLACK, sheet)
+        Outcome::told_ratio(needed, slack, U_SLACK, sheet)
     }
 
     /// The force in a brace of the lowest storey against its strength.
@@ -131,7 +131,7 @@ impl Swayed<'_> {
             _ => (sheet.step(R_GROSS, 0.9 * yields * area), sheet.step(R_NET, 0.75 * tensile * net)),
         };
         let tension = sheet.step(R_T_MIN, gross.min(through));
-        let in_tension = compared(force, tension, U_BRACE, sheet);
+        let in_tension = Outcome::told_ratio(force, tension, U_BRACE, sheet);
         if system == System::CrossBrace {
             return in_tension;
         }
@@ -153,7 +153,7 @@ impl Swayed<'_> {
                 }
             }
         };
-        let in_compression = compared(force, compression, U_BRACE, sheet);
+        let in_compression = Outcome::told_ratio(force, compression, U_BRACE, sheet);
         if compression < tension { in_compression } else { in_tension }
     }
 
@@ -179,7 +179,7 @@ impl Swayed<'_> {
         let factor = sheet.step(F_V, asked.downwards);
         let felt = sheet.step(M_V, mass * factor);
         let rating = sheet.step(M_RAIL, rating);
-        compared(felt, rating, U_RAIL, sheet)
+        Outcome::told_ratio(felt, rating, U_RAIL, sheet)
     }
 
     fn check_latch(&self, asked: &Asked, sheet: &mut Sheet) -> Outcome {
@@ -190,14 +190,6 @@ impl Swayed<'_> {
         sheet.step(G, G_N_PER_KG);
         let force = sheet.step(F_H, push * mass * G_N_PER_KG);
         let holds = sheet.step(F_RET, holds);
-        compared(force, holds, U_RET, sheet)
+        Outcome::told_ratio(force, holds, U_RET, sheet)
     }
-}
-
-fn compared(value: f64, limit: f64, ratio: StepId, sheet: &mut Sheet) -> Outcome {
-    let outcome = Outcome::demand_over_capacity(value, limit);
-    if let (Outcome::Compared { utilisation, .. }, true) = (outcome, limit > 0.0) {
-        sheet.step(ratio, utilisation);
-    }
-    outcome
 }
