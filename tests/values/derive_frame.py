@@ -1,0 +1,129 @@
+"""Check values of the frame by hand arithmetic: portals by slope deflection, braces, a base that turns, Rayleigh, flats.
+
+Prints frame-derived.json. Plain Python, and nothing of the engine is read.
+"""
+
+import json
+from math import pi, sqrt
+
+E = 200000.0
+G = 9806.65
+# A square hollow section of 60 mm by 3 mm: its bending stiffness in N mm2.
+EI = 74.282e9
+
+
+def project(mass, structure, height=2400, width=1200, feet=1e9, contents=(), site=None):
+    corners = [("a", -1, -1), ("b", 1, -1), ("c", 1, 1), ("d", -1, 1)]
+    made = {"format": "steadfoot 1",
+            "cabinet": {"width_mm": width, "depth_mm": width, "height_mm": height,
+                        "frame": {"mass_kg": mass, "centre_mm": [0, 0, height / 2]},
+                        "feet": [{"name": name, "at_mm": [500 * x, 500 * y], "size_mm": [0, 0], "stiffness_n_per_mm": feet}
+                                 for name, x, y in corners]},
+            "contents": list(contents), "structure": structure, "site": site}
+    return {key: value for key, value in made.items() if value}
+
+
+def load(height, mass=4000, name="load"):
+    return {"name": name, "mass_kg": mass, "bottom_mm": height - 0.5, "size_mm": [100, 100, 1], "offset_mm": [0, 0],
+            "drawn_out_mm": 0}
+
+
+def block(name, source, check, given, expect, state="empty"):
+    return {"block": name, "source": source, "trust": "derived", "runs": "project",
+            "input": {"project": given, "state": state, "checks": [check]}, "expect": expect}
+
+
+def value(at, number, digits, unit=""):
+    made = {"at": at, "value": f"{number:.{digits}f}", "unit": unit}
+    return {key: text for key, text in made.items() if text != ""}
+
+
+def portal(corners, **more):
+    inertia = round(EI / E, 6)
+    return {"sides_x": "portal", "sides_y": "portal", "posts": 2, "post_inertia_x_mm4": inertia, "post_inertia_y_mm4": inertia,
+            "beam_inertia_x_mm4": inertia, "beam_inertia_y_mm4": inertia, **corners, **more}
+
+
+def two_posts(height, span, corner, foot):
+    """Two posts whose heads a beam in sway and a corner hold: the frame solved for its joint's turn and its sway."""
+    head = 1 / (span / (6 * EI) + (1 / corner if corner else 0))
+    # Unknown turns at head and foot; rows: moment at the head, moment at the foot, shear.
+    a, b, c = 4 * EI / height, 2 * EI / height, 6 * EI / height ** 2
+    if foot == "fixed":
+        turn = c / (a + head)
+        shear = 12 * EI / height ** 3 - c * turn
+    else:
+        det = (a + head) * a - b * b
+        turn, low = c * (a - b) / det, c * (a + head - b) / det
+        shear = 12 * EI / height ** 3 - c * (turn + low)
+    return 2 * shear
+
+
+BLOCKS = []
+for foot in ("fixed", "pinned"):
+    for corner in (None, 1e7, 3e7, 1e8):
+        corners = {"corners": "given", "corner_stiffness_nmm": corner} if corner else {"corners": "rigid"}
+        given = project(1000, portal(corners, base=foot))
+        name = f"corners of {corner / 1000:g} N m" if corner else "rigid corners"
+        BLOCKS.append(block(f"portal of two posts, {foot}, {name}", "Our own stiffness solution of the joints",
+                            "frame.period", given, [value("frame/period/k_s", two_posts(2400, 1200, corner, foot), 5, "N/mm")]))
+
+for faces, modulus in ((2, 200000.0), (1, 210000.0)):
+    length = sqrt(1000.0 ** 2 + 2000.0 ** 2)
+    stiffness = faces * modulus * 160 / length * (1000 / length) ** 2
+    given = {"sides_x": "cross-brace", "sides_y": "cross-brace", "brace_area_mm2": 160, "post_area_mm2": 1e6,
+             "modulus_mpa": modulus, "faces_x": faces, "faces_y": faces}
+    BLOCKS.append(block(f"flats of 40 by 4 on {faces} faces, E {modulus / 1000:g} GPa", "Our own statics: E A / L cos^2 a face",
+                        "frame.period", project(4000, given, height=2000, width=1000),
+                        [value("frame/period/k_d", stiffness, 3, "N/mm")]))
+
+four = 2 * two_posts(2400, 1200, None, "fixed")
+rigid = portal({"corners": "rigid"}, base="fixed") | {"posts": 4}
+BLOCKS.append(block("two fixed portals with 4000 kg at the top", "Our own: T = 2 pi sqrt(m / k)", "frame.period",
+                    project(0.001, rigid, contents=[load(2400)]),
+                    [value("frame/period/T", 2 * pi * sqrt(4.0 / four), 4, "s")], "full"))
+DIRECT = {"rule": "direct", "format": "strength", "horizontal_coefficient": 0.3, "vertical_coefficient": 0.0,
+          "gravity_heavy": 1.2, "gravity_light": 0.9}
+BLOCKS.append(block("weight that leans on four posts", "Our own: W / (k h)", "frame.gap",
+                    project(0.001, {**rigid, "gap_mm": 1000, "movement_factor": 1}, contents=[load(2400)], site=DIRECT),
+                    [value("frame/gap/theta", 4 * G / (four * 2400), 4)], "full"))
+
+
+def skin(stiffness, storey):
+    return {"sides_x": "skin", "sides_y": "skin", "skin_mm": 1.0,
+            "skin_share": round(stiffness / (2 * (E / 2.6) * 1200 / storey), 12)}
+
+
+turning = 4 * 20000 * 500.0 ** 2
+together = 1 / (1 / 4770 + 1300.0 ** 2 / turning)
+BLOCKS.append(block("base that turns on four feet", "Our own: 1/k_e = 1/k_f + h^2/k_th", "frame.period",
+                    project(0.001, skin(4770, 1300), height=1300, feet=20000, contents=[load(1300)]),
+                    [value("frame/period/k_s", 4770, 1, "N/mm"), value("frame/period/k_th", turning / 1e6, 0, "kN-m"),
+                     value("frame/period/T", 2 * pi * sqrt(4.0 / together), 4, "s")], "full"))
+shape = (3.0, 5.0, 6.0)
+omega = sqrt(1000 / 1.0 * sum(shape) / sum(d * d for d in shape))
+BLOCKS.append(block("three masses on three springs", "Our own: Rayleigh's quotient with the shape 3, 5, 6", "frame.period",
+                    project(0.001, {"storeys": 3, **skin(1000, 1000)}, height=3000,
+                            contents=[load(1000 * level, 1000, f"m{level}") for level in (1, 2, 3)]),
+                    [value("frame/period/T", 2 * pi / omega, 5, "s")], "full"))
+
+SINGLE = {"sides_x": "single-brace", "sides_y": "single-brace", "post_area_mm2": 1000, "brace_area_mm2": 1000,
+          "brace_net_area_mm2": 1e5, "tensile_mpa": 2500}
+LENGTH = sqrt(2) * 1200
+for strength, slenderness in ((345, 100), (250, 60), (250, 150)):
+    elastic = pi ** 2 * E / slenderness ** 2
+    critical = 0.658 ** (strength / elastic) * strength if strength <= 2.25 * elastic else 0.877 * elastic
+    given = {**SINGLE, "yield_mpa": strength, "brace_radius_mm": round(LENGTH / slenderness, 9)}
+    BLOCKS.append(block(f"critical stress, F_y {strength}, slenderness {slenderness}", "Our own arithmetic of AISC 360 E3",
+                        "frame.brace", project(1000, given, height=1200, site=DIRECT),
+                        [value("frame/brace/F_cr", critical, 3, "MPa")]))
+for standard, demand, hole, gross, net in (("en-1993", "limit-states", 13, 1.0, 0.9 / 1.25), ("aisc-360", "strength", 15, 0.9, 0.75)):
+    area = (40 - hole) * 4
+    given = {"sides_x": "cross-brace", "sides_y": "cross-brace", "post_area_mm2": 1000, "brace_area_mm2": 160,
+             "brace_net_area_mm2": area, "yield_mpa": 235, "tensile_mpa": 360, "standard": standard}
+    BLOCKS.append(block(f"flat of 40 by 4 with one M12, {standard}", "Our own arithmetic", "frame.brace",
+                        project(1000, given, site={**DIRECT, "format": demand}),
+                        [value("frame/brace/R_y", gross * 235 * 160 / 1000, 2, "kN"),
+                         value("frame/brace/R_u", net * 360 * area / 1000, 2, "kN")]))
+
+print("[\n  " + ",\n  ".join(json.dumps(one) for one in BLOCKS) + "\n]")
