@@ -2,10 +2,9 @@
 
 use std::f64::consts::TAU;
 
-use steadfoot::input::Problem;
 use steadfoot::motion::{
-    End, Following, Fragility, Grip, Pulse, PulseForm, Record, RecordForm, RecordUnit, RockingBody, Scaled, Scheme,
-    Side, SpectrumSetting, Word, first_fall, read_record, response, rock, slide,
+    End, Following, Fragility, Grip, Pulse, PulseForm, Record, RockingBody, Scaled, Scheme, Side, SpectrumSetting,
+    Word, first_fall, response, rock, slide,
 };
 use steadfoot_tests::proof::Proof;
 use steadfoot_tests::random::Random;
@@ -292,96 +291,6 @@ fn sliding_does_not_depend_on_how_a_record_is_cut() {
         assert!((one.residual_mm - other.residual_mm).abs() < 1e-6 * (1.0 + one.peak_mm));
         let firm = Grip { standing: 3.0, sliding: 3.0, ..grip };
         assert_eq!(slide(&firm, &record).peak_mm, 0.0);
-    }
-}
-
-fn g(text: &str) -> Result<Record, Vec<(u32, Problem)>> {
-    let form = RecordForm { unit: RecordUnit::G, step_s: None };
-    read_record(text, &form).map_err(|faults| faults.iter().map(|fault| (fault.line, fault.problem)).collect())
-}
-
-#[test]
-fn records_are_read_in_their_usual_forms() {
-    let expected = Record { step_s: 0.02, accelerations: vec![0.0, 0.1, -0.2, 0.05] };
-    let forms = [
-        "time,acc (g)\n0,0\n0.02,0.1\n0.04,-0.2\n0.06,0.05\n",
-        "0 0\n.02 1e-1\n.04 -2.0E-01\n.06 +.05",
-        "# remark\n0;0;\r\n0.02;0.1;\r\n0.04;-0.2;\r\n0.06;0.05;\r\n",
-        "\u{feff}0\t0\n0.02\t0.1\n0.04\t-0.2\n0.06\t5D-2\n",
-        "0, 0\n0.02, 0.1\n\n0.04, -0.2\n0.06, 0.05",
-        "A STATION, 180\nACCELERATION IN UNITS OF G\nNPTS=   4, DT=   .0200 SEC,\n  .0 .1 -.2\n  .05\n",
-        "STATION\n4 0.02 NPTS, DT\n0 0.1\n-0.2 0.05\n",
-        "10.00 0\n10.02 0.1\n10.04 -0.2\n10.06 0.05",
-    ];
-    for form in forms {
-        let record = g(form).unwrap_or_else(|faults| panic!("{form}: {faults:?}"));
-        assert!((record.step_s - expected.step_s).abs() < 1e-12, "{form}");
-        assert_eq!(record.accelerations, expected.accelerations, "{form}");
-    }
-    let column = RecordForm { unit: RecordUnit::MetresPerS2, step_s: Some(0.02) };
-    let record = read_record("0\n0.980665\n-1.96133\n0.4903325", &column).unwrap();
-    assert!(record.accelerations.iter().zip(&expected.accelerations).all(|(a, b)| (a - b).abs() < 1e-12));
-    // Times printed with four digits for a step of 1/60 s.
-    let coarse: String = (0..120).map(|place| format!("{:.4} 0.1\n", f64::from(place) / 60.0)).collect();
-    assert!((g(&coarse).unwrap().step_s - 1.0 / 60.0).abs() < 1e-6);
-}
-
-#[test]
-fn odd_records_are_faults_with_their_lines() {
-    use Problem::*;
-    let cases: [(&str, &[(u32, Problem)]); 17] = [
-        ("", &[(1, Missing)]),
-        ("words only\n", &[(1, Missing)]),
-        ("0 0\n0.02 0.1\n0.06 0.2\n0.08 0\n", &[(3, UnevenSteps)]),
-        ("0 0\n0.02 0.1\n0.02 0.2\n0.04 0\n", &[(3, UnevenSteps)]),
-        ("0 0\n0.02 nan\n0.04 0\n", &[(2, NotFinite)]),
-        ("0 0\n0.02 1e999\n0.04 inf\n", &[(2, NotFinite), (3, NotFinite)]),
-        ("0 0\n0.02 abc\n0.04 0\n", &[(2, NotANumber)]),
-        ("0 0\n0.02\n0.04 0\n", &[(2, WrongCount)]),
-        ("0;0,1\n0,02;0,2\n0,04;0,1\n", &[(1, Missing)]),
-        ("0 0,1\n0,02 0,2\n0,04 0,1\n", &[(1, Missing)]),
-        ("0 0\n0,02 0,2\n", &[(2, NotANumber)]),
-        ("0,0063\n0,0036\n0,0010\n", &[(1, UnevenSteps), (2, UnevenSteps), (3, UnevenSteps)]),
-        ("0.1\n0.2\n0.3\n", &[(1, Missing)]),
-        ("0 1 2\n0.02 1 2\n0.04 3 4\n", &[(1, WrongCount)]),
-        ("NPTS= 7, DT= .02\n0.1 0.2 0.3\n0.1 0.2 0.3\n", &[(3, WrongCount)]),
-        ("0 0\n0.02 9.81\n0.04 0\n", &[(2, UnlikelyPeak)]),
-        ("0 0\n0.02 0.1\n", &[(1, WrongCount)]),
-    ];
-    for (text, expected) in cases {
-        assert_eq!(g(text).unwrap_err(), expected, "{text:?}");
-    }
-    assert!(g("0 0\n0.02 4.99\n0.04 0\n").is_ok() && g("0 0\n0.02 5.01\n0.04 0\n").is_err());
-    assert!(g("0 0\n1 0.1\n2 0\n").is_ok() && g("0 0\n1.01 0.1\n2.02 0\n").is_err());
-}
-
-#[test]
-fn five_million_rows_are_refused_at_once() {
-    let text = "0.1\n".repeat(5_000_000);
-    let began = std::time::Instant::now();
-    assert_eq!(g(&text).unwrap_err(), [(1, Problem::TooLong)]);
-    assert!(began.elapsed().as_millis() < 100);
-    let form = RecordForm { unit: RecordUnit::G, step_s: Some(0.01) };
-    let rows = |count: usize| read_record(&"0.1\n".repeat(count), &form);
-    assert!(rows(200_000).is_ok());
-    assert_eq!(rows(200_001).unwrap_err()[0].problem, Problem::TooMany);
-    assert_eq!(rows(1_900_000).unwrap_err()[0].problem, Problem::TooMany);
-}
-
-#[test]
-fn no_text_makes_the_reader_panic() {
-    let mut random = Random::new(4);
-    let pieces = [
-        "0", "0.02", "-", "+", ".", ",", ";", " ", "\t", "\n", "\r\n", "e", "E9", "nan", "NPTS=", "DT=", "é", "#",
-        "1e308", "9",
-    ];
-    for _ in 0..20_000 {
-        let text: String = (0..random.below(40)).map(|_| pieces[random.below(pieces.len())]).collect();
-        for step_s in [None, Some(0.01)] {
-            if let Ok(record) = read_record(&text, &RecordForm { unit: RecordUnit::Gal, step_s }) {
-                assert!(record.accelerations.iter().all(|value| value.is_finite()) && record.step_s > 0.0);
-            }
-        }
     }
 }
 

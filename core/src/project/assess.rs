@@ -11,7 +11,8 @@ use super::handled;
 use super::sweep::{CHECKS, Peak, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
-use crate::calc::{CheckId, Outcome, Role, Sheet, Status, Subject};
+use super::verdict::{governing, role, verdict};
+use crate::calc::{CheckId, Outcome, Sheet, Subject};
 use crate::load_case::{Directions, Level};
 use crate::report::missing::{
     NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT, STEMS_BEND,
@@ -50,59 +51,6 @@ pub fn assess_on(bench: &mut Bench) -> Report {
         checks,
         governs,
         absent: absent(bench),
-    }
-}
-
-/// The answer in one word.
-pub fn verdict(checks: &[CheckTold]) -> Verdict {
-    let required = || checks.iter().filter(|check| check.role == Role::Required);
-    if required().any(|check| check.status == Status::Fails) {
-        return Verdict::DoesNotHold;
-    }
-    // Nothing required that was compared under a push is no proof of anything; distances are kept, and the floor carries
-    // the cabinet at rest, without any.
-    let was_compared =
-        required().any(|check| check.status == Status::Holds && !is_distance(check) && !is_at_rest(check));
-    if !was_compared || required().any(|check| check.status == Status::NotCovered) {
-        return Verdict::CannotBeSaid;
-    }
-    Verdict::Holds
-}
-
-/// The required check with the highest utilisation; one without a number comes first.
-pub fn governing(checks: &[CheckTold]) -> Option<usize> {
-    let level = |check: &CheckTold| check.utilisation.unwrap_or(f64::INFINITY);
-    let mut best: Option<usize> = None;
-    for (place, check) in checks.iter().enumerate() {
-        // Minimum distances are kept or not; only where they are not do they govern.
-        let counts = check.role == Role::Required
-            && (check.status == Status::Fails || check.status == Status::Holds && !is_distance(check));
-        if counts && best.is_none_or(|known| level(check) > level(&checks[known])) {
-            best = Some(place);
-        }
-    }
-    best
-}
-
-fn is_at_rest(check: &CheckTold) -> bool {
-    AT_REST.iter().any(|at_rest| at_rest.id() == check.id)
-}
-
-fn is_distance(check: &CheckTold) -> bool {
-    [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id(), CheckId::AnchorThickness.id()].contains(&check.id)
-}
-
-/// What a check counts for.
-pub fn role(check: CheckId) -> Role {
-    match check {
-        CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
-        CheckId::LiftTilt | CheckId::MoveRoad | CheckId::FramePeriod | CheckId::FootPressure => Role::Information,
-        CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact => Role::Information,
-        CheckId::FrameBrace | CheckId::FrameGap | CheckId::FrameSlack | CheckId::FrameRails | CheckId::FrameLatch => {
-            Role::Required
-        }
-        _ if handled::CHECKS.contains(&check) => Role::BeforeBolting,
-        _ => Role::Required,
     }
 }
 

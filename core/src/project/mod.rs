@@ -25,19 +25,21 @@ mod surroundings;
 mod sweep;
 mod tell;
 mod unbolted;
+mod verdict;
 mod working;
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
 pub use as_built::{as_built, as_planned};
-pub use assess::{Quick, assess, quick, quick_told, role};
+pub use assess::{Quick, assess, quick, quick_told};
 pub use drilling::Drilling;
 pub use handled::swayed;
 pub use loads::Tried;
 pub use picture::{rose_scene, scene};
 pub use read::{read, read_bytes};
 pub use self_check::{built_in, self_check};
+pub use verdict::role;
 pub use working::{place as place_of, working, working_told};
 
 use crate::cabinet::Cabinet;

@@ -3,9 +3,10 @@
 use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
-use super::assess::{at, role, worst};
+use super::assess::{at, worst};
 use super::bench::{Bench, Place, STIFFNESS_FACTORS};
 use super::loads::Tried;
+use super::verdict::role;
 use crate::calc::{CheckId, Outcome, Role, Sheet};
 use crate::report::outcome::{CheckTold, RosePoint};
 use crate::rules::anchor::Finding;

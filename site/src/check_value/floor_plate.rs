@@ -7,8 +7,8 @@ use steadfoot::geometry::{Hull, Point, Rectangle, Size};
 use steadfoot::rules::floor::army::ArmySlab;
 use steadfoot::rules::floor::base_plate::{BasePlate, Column, Rods};
 
+use super::floor_ask::Ask;
 use super::quantity;
-use super::run_floor::Ask;
 
 /// Stationary and wall loads of the Army manual.
 pub fn army(ask: &Ask, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {

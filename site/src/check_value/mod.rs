@@ -17,6 +17,7 @@
 mod block;
 mod compare;
 mod fields;
+mod floor_ask;
 mod floor_plate;
 pub mod run_anchors;
 pub mod run_demand;

@@ -10,11 +10,10 @@ use steadfoot::rules::floor::bearing::LoadedArea;
 use steadfoot::rules::floor::flexible_base::FlexibleBase;
 use steadfoot::rules::floor::foot_plate::{FootPlate, PlateFormat, PlateShape, Spread, Stem};
 use steadfoot::rules::floor::neighbours::{Neighbour, PlateOnSprings};
-use steadfoot::rules::floor::perimeter::LoadedRectangle;
 use steadfoot::rules::floor::punching_aci::{SizeEffect, in_system};
 use steadfoot::rules::floor::punching_en::{self, Carried};
 use steadfoot::rules::floor::raised::{PanelLoad, Rating, Rolled, three_legs_n, uniform};
-use steadfoot::rules::floor::slab_on_ground::{LoadedSlab, Position, SlabOnGround};
+use steadfoot::rules::floor::slab_on_ground::{LoadedSlab, Position};
 use steadfoot::rules::floor::suspended::{AreaLoad, Span};
 use steadfoot::rules::floor::westergaard::EdgeForm;
 use steadfoot::rules::floor::wheel::{Elastic, Wheel};
@@ -24,6 +23,7 @@ use steadfoot::rules::floor::{
     wheel, yield_line,
 };
 
+use super::floor_ask::Ask;
 use super::{Answers, Found, Ran, floor_plate, quantity};
 
 /// The answers for an input with their working.
@@ -56,64 +56,7 @@ pub fn told(input: &Json) -> Result<Ran, String> {
 
 type Extra = Vec<(&'static str, f64, Kind)>;
 
-pub(super) struct Ask<'a> {
-    pub(super) input: &'a Json,
-}
-
 impl Ask<'_> {
-    pub(super) fn of(&self, name: &str, kind: Kind) -> Result<f64, String> {
-        quantity(&self.input[name], kind).map_err(|problem| format!("{name}: {problem}"))
-    }
-
-    /// The same in base units of the system.
-    pub(super) fn in_system(&self, name: &str, kind: Kind, system: System) -> Result<f64, String> {
-        Ok(system.from_si(self.of(name, kind)?, kind))
-    }
-
-    pub(super) fn word(&self, name: &str) -> &str {
-        self.input[name].as_str().unwrap_or("")
-    }
-
-    fn has(&self, name: &str) -> bool {
-        !self.input[name].is_null()
-    }
-
-    fn slab(&self) -> Result<SlabOnGround, String> {
-        Ok(SlabOnGround {
-            modulus_mpa: self.of("modulus", Kind::Stress)?,
-            poisson: self.of("poisson", Kind::Number)?,
-            thickness_mm: self.of("thickness", Kind::Length)?,
-            subgrade_n_per_mm3: self.of("subgrade", Kind::Subgrade)?,
-        })
-    }
-
-    fn area_mm2(&self) -> Result<f64, String> {
-        if self.has("contact_radius") {
-            let radius = self.of("contact_radius", Kind::Length)?;
-            return Ok(core::f64::consts::PI * radius * radius);
-        }
-        self.of("area", Kind::Area)
-    }
-
-    fn position(&self) -> Position {
-        match self.word("position") {
-            "edge" => Position::Edge,
-            "corner" => Position::Corner,
-            _ => Position::Interior,
-        }
-    }
-
-    fn rectangle(&self) -> Result<LoadedRectangle, String> {
-        let side = |place: usize| quantity(&self.input["size"][place], Kind::Length);
-        let mut to_edges = [f64::INFINITY; 4];
-        for (place, edge) in to_edges.iter_mut().enumerate() {
-            if !self.input["edges"][place].is_null() {
-                *edge = quantity(&self.input["edges"][place], Kind::Length)?;
-            }
-        }
-        Ok(LoadedRectangle { sides: [side(0)?, side(1)?], to_edges })
-    }
-
     fn run(&self, system: System, sheet: &mut Sheet, extra: &mut Extra) -> Result<Result<(), StepId>, String> {
         let ask = self.word("ask");
         match ask {
