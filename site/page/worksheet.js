@@ -45,6 +45,7 @@ class SteadfootWorksheet extends HTMLElement {
   disconnectedCallback() {
     for (const stop of this.stops || []) stop();
     this.stops = [];
+    for (const part of this.parts || []) if (part.leave) part.leave();
   }
 
   // A page that shows one chapter at a time wakes a worksheet only when its chapter is shown.
