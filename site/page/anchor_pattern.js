@@ -28,7 +28,7 @@ class AnchorPatterns {
     if (this.units === unitSystem.now) return;
     const clear_mm = this.units ? this.clearMm() : PATTERN_CLEAR_MM;
     this.units = unitSystem.now;
-    this.unit.textContent = engineSays((engine) => engine.unit_text(this.kind, unitSystem.now, "base"));
+    this.unit.textContent = engineSays((engine) => engine.unit_text(this.kind, unitSystem.now, "field"));
     this.clear.value = engineSays((engine) => engine.field_text(Number.isFinite(clear_mm) ? clear_mm : PATTERN_CLEAR_MM, this.kind, unitSystem.now));
   }
 

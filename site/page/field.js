@@ -55,7 +55,7 @@ function unitOfField(field) {
   if (field.kind === undefined) return "";
   const key = field.kind + " " + unitSystem.now;
   if (!knownUnits.has(key)) {
-    knownUnits.set(key, engineSays((engine) => engine.unit_text(field.kind, unitSystem.now, field.kind === ANGLE ? "plain" : "base")));
+    knownUnits.set(key, engineSays((engine) => engine.unit_text(field.kind, unitSystem.now, "field")));
   }
   return knownUnits.get(key);
 }

@@ -12,7 +12,7 @@ const COUNT: usize = 20_000;
 const DIGITS_MAX: usize = 12;
 
 /// Every kind that has a field, a working or a drawing.
-const KINDS: [Kind; 23] = [
+const KINDS: [Kind; 24] = [
     Kind::Number,
     Kind::Utilisation,
     Kind::Acceleration,
@@ -25,6 +25,7 @@ const KINDS: [Kind; 23] = [
     Kind::Moment,
     Kind::Stress,
     Kind::Pressure,
+    Kind::AreaLoad,
     Kind::Mass,
     Kind::Inertia,
     Kind::Gravity,

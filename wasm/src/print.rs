@@ -35,9 +35,11 @@ pub fn show(value: f64, kind: u16, wish: Wish) -> String {
     show::show(value, kind_of(kind), style)
 }
 
-/// The name of the unit.
+/// The name of the unit; read as "field", the one that a field is typed in.
 pub fn unit_text(kind: u16, system: System, reading: &str) -> String {
-    show::unit_text(kind_of(kind), system, reading_of(reading))
+    let kind = kind_of(kind);
+    let reading = if reading == "field" { show::field_reading(kind) } else { reading_of(reading) };
+    show::unit_text(kind, system, reading)
 }
 
 /// The text of an input field.

@@ -163,11 +163,11 @@ checks! {
     FootPlateRest "foot.plate.rest" "plate-rest" Length "Feet: bending of the plate at rest";
     SlabRestBending "slab.rest.bending" "rest-bending" Utilisation "Slab: bending on the ground at rest";
     SlabRestPunching "slab.rest.punching" "rest-punching" Force "Slab: punching at rest";
-    FloorArea "floor.area" "area" Pressure "Suspended slab: load over the pitch";
-    FloorStrip "floor.strip" "strip" Pressure "Suspended slab: equivalent uniform load of a strip";
+    FloorArea "floor.area" "area" AreaLoad "Suspended slab: load over the pitch";
+    FloorStrip "floor.strip" "strip" AreaLoad "Suspended slab: equivalent uniform load of a strip";
     RaisedPanel "raised.panel" "panel" Force "Raised floor: panel at rest";
     RaisedPedestal "raised.pedestal" "pedestal" Force "Raised floor: pedestal at rest";
-    RaisedUniform "raised.uniform" "uniform" Pressure "Raised floor: uniform load at rest";
+    RaisedUniform "raised.uniform" "uniform" AreaLoad "Raised floor: uniform load at rest";
     RoutePanel "route.panel" "rolled" Force "Way in: wheel over the panels";
     RouteBending "route.slab" "rolled-slab" Utilisation "Way in: wheel at an edge of the slab";
     RouteContact "route.wheel" "wheel" Pressure "Way in: pressure of a wheel on concrete";

@@ -27,6 +27,8 @@ pub enum Kind {
     Stress,
     /// A pressure under a foot.
     Pressure,
+    /// A load of a floor over an area, in kPa and psf; formulas take it as a pressure.
+    AreaLoad,
     /// A mass.
     Mass,
     /// A moment of inertia of a mass.
@@ -78,7 +80,7 @@ pub struct Dimension {
 }
 
 impl Kind {
-    const SIMPLE: [Kind; 23] = [
+    const SIMPLE: [Kind; 24] = [
         Kind::Number,
         Kind::Utilisation,
         Kind::Acceleration,
@@ -102,6 +104,7 @@ impl Kind {
         Kind::Velocity,
         Kind::FreeFall,
         Kind::AngularVelocity,
+        Kind::AreaLoad,
     ];
 
     /// The kind as a number, for the boundary to the page.
@@ -138,7 +141,7 @@ impl Kind {
             Kind::SecondMoment => of(0, 24, 0, 0),
             Kind::Force => of(6, 0, 0, 0),
             Kind::Moment => of(6, 6, 0, 0),
-            Kind::Stress | Kind::Pressure => of(6, -12, 0, 0),
+            Kind::Stress | Kind::Pressure | Kind::AreaLoad => of(6, -12, 0, 0),
             Kind::Mass => of(0, 0, 6, 0),
             Kind::Inertia => of(0, 12, 6, 0),
             Kind::Gravity => of(6, 0, -6, 0),

@@ -60,6 +60,8 @@ impl Style {
 /// let up = Style::plain(System::Si, Rounding::Up);
 /// assert_eq!(show(12_341.0, Kind::Force, up), "12.4\u{a0}kN");
 /// assert_eq!(show(1.000_000_1, Kind::Utilisation, up), "1.01");
+/// assert_eq!(show(0.0145, Kind::AreaLoad, up), "14.5\u{a0}kPa");
+/// assert_eq!(show(0.0145, Kind::AreaLoad, Style::plain(System::Us, Rounding::Up)), "303\u{a0}psf");
 /// assert_eq!(show(f64::NAN, Kind::Force, up), "–");
 /// ```
 pub fn show(value: f64, kind: Kind, style: Style) -> String {
@@ -142,6 +144,20 @@ pub fn unit_text(kind: Kind, system: System, reading: Reading) -> String {
         }
         (Kind::Stress | Kind::Pressure, System::Si) => "MPa",
         (Kind::Stress | Kind::Pressure, System::Us) => "psi",
+        (Kind::AreaLoad, System::Si) => {
+            if plain {
+                "kPa"
+            } else {
+                "MPa"
+            }
+        }
+        (Kind::AreaLoad, System::Us) => {
+            if plain {
+                "psf"
+            } else {
+                "psi"
+            }
+        }
         (Kind::Mass, System::Si) => "kg",
         (Kind::Mass, System::Us) => "lb",
         (Kind::Inertia, System::Si) => {
@@ -221,7 +237,7 @@ pub fn unit_text(kind: Kind, system: System, reading: Reading) -> String {
 /// ```
 pub fn field_text(value: f64, kind: Kind, system: System) -> String {
     let mut text = String::new();
-    let number = System::from_si(system, value, kind) * field_per_base(kind);
+    let number = System::from_si(system, value, kind) * field_per_base(kind, system);
     if !number.is_finite() {
         return text;
     }
@@ -234,12 +250,16 @@ pub fn field_text(value: f64, kind: Kind, system: System) -> String {
 
 /// The SI value of a number in the unit of its field.
 pub fn field_value(number: f64, kind: Kind, system: System) -> f64 {
-    system.to_si(number / field_per_base(kind), kind)
+    system.to_si(number / field_per_base(kind, system), kind)
 }
 
-fn field_per_base(kind: Kind) -> f64 {
-    // Angles are typed in degrees in both systems; every other field is typed in base units.
-    if kind == Kind::Angle { DEGREES_PER_RADIAN } else { 1.0 }
+/// In which units a field of the kind is typed: angles in degrees, loads of floors in kPa or psf, all else in base units.
+pub fn field_reading(kind: Kind) -> Reading {
+    if matches!(kind, Kind::Angle | Kind::AreaLoad) { Reading::Plain } else { Reading::Base }
+}
+
+fn field_per_base(kind: Kind, system: System) -> f64 {
+    per_base(kind, system, field_reading(kind))
 }
 
 const DEGREES_PER_RADIAN: f64 = 180.0 / core::f64::consts::PI;
@@ -257,6 +277,8 @@ fn per_base(kind: Kind, system: System, reading: Reading) -> f64 {
     match (kind, system) {
         (Kind::Force | Kind::Stiffness | Kind::Velocity | Kind::FreeFall, System::Si) => 1e-3,
         (Kind::Moment | Kind::Inertia, System::Si) => 1e-6,
+        (Kind::AreaLoad, System::Si) => 1e3,
+        (Kind::AreaLoad, System::Us) => 144.0,
         (Kind::Moment, System::Us) => 1.0 / 12.0,
         (Kind::Inertia, System::Us) => 1.0 / 144.0,
         (Kind::Angle, _) => DEGREES_PER_RADIAN,

@@ -45,7 +45,7 @@ pub fn us_unit_in_si(kind: Kind) -> f64 {
         Kind::SecondMoment => INCH_MM * INCH_MM * INCH_MM * INCH_MM,
         Kind::Force => LBF_N,
         Kind::Moment => LBF_N * INCH_MM,
-        Kind::Stress | Kind::Pressure => PSI_MPA,
+        Kind::Stress | Kind::Pressure | Kind::AreaLoad => PSI_MPA,
         Kind::Mass => LB_KG,
         Kind::Inertia => LB_KG * INCH_MM * INCH_MM,
         Kind::Gravity => LBF_N / LB_KG,

@@ -134,12 +134,12 @@ fields! {
         ["Office (ASCE 7)", "Access floor, offices (ASCE 7)", "Access floor, computers (ASCE 7)", "Light storage (ASCE 7)", "Heavy storage (ASCE 7)",
          "Light manufacturing (ASCE 7)", "Heavy manufacturing (ASCE 7)", "Telecommunications room (TIA-569)", "Data hall, least (TIA-942)",
          "Data hall, recommended (TIA-942)", "Office (EN 1991-1-1)", "Storage (EN 1991-1-1)", "Mainframe room (BS 6399-1)", "Plant room (BS 6399-1)"];
-    LIVE_LOAD "live_load_mpa" Number { kind: Kind::Pressure, min: 0.000_1, max: 1.0 }, Unknown,
-        "Design live load", "What the floor was designed for, from its owner, in MPa: 0.005 is 5 kPa.", "", [];
+    LIVE_LOAD "live_load_mpa" Number { kind: Kind::AreaLoad, min: 0.000_1, max: 1.0 }, Unknown,
+        "Design live load", "What the floor was designed for, from its owner. The file has it in MPa: 0.005 is 5 kPa (104 psf).", "", [];
     PITCH "pitch_mm" Numbers { kind: Kind::Length, count: 2, min: 100.0, max: 100_000.0 }, Unknown,
         "Pitch of the cabinets", "Along a row, and from row to row with the aisle between.", "", [];
-    AISLE "aisle_load_mpa" Number { kind: Kind::Pressure, min: 0.0, max: 0.1 }, Is(0.0),
-        "Live load on the aisles", "People and trolleys beside the cabinets while they stand there, in MPa.", "", [];
+    AISLE "aisle_load_mpa" Number { kind: Kind::AreaLoad, min: 0.0, max: 0.1 }, Is(0.0),
+        "Live load on the aisles", "People and trolleys beside the cabinets while they stand there.", "", [];
     ALPHA_CC "alpha_cc" Number { kind: Kind::Number, min: 0.8, max: 1.0 }, Is(1.0),
         "Long-term factor of EN 1992-1-1", "A choice of the country for concrete in compression: 1.0, or 0.85.", "EN 1992-1-1 3.1.6(1)", [];
     PLATE "foot_plate_mm" Number { kind: Kind::Length, min: 0.5, max: 500.0 }, Unknown,

@@ -29,8 +29,8 @@ fields! {
         "Performance grade (UK)", "Of the platform floor specification MOB PF2 PS/SPU.", "PSA MOB PF2 PS/SPU", ["light", "medium", "heavy", "extra heavy"];
     WORKING "working_load_n" Number { kind: Kind::Force, min: 100.0, max: 1e6 }, Unknown,
         "Working point load of a panel", "Concentrated load at the weakest point, at service, from the maker. Stands before class and grade.", "", [];
-    UNIFORM "uniform_load_mpa" Number { kind: Kind::Pressure, min: 0.000_1, max: 1.0 }, Unknown,
-        "Uniform load of the panels", "From the maker, in MPa: 0.012 is 12 kPa.", "", [];
+    UNIFORM "uniform_load_mpa" Number { kind: Kind::AreaLoad, min: 0.000_1, max: 1.0 }, Unknown,
+        "Uniform load of the panels", "From the maker. The file has it in MPa: 0.012 is 12 kPa (251 psf).", "", [];
     PEDESTAL "pedestal_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
         "Rating of a pedestal", "Axial, from the maker. Left empty, four times the working load of a panel by EN 12825, where a class is given.", "", [];
     ROLLING "rolling_n" Number { kind: Kind::Force, min: 10.0, max: 1e6 }, Unknown,

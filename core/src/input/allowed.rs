@@ -4,7 +4,7 @@ use alloc::string::String;
 
 use super::fault::push_whole;
 use super::field::{Field, FieldShape};
-use crate::calc::show::{Reading, Rounding, Style, number_text, unit_text};
+use crate::calc::show::{Reading, Rounding, Style, field_reading, field_value, number_text, unit_text};
 use crate::calc::{Kind, System};
 
 /// Longest name or text, in characters.
@@ -27,12 +27,12 @@ pub struct Range {
 impl Range {
     /// The range as text: `0.1 to 20 000 mm`. Printed limits are rounded inwards, so that what is printed is allowed.
     pub fn text(&self, system: System) -> String {
-        // Angles are typed in degrees.
-        let reading = if self.kind == Kind::Angle { Reading::Plain } else { Reading::Base };
+        let reading = field_reading(self.kind);
+        let per_base = field_value(1.0, self.kind, system);
         let show = |limit: f64, away_from_zero: bool| {
             let rounding = if away_from_zero { Rounding::Up } else { Rounding::Down };
-            let digits = if reading == Reading::Plain { 6 } else { 0 };
-            number_text(limit, self.kind, Style { from: System::Si, to: system, reading, rounding, digits })
+            let style = Style { from: system, to: system, reading: Reading::Base, rounding, digits: 0 };
+            number_text(limit / per_base, Kind::Number, style)
         };
         let mut text = show(self.min, self.min > 0.0);
         text.push_str(" to ");

@@ -89,8 +89,8 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     }
     let columns = vec![
         Column::nearest(AISLE, Kind::Length),
-        Column::up(LOAD, Kind::Pressure),
-        Column::up(VENDOR, Kind::Pressure),
+        Column::up(LOAD, Kind::AreaLoad),
+        Column::up(VENDOR, Kind::AreaLoad),
         Column::up(OVER_LIVE, Kind::Utilisation),
     ];
     let points: Vec<[f64; 2]> =
@@ -98,7 +98,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let plot = Plot {
         name: OVER_AISLE,
         x: Axis { name: AISLE, kind: Kind::Length, scale: AxisScale::Linear, ends: None },
-        y: Axis { name: LOAD, kind: Kind::Pressure, scale: AxisScale::Linear, ends: None },
+        y: Axis { name: LOAD, kind: Kind::AreaLoad, scale: AxisScale::Linear, ends: None },
         points: now
             .map(|aisle| PlotPoint { name: PlotName::Row(NOW), at: [aisle, over(aisle, quiet)], is_present: true })
             .into_iter()

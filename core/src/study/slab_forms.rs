@@ -118,7 +118,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         let cells = vec![Cell::Name(STATIONARY), Cell::Number(System::Us.to_si(stationary, Kind::Pressure))];
         tables.push(Table {
             name: AREAS,
-            columns: vec![Column::words(FORM), Column::down(PRESSURE, Kind::Pressure)],
+            columns: vec![Column::words(FORM), Column::down(PRESSURE, Kind::AreaLoad)],
             rows: vec![Line::plain(cells)],
         });
     }

@@ -12,7 +12,7 @@ steps! { 146 "Army tables";
     E "E" Stress (UFC_3_320_06A "Table 3-1" Memory) "Modulus of elasticity that the table takes": Constant;
     H "h" Length (INPUT "slab" Derived) "Thickness of the slab": Given;
     K "k_s" Subgrade (INPUT "floor" Derived) "Modulus of subgrade reaction": Given;
-    W "w" Pressure (UFC_3_320_06A "Table 3-1" Memory) "Stationary live load that is allowed" = "257.876 / 144 * s * sqrt(k_s * h / E)";
+    W "w" AreaLoad (UFC_3_320_06A "Table 3-1" Memory) "Stationary live load that is allowed" = "257.876 / 144 * s * sqrt(k_s * h / E)";
     T_E "t_e" Length (INPUT "slab" Derived) "Thickness of the slab under the wall": Given;
     K_R "k_r" Empirical { force: 3, length: -6 } (UFC_3_320_06A "Table 3-2" Memory) "Flexural strength over the root of the compressive strength": Constant;
     R_F "r_f" Empirical { force: 3, length: -6 } (UFC_3_320_06A "Table 3-2" Memory) "Root of the compressive strength" = "f_r / k_r";

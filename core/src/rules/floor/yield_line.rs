@@ -40,7 +40,7 @@ steps! { 144 "yield lines";
     P_CAPPED "P_g" Force (TR34 "dual and quadruple" Memory) "Collapse load of the group, not above that of its legs one by one" = "min(P_u, n * P_1)";
     LAMBDA "lambda" Empirical { force: 0, length: -6 } (STATICS "beam on the ground" Memory) "Stiffness of the slab against the ground" = "(3 * k_s / (E * h^3))^(1 / 4)";
     P_LINE "P_lin" Stiffness (TR34 "line load" Memory) "Line load that it carries, per length" = "4 * lambda * M_n";
-    W_STRIP "w_u" Pressure (TR34 "uniform load" Memory) "Uniform load that it carries with the worst aisle" = "5.95 * lambda^2 * M_n";
+    W_STRIP "w_u" AreaLoad (TR34 "uniform load" Memory) "Uniform load that it carries with the worst aisle" = "5.95 * lambda^2 * M_n";
     PLAIN "" Number (TR34 "" Memory) "the slab is of plain concrete, which has no plastic moment: yield lines are never used for it, only the elastic forms": Reason;
     NO_RESIDUAL "" Number (TR34 "" Memory) "neither the moment that the fibres keep (residual_moment_n) nor steel with its effective depth is given: yield lines need it": Reason;
     NEAR "" Number (TR34 "" Memory) "legs stand nearer than twice the thickness: they count as one load on the area around them": Reason;
