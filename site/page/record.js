@@ -41,7 +41,7 @@ class RecordControl {
       name && make("span", { class: "record-name" }, name),
       name && make("button", { type: "button", class: "plain", "data-key": "drop record", click: () => setRecord("", "", "") }, "Take it away"),
       problem && make("span", { role: "alert", class: "record-problem" }, problem),
-      !name && make("span", { class: "note" }, "Two columns of time and acceleration, or a header with its time step and then values. It stays on this page.")));
+      !name && make("span", { class: "note" }, "Columns of time, acceleration and, where there is one, vertical acceleration; or a header with its time step and then values. It stays on this page.")));
   }
 
   // A record may be dropped on its study; a project file goes on to the page.

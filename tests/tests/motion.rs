@@ -39,6 +39,7 @@ fn formula_texts_of_motion_give_what_was_recorded() {
         &steadfoot::motion::CLOSED_FORM_TEXTS,
         &steadfoot::motion::CRITERIA_TEXTS,
         &steadfoot::motion::ASCE_43_TEXTS,
+        &steadfoot::motion::spectrum_rows::TEXTS,
         &steadfoot::checks::thresholds::TEXTS,
         &steadfoot::checks::stability::TEXTS,
     ];

@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 use steadfoot::calc::System;
 use steadfoot::project::{self, Project};
+use steadfoot::report::plot::PlotName;
 use steadfoot::report::table::{Cell, Table};
 use steadfoot::study::rocking::rocking_path;
 use steadfoot::study::work::begin_of;
@@ -130,6 +131,7 @@ fn what_cannot_rock_says_why_in_its_row() {
 fn a_record_is_followed_and_its_faults_are_listed() {
     let found = shown("rocking", &file(), &record(0.5)).unwrap();
     assert_eq!(found.tables.len(), 4);
+    assert!(column(&found.tables[2], "motion").iter().any(|way| way.contains("ASCE/SEI 43-05")));
     assert_eq!(found.tables[1].rows.len(), 12, "three impulses, two strengths, two signs");
     assert!(matches!(found.pictures[0], Picture::Plot(_)));
     let mut unasked = file();
@@ -155,6 +157,74 @@ fn a_spectrum_needs_a_record_and_begins_at_its_peak() {
     assert!((plot.curves[0].points[0][1] - peak).abs() < 0.05 * peak, "a stiff oscillator moves with the floor");
     let highest = |place: usize| plot.curves[place].points.iter().fold(0.0, |most, point| f64::max(most, point[1]));
     assert!(highest(1) > highest(0) && highest(0) > highest(2), "less damping, more answer");
+}
+
+/// The same record with a third column that shakes up and down by a part of it.
+fn with_vertical(strength: f64, part: f64) -> String {
+    let line = |line: &str| {
+        let (time, value) = line.split_once(',').unwrap();
+        format!("{time},{value},{:.6}\n", part * value.parse::<f64>().unwrap())
+    };
+    record(strength).lines().map(line).collect()
+}
+
+#[test]
+fn a_vertical_record_shakes_the_body_too_and_is_told() {
+    let peaks = |extra: &str| {
+        column(&shown("rocking", &file(), extra).unwrap().tables[1], "largest angle over that of falling")
+    };
+    assert_ne!(peaks(&record(0.45)), peaks(&with_vertical(0.45, 0.6)));
+    assert_eq!(peaks(&record(0.45)), peaks(&with_vertical(0.45, 0.0)), "a third column of nothing changes nothing");
+    let told = shown("rocking", &file(), &with_vertical(0.45, 0.6)).unwrap();
+    assert!(told.notes.iter().any(|note| text(*note).unwrap().what.contains("third column")));
+    // Twice the factor is twice of both.
+    let mut doubled = file();
+    doubled["motion"]["record_factor"] = json!(2.0);
+    let spectrum = |file: &Value, strength: f64| {
+        let found = shown("response-spectrum", file, &with_vertical(strength, 0.5)).unwrap();
+        let Picture::Plot(plot) = found.pictures.into_iter().next().unwrap() else { panic!("a plot") };
+        assert_eq!(plot.curves.len(), 4);
+        assert_eq!(column(&found.tables[0], "shakes"), ["sideways", "up and down"]);
+        plot.curves[3].points[60][1]
+    };
+    assert!((spectrum(&doubled, 0.2) - spectrum(&file(), 0.4)).abs() < 1e-5);
+}
+
+#[test]
+fn a_record_stands_beside_the_ground_spectrum_of_the_rule_or_it_is_said_why_not() {
+    let mut site = file();
+    let of = |site: &Value| {
+        let found = shown("response-spectrum", site, &record(0.3)).unwrap();
+        let notes: Vec<_> = found.notes.iter().map(|note| text(*note).unwrap().what.to_string()).collect();
+        let Picture::Plot(plot) = found.pictures.into_iter().next().unwrap() else { panic!("a plot") };
+        let names = |name: &PlotName| match name {
+            PlotName::Row(id) => text(*id).unwrap().what.to_string(),
+            _ => String::new(),
+        };
+        let lines: Vec<_> = plot.curves.iter().map(|curve| (names(&curve.name), curve.points.clone())).collect();
+        let levels: Vec<_> = plot.levels.iter().map(|level| (names(&level.name), level.y)).collect();
+        (lines, levels, notes.join(" | "), found.tables[1].clone())
+    };
+    let (lines, _, notes, _) = of(&site);
+    assert!(lines.len() == 3 && notes.contains("no spectrum of the ground can be drawn"), "{notes}");
+    site["site"] = json!({ "rule": "asce-7-22", "s_ds": 1.0, "importance_factor": 1.0, "component": "communication",
+        "attachment_height_m": 0 });
+    let (lines, levels, notes, _) = of(&site);
+    assert!(lines.len() == 3 && notes.contains("only the level is drawn"), "{notes}");
+    assert_eq!(levels[0], ("top of the ground's spectrum by the rule".to_string(), 1.0));
+    site["motion"]["corner_s"] = json!(0.6);
+    let (lines, _, notes, table) = of(&site);
+    assert!(lines[3].0 == "the ground by the rule" && !notes.contains("only the level is drawn"));
+    let at = |name: &str, period: f64| {
+        let place = column(&table, "natural period").iter().position(|text| text.parse() == Ok(period)).unwrap();
+        column(&table, name)[place].parse::<f64>().unwrap()
+    };
+    assert!((at("the ground by the rule", 0.05) - (0.4 + 0.6 * 0.05 / 0.12)).abs() < 1e-12);
+    assert!((at("the ground by the rule", 0.5) - 1.0).abs() < 1e-12);
+    assert!((at("the ground by the rule", 2.0) - 0.3).abs() < 1e-12);
+    assert!((at("record over rule", 0.5) - at("pseudo-acceleration", 0.5)).abs() < 1e-12);
+    site["motion"]["damping"] = json!(0.02);
+    assert!(of(&site).2.contains("for 5 % damping"));
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Records of motion as texts: the usual forms are read, odd ones are faults with their lines, and nothing panics.
 
 use steadfoot::input::Problem;
-use steadfoot::motion::{Record, RecordForm, RecordUnit, read_record};
+use steadfoot::motion::{Record, RecordForm, RecordUnit, read_record, read_records};
 use steadfoot_tests::random::Random;
 
 fn g(text: &str) -> Result<Record, Vec<(u32, Problem)>> {
@@ -35,10 +35,26 @@ fn records_are_read_in_their_usual_forms() {
     assert!((g(&coarse).unwrap().step_s - 1.0 / 60.0).abs() < 1e-6);
 }
 
+/// Time, horizontal, vertical; but three values a row behind a header are one motion still.
+#[test]
+fn a_third_column_is_the_vertical_motion() {
+    let form = |step_s| RecordForm { unit: RecordUnit::G, step_s };
+    let read = read_records("t,h,v\n0,0.1,-0.1\n0.02,0.2,-0.2\n0.04,0.3,-0.3\n", &form(None)).unwrap();
+    assert_eq!(read.horizontal, Record { step_s: 0.02, accelerations: vec![0.1, 0.2, 0.3] });
+    assert_eq!(read.vertical, Some(Record { step_s: 0.02, accelerations: vec![-0.1, -0.2, -0.3] }));
+    let text = "0 0.1 -0.1\n0.02 0.2 -0.2\n0.04 0.3 -0.3\n";
+    assert_eq!(read_records(text, &form(Some(0.02))).unwrap().vertical.unwrap().accelerations.len(), 3);
+    assert_eq!(read_records(text, &form(Some(0.01))).unwrap().vertical, None);
+    assert_eq!(read_records(text, &form(Some(0.01))).unwrap().horizontal.accelerations.len(), 9);
+    let rows = "NPTS= 6, DT= .01 SEC\n0 0.1 -0.1\n0.02 0.2 -0.2\n";
+    assert_eq!(read_records(rows, &form(None)).unwrap().horizontal.accelerations.len(), 6);
+    assert_eq!(read_records("0 0\n0.02 0.1\n0.04 0\n", &form(None)).unwrap().vertical, None);
+}
+
 #[test]
 fn odd_records_are_faults_with_their_lines() {
     use Problem::*;
-    let cases: [(&str, &[(u32, Problem)]); 17] = [
+    let cases: [(&str, &[(u32, Problem)]); 20] = [
         ("", &[(1, Missing)]),
         ("words only\n", &[(1, Missing)]),
         ("0 0\n0.02 0.1\n0.06 0.2\n0.08 0\n", &[(3, UnevenSteps)]),
@@ -52,7 +68,10 @@ fn odd_records_are_faults_with_their_lines() {
         ("0 0\n0,02 0,2\n", &[(2, NotANumber)]),
         ("0,0063\n0,0036\n0,0010\n", &[(1, UnevenSteps), (2, UnevenSteps), (3, UnevenSteps)]),
         ("0.1\n0.2\n0.3\n", &[(1, Missing)]),
-        ("0 1 2\n0.02 1 2\n0.04 3 4\n", &[(1, WrongCount)]),
+        ("0 1 2 3\n0.02 1 2 3\n0.04 3 4 5\n", &[(1, WrongCount)]),
+        ("0 1 2\n0.02 1\n0.04 3 4\n", &[(2, WrongCount)]),
+        ("0 1 2\n0.02 1 2\n0.06 3 4\n", &[(3, UnevenSteps)]),
+        ("0 1 2\n0.02 1 5.1\n0.04 3 4\n", &[(2, UnlikelyPeak)]),
         ("NPTS= 7, DT= .02\n0.1 0.2 0.3\n0.1 0.2 0.3\n", &[(3, WrongCount)]),
         ("0 0\n0.02 9.81\n0.04 0\n", &[(2, UnlikelyPeak)]),
         ("0 0\n0.02 0.1\n", &[(1, WrongCount)]),

@@ -334,4 +334,45 @@ block("stability test of the empty frame", "IEC 62368-1:2018 8.6.2.2 (read in a 
       [value("s", 1200 * tan(pi / 18), 2, "mm"), value("t", 600, 1, "mm"), value("F", push, 1, "N"),
        value("M_o", push * 1.5 / 1e3, 4, "kN-m"), value("M_r", weight * 0.6 / 1e3, 4, "kN-m")])
 
+# Spectra of the ground by the codes, on each part and at the corners.
+def code(scale, rigid, top, corners, period):
+    t_b, t_c, t_d = corners
+    if period <= t_b:
+        return scale * (rigid + (top - rigid) * period / t_b)
+    if period <= t_c:
+        return scale * top
+    return scale * top * t_c / period if period <= t_d else scale * top * t_c * t_d / period ** 2
+
+
+def code_block(name, source, site, given, scale, rigid, top, corners):
+    t_b, t_c, t_d = corners
+    periods = [0.0, t_b / 2, t_b, (t_b + t_c) / 2, t_c, 1.5 * t_c] + ([t_d, 1.25 * t_d] if t_d < 9 else [])
+    block(name, source, {"ask": "code spectrum", "site": site, **given, "periods": periods},
+          [value("S_m", scale * top, 4, "g"), value("S_0", scale * rigid, 4, "g")]
+          + [value(f"S_a {n + 1}", code(scale, rigid, top, corners, period), 4, "g") for n, period in enumerate(periods)])
+
+
+EN = "EN 1998-1:2004 3.2.2.2 and the recommended Tables 3.2 and 3.3 (from memory), worked out by derive_motion.py"
+S = ((1.0, 1.2, 1.15, 1.35, 1.4), (1.0, 1.35, 1.5, 1.8, 1.6))
+CORNERS = (((0.15, 0.4, 2.0), (0.15, 0.5, 2.0), (0.2, 0.6, 2.0), (0.2, 0.8, 2.0), (0.15, 0.5, 2.0)),
+           ((0.05, 0.25, 1.2), (0.05, 0.25, 1.2), (0.1, 0.25, 1.2), (0.1, 0.3, 1.2), (0.05, 0.25, 1.2)))
+for kind in (0, 1):
+    for ground, s, corners in zip("ABCDE", S[kind], CORNERS[kind]):
+        damping = {"A": 0.05, "B": 0.02, "C": 0.1, "D": 0.05, "E": 0.3}[ground]
+        eta = max(0.55, sqrt(10 / (5 + 100 * damping)))
+        site = {"rule": "en-1998-1", "reference_acceleration": 0.25, "building_class": "III", "spectrum": str(kind + 1),
+                "ground_type": ground, "component_importance": 1.0, "component": "cabinet", "attachment_height_m": 0}
+        code_block(f"elastic spectrum of type {kind + 1} on ground {ground}", EN, site, {"damping": damping}, 0.25 * 1.2 * s, 1.0,
+                   2.5 * eta, corners)
+code_block("spectrum of ASCE 7-22 with S_DS 1.0 and S_D1 0.6", "ASCE 7-22 11.4.5.2 (from memory), worked out by derive_motion.py",
+           {"rule": "asce-7-22", "s_ds": 1.0, "importance_factor": 1.0, "component": "communication", "attachment_height_m": 0},
+           {"damping": 0.05, "corner": 0.6}, 1.0, 0.4, 1.0, (0.12, 0.6, 99.0))
+code_block("spectrum of ASCE 7-16 with S_S 1.5 on class D", "ASCE 7-16 11.4 (from memory), worked out by derive_motion.py",
+           {"rule": "asce-7-16", "s_s": 1.5, "site_class": "D", "importance_factor": 1.0, "component": "communication",
+            "attachment_height_m": 0}, {"damping": 0.05, "corner": 0.5}, 1.0, 0.4, 1.0, (0.1, 0.5, 99.0))
+code_block("spectrum of UBC 1997 with C_a 0.44 and C_v 0.64", "UBC 1997 figure 16-3 (from memory), worked out by derive_motion.py",
+           {"rule": "ubc-1997", "seismic_coefficient": 0.44, "equation": "32-2", "importance_factor": 1.0, "component": "cabinet",
+            "anchor_type": "deep", "attachment_height_m": 0},
+           {"damping": 0.05, "corner": 0.64 / 1.1}, 0.44, 1.0, 2.5, (0.2 * 0.64 / 1.1, 0.64 / 1.1, 99.0))
+
 print(json.dumps(BLOCKS, indent=1))

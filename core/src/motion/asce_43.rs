@@ -115,6 +115,10 @@ pub fn rocking_angle(
     let first = (1..=ANGLES).find(|&step| is_enough(place(step)))?;
     let (mut low, mut high) = (place(first - 1), place(first));
     for _ in 0..30 {
+        // Below this the body does not rock to speak of, and its frequency runs away.
+        if high < 1e-3 * alpha_rad {
+            break;
+        }
         let middle = (low + high) / 2.0;
         if middle > 0.0 && is_enough(middle) { high = middle } else { low = middle }
     }

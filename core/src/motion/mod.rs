@@ -3,6 +3,7 @@
 mod asce_43;
 mod body;
 mod closed_form;
+pub mod code_spectrum;
 mod course;
 mod criteria;
 mod fall;
@@ -17,6 +18,7 @@ mod self_check;
 pub mod setting;
 mod sliding;
 mod spectrum;
+pub mod spectrum_rows;
 mod step;
 mod verdict;
 
@@ -29,6 +31,7 @@ pub use closed_form::{
     FreeRocked, FreeRocking, TEXTS as CLOSED_FORM_TEXTS, free_rocking, half_sine_that_overturns,
     rectangle_that_overturns,
 };
+pub use code_spectrum::CodeSpectrum;
 pub use course::{Course, GroundMotion, Scaled, Segment};
 pub use criteria::{Criteria, TEXTS as CRITERIA_TEXTS, criteria};
 pub use fall::{Fall, first_fall};
@@ -36,7 +39,7 @@ pub use fragility::{Fragility, FragilityPoint};
 pub use oscillator::{Method, Oscillator, Recurrence};
 pub use pulse::{Pulse, PulseForm};
 pub use record::{Record, RecordFacts, TwoRecords};
-pub use record_text::{RECORD_VALUES_MAX, RecordForm, RecordUnit, read_record};
+pub use record_text::{RECORD_VALUES_MAX, RecordForm, RecordUnit, Recorded, read_record, read_records};
 pub use rocking::{End, Following, Rocked, rock};
 pub use self_check::rocking_check;
 pub use setting::MotionSetting;

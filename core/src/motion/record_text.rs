@@ -1,4 +1,5 @@
-//! The text of a record: two columns of time and acceleration, or a header with the time step and then values.
+//! The text of a record: columns of time, horizontal and perhaps vertical acceleration, or a header with the time step
+//! and then values.
 //!
 //! A text never says its unit in a way that can be trusted, so the unit is asked for. Everything odd is a fault with its
 //! line: a gap, a row with another number of columns, a comma for a point, something that is no number, a peak that
@@ -76,7 +77,16 @@ const HEADER_LINES_MAX: u32 = 200;
 /// Most faults that are listed.
 const FAULTS_MAX: usize = 200;
 
-/// Reads the text of a record.
+/// A record that was read, with its vertical part where the text has one.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Recorded {
+    /// Horizontal.
+    pub horizontal: Record,
+    /// Vertical, positive upwards, with the same steps.
+    pub vertical: Option<Record>,
+}
+
+/// Reads the text of a record of one direction; a vertical one beside it is left out.
 ///
 /// ```
 /// use steadfoot::motion::{RecordForm, RecordUnit, read_record};
@@ -88,6 +98,18 @@ const FAULTS_MAX: usize = 200;
 /// assert_eq!(faults[0].line, 3);
 /// ```
 pub fn read_record(text: &str, form: &RecordForm) -> Result<Record, Vec<Fault>> {
+    read_records(text, form).map(|read| read.horizontal)
+}
+
+/// Reads the text of a record with its vertical part, which is a third column behind time and horizontal acceleration.
+///
+/// ```
+/// use steadfoot::motion::{RecordForm, RecordUnit, read_records};
+/// let form = RecordForm { unit: RecordUnit::G, step_s: None };
+/// let read = read_records("0 0 0\n0.02 0.1 -0.05\n0.04 -0.2 0.1\n", &form).unwrap();
+/// assert_eq!(read.vertical.unwrap().accelerations, [0.0, -0.05, 0.1]);
+/// ```
+pub fn read_records(text: &str, form: &RecordForm) -> Result<Recorded, Vec<Fault>> {
     if text.len() > RECORD_BYTES_MAX {
         return Err(alloc::vec![fault(1, 1, Problem::TooLong, "", "at most 8 000 000 bytes")]);
     }
@@ -129,19 +151,24 @@ impl Table {
                     faults.say(fault(number, column, wrong.problem, wrong.given, wrong.allowed));
                 }
             }
-            if table.values.len() > 2 * RECORD_VALUES_MAX {
+            if table.values.len() > 3 * RECORD_VALUES_MAX {
                 return Err(alloc::vec![too_many(number)]);
             }
         }
         if faults.list.is_empty() { Ok(table) } else { Err(faults.all()) }
     }
 
-    fn record(&self, form: &RecordForm, faults: &mut Faults) -> Option<Record> {
+    fn record(&self, form: &RecordForm, faults: &mut Faults) -> Option<Recorded> {
         let width = self.width(0);
-        let is_timed = width == 2 && self.looks_timed();
         let step_s = self.header.step_s.or(form.step_s);
+        // Three values a row are columns only where the first is time by the step, if one is said.
+        let is_timed = match width {
+            2 => self.looks_timed(self.header.step_s),
+            3 => self.looks_timed(step_s),
+            _ => false,
+        };
         let (step_s, mut accelerations) = match step_s {
-            _ if is_timed => self.two_columns(faults)?,
+            _ if is_timed => self.columns(width, faults)?,
             Some(step_s) => (step_s, self.values.clone()),
             None => {
                 let line = self.rows.first().map_or(1, |row| row.1);
@@ -151,14 +178,15 @@ impl Table {
                         Problem::Missing,
                         "a time step: in a column before, as DT= in a header, or given beside the text",
                     ),
-                    2 => return self.two_columns(faults).map(|_| None)?,
-                    _ => (Problem::WrongCount, "two columns, or a header with DT="),
+                    2 | 3 => return self.columns(width, faults).map(|_| None)?,
+                    _ => (Problem::WrongCount, "two or three columns, or a header with DT="),
                 };
                 faults.say(fault(line, 1, problem, "", allowed));
                 return None;
             }
         };
-        if accelerations.len() > RECORD_VALUES_MAX {
+        let wide = if is_timed { width - 1 } else { 1 };
+        if accelerations.len() > wide * RECORD_VALUES_MAX {
             faults.list = alloc::vec![too_many(self.rows.last().map_or(1, |row| row.1))];
             return None;
         }
@@ -169,7 +197,7 @@ impl Table {
             allowed.push_str(" values, as NPTS says");
             faults.say(fault(self.rows.last().map_or(1, |row| row.1), 1, Problem::WrongCount, &given, &allowed));
         }
-        if accelerations.len() < 3 {
+        if accelerations.len() < 3 * wide {
             faults.say(fault(1, 1, Problem::WrongCount, "", "at least 3 values"));
         }
         if !(STEPS_S[0]..=STEPS_S[1]).contains(&step_s) {
@@ -178,11 +206,15 @@ impl Table {
         let unit = form.unit.in_g();
         accelerations.iter_mut().for_each(|value| *value *= unit);
         if let Some(place) = accelerations.iter().position(|value| value.abs() > PEAK_MAX) {
-            let wide = if is_timed { 2 * place } else { place };
-            let row = self.rows.partition_point(|row| row.0 <= wide).max(1) - 1;
+            let place = if is_timed { place / wide * width } else { place };
+            let row = self.rows.partition_point(|row| row.0 <= place).max(1) - 1;
             faults.say(fault(self.rows[row].1, 1, Problem::UnlikelyPeak, "", "at most 5 g: is the unit right?"));
         }
-        Some(Record { step_s, accelerations })
+        let part = |first: usize| Record {
+            step_s,
+            accelerations: accelerations.iter().copied().skip(first).step_by(wide).collect(),
+        };
+        Some(Recorded { horizontal: part(0), vertical: (wide > 1).then(|| part(1)) })
     }
 
     /// How many numbers a row has.
@@ -191,30 +223,32 @@ impl Table {
         self.rows.get(row + 1).map_or(self.values.len(), |next| next.0) - begin
     }
 
-    /// Whether the first of two columns rises as time does; without a step from elsewhere it has to be time.
-    fn looks_timed(&self) -> bool {
+    /// Whether the first column rises as time does, by the step where one is said.
+    fn looks_timed(&self, step_s: Option<f64>) -> bool {
         let firsts: Vec<f64> = self.rows.iter().take(4).map(|row| self.values[row.0]).collect();
         let rises = firsts.windows(2).all(|pair| pair[1] > pair[0]);
-        match self.header.step_s {
+        match step_s {
             Some(step_s) => rises && firsts.windows(2).all(|pair| (pair[1] - pair[0] - step_s).abs() < UNEVEN * step_s),
             None => rises && firsts.len() > 1,
         }
     }
 
-    fn two_columns(&self, faults: &mut Faults) -> Option<(f64, Vec<f64>)> {
+    /// The step, and the accelerations of a row one after the other.
+    fn columns(&self, width: usize, faults: &mut Faults) -> Option<(f64, Vec<f64>)> {
         let time = |row: usize| self.values[self.rows[row].0];
         let mut accelerations = Vec::with_capacity(self.rows.len());
         let step_s = if self.rows.len() > 1 { time(1) - time(0) } else { 0.0 };
         for (place, &(begin, line)) in self.rows.iter().enumerate() {
-            if self.width(place) != 2 {
-                faults.say(fault(line, 1, Problem::WrongCount, "", "time and acceleration"));
+            if self.width(place) != width {
+                let allowed = if width == 2 { "time and acceleration" } else { "time and two accelerations" };
+                faults.say(fault(line, 1, Problem::WrongCount, "", allowed));
                 continue;
             }
             let passed_s = if place > 0 { time(place) - time(place - 1) } else { step_s };
             if !((passed_s - step_s).abs() <= UNEVEN * step_s.abs()) || step_s <= 0.0 {
                 faults.say(fault(line, 1, Problem::UnevenSteps, "", "the time of the row before, and one step"));
             }
-            accelerations.push(self.values[begin + 1]);
+            accelerations.extend_from_slice(&self.values[begin + 1..begin + width]);
         }
         if !faults.list.is_empty() {
             return None;

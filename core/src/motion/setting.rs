@@ -31,6 +31,8 @@ fields! {
         "Factor on the record", "Makes the record stronger or weaker. Both signs are tried anyhow.", "", [];
     DAMPING "damping" Number { kind: Kind::Number, min: 0.0, max: 0.5 }, Is(0.05),
         "Damping", "Of the oscillators of a response spectrum, as a share of the critical one.", "", [];
+    CORNER "corner_s" Number { kind: Kind::Time, min: 0.05, max: 4.0 }, Unknown,
+        "Corner period of the rule's spectrum", "Where the level of the ground's spectrum ends: S_D1 over S_DS in ASCE 7, C_v over 2.5 C_a in UBC 1997. Without it only the level is drawn beside a record. EN 1998-1 knows it by the ground.", "ASCE 7-16 11.4.6", [];
     STRONGEST "strongest" Number { kind: Kind::Number, min: 0.1, max: 50.0 }, Is(3.0),
         "Strongest factor", "How far up a fragility curve goes, as a factor on the motion.", "", [];
 }
@@ -58,6 +60,8 @@ pub struct MotionSetting {
     pub record_factor: f64,
     /// Damping of spectra.
     pub damping: f64,
+    /// Corner period of the rule's spectrum, where given.
+    pub corner_s: Option<f64>,
     /// Strongest factor of a fragility curve.
     pub strongest: f64,
 }
@@ -77,6 +81,7 @@ impl MotionSetting {
             record: unit.map(|unit| RecordForm { unit, step_s: values.number(RECORD_STEP) }),
             record_factor: values.given(RECORD_FACTOR),
             damping: values.given(DAMPING),
+            corner_s: values.number(CORNER),
             strongest: values.given(STRONGEST),
         }
     }

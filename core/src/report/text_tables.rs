@@ -16,6 +16,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::motion::CLOSED_FORM_TEXTS,
         &crate::motion::CRITERIA_TEXTS,
         &crate::motion::ASCE_43_TEXTS,
+        &crate::motion::spectrum_rows::TEXTS,
         &crate::motion::VERDICT_TEXTS,
         &crate::checks::feet::TEXTS,
         &crate::checks::lifting::TEXTS,

@@ -6,6 +6,7 @@ use crate::calc::{Document, Sheet, StepId, StepTable};
 use crate::input::fault::Problem;
 use crate::input::field::{Field, FieldText, Values};
 use crate::load_case::{Directions, Format, LoadCase};
+use crate::rules::ground_spectrum::GroundSpectrum;
 use crate::rules::{as_1170_4, en_1998_1, is_1893, nbc, ntc_2018, nzs_1170_5, p100_1};
 use crate::rules::{
     asce_7_05, asce_7_10, asce_7_16, asce_7_22, direct, gb_50011, japan_equipment, nscp_2015, nsr_10, peru_e_030,
@@ -28,6 +29,8 @@ pub struct DemandRule {
     pub demand: fn(&Values, weight_n: f64, &mut Sheet) -> Result<Demand, StepId>,
     /// What scales the strength of shaking for these inputs.
     pub strength: fn(&Values) -> Strength,
+    /// The spectrum of the ground that can be drawn from what it asks for; none where it gives forces only.
+    pub spectrum: Option<&'static GroundSpectrum>,
 }
 
 /// Faults of a rule's fields together: place of the field, problem, what would do.

@@ -19,6 +19,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::HORIZONTAL),
+    spectrum: None,
 };
 
 /// Its texts.

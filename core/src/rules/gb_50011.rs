@@ -25,6 +25,7 @@ pub static RULE: DemandRule = DemandRule {
         Some(_) => Strength::Field(fields::ALPHA),
         None => Strength::Zones(fields::INTENSITY),
     },
+    spectrum: None,
 };
 
 /// Its texts.

@@ -23,6 +23,7 @@ pub mod en_1992_4;
 mod en_1998_1;
 pub mod floor;
 mod gb_50011;
+pub mod ground_spectrum;
 mod is_1893;
 mod japan_bolts;
 mod japan_equipment;

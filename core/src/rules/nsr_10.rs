@@ -22,6 +22,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |values| Strength::Field(if values.number(fields::S_A).is_some() { fields::S_A } else { fields::A_A }),
+    spectrum: None,
 };
 
 /// Its texts.

@@ -20,6 +20,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::A_G),
+    spectrum: None,
 };
 
 /// Its texts.

@@ -29,6 +29,7 @@ pub static RULE: DemandRule = DemandRule {
             Strength::Zones(fields::ZONE)
         }
     },
+    spectrum: None,
 };
 
 /// Its texts.

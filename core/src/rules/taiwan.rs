@@ -21,6 +21,7 @@ pub static RULE: DemandRule = DemandRule {
     faults: |values, faults| HEIGHTS.faults(values, faults),
     demand,
     strength: |_| Strength::Field(fields::S_DS),
+    spectrum: None,
 };
 
 /// Its texts.

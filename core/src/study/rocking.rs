@@ -98,6 +98,9 @@ fn make(project: &Project, extra: &str) -> Result<Shown, StepId> {
     if verdict.friction_needed > friction {
         notes.push(SLIDES_TOO);
     }
+    if motion.vertical_peak() > 0.0 {
+        notes.push(shaking::VERTICAL_TOO);
+    }
     if verdicts.iter().flatten().any(|verdict| verdict.is_sensitive) {
         notes.push(SENSITIVE_NOTE);
     }
@@ -239,7 +242,7 @@ const DRAWN_TO: f64 = 1.6;
 
 fn over_time(body: &RockingBody, motion: &Shaking, verdict: &Verdict) -> Plot {
     let run = &verdict.runs[verdict.worst];
-    let motion = Scaled { motion, horizontal: run.factor, vertical: 1.0 };
+    let motion = Scaled { motion, horizontal: run.factor, vertical: run.factor.abs() };
     let points = path(body, &motion, run.impulse);
     let points = points.into_iter().map(|[time_s, angle_rad]| {
         let side = if angle_rad >= 0.0 { Side::Right } else { Side::Left };

@@ -7,10 +7,10 @@ use super::free_body::FreeBody;
 use super::rocking::number;
 use super::shaking::Shaking;
 use crate::calc::clause::{INPUT, STATICS};
-use crate::calc::{Kind, Part, Sheet, Subject, System, steps};
+use crate::calc::{Kind, Part, Sheet, StepId, Subject, System, steps};
 use crate::motion::{
-    FREE_FALL_MM_PER_S2, Grip, Pulse, PulseForm, Scaled, Side, SpectrumSetting, criteria, response, rocking_angle,
-    rocking_capacity, slide,
+    FREE_FALL_MM_PER_S2, Grip, Pulse, PulseForm, Scaled, Side, SlidingEstimate, SpectrumSetting, criteria, response,
+    rocking_angle, rocking_capacity, slide, sliding_distance_mm, spectrum,
 };
 use crate::report::table::{Cell, Column, Line, Table};
 use core::f64::consts::PI;
@@ -20,6 +20,7 @@ steps! { 182 "beside rocking";
     FRICTION "" Number (INPUT "slab" Derived) "friction": Name;
     ROUND "" Number (STATICS "" Derived) "motion": Name;
     AS_IT_IS "" Number (STATICS "" Derived) "as it is": Name;
+    BY_ASCE "" Number (STATICS "" Memory) "ASCE/SEI 43-05, approximate, of this direction alone": Name;
     TURNED "" Number (STATICS "" Derived) "turned round": Name;
     SLIDES "" Number (STATICS "" Derived) "slides at most": Name;
     RESTS "" Number (STATICS "" Derived) "comes to rest at": Name;
@@ -37,20 +38,32 @@ steps! { 182 "beside rocking";
     ANGLE "" Number (STATICS "" Derived) "angle over that of falling": Name;
 }
 
-/// Peak and rest for both frictions and both signs.
+/// Peak and rest for both frictions and both signs, and for a record the estimate beside them.
 pub(super) fn sliding_table(motion: &Shaking, frictions: [f64; 2]) -> Table {
     let mut rows = Vec::new();
     for friction in frictions {
+        let mut add = |way: StepId, slides: Cell, rests: Cell| {
+            rows.push(Line::plain(vec![Cell::Number(friction), Cell::Name(way), slides, rests]));
+        };
         for (sign, row) in [(1.0, AS_IT_IS), (-1.0, TURNED)] {
             let grip = Grip { standing: friction, sliding: friction, free_fall_mm_per_s2: FREE_FALL_MM_PER_S2 };
             let slid = slide(&grip, &Scaled { motion, horizontal: sign, vertical: 1.0 });
-            let cells = vec![
-                Cell::Number(friction),
-                Cell::Name(row),
-                Cell::Number(slid.peak_mm),
-                Cell::Number(slid.residual_mm),
-            ];
-            rows.push(Line::plain(cells));
+            add(row, Cell::Number(slid.peak_mm), Cell::Number(slid.residual_mm));
+        }
+        if let Some((record, factor)) = motion.record() {
+            let estimate = SlidingEstimate {
+                friction,
+                vertical: motion.vertical_peak(),
+                free_fall_mm_per_s2: FREE_FALL_MM_PER_S2,
+            };
+            let demand = |frequency_hz: f64| {
+                factor.abs() * response(record, 1.0 / frequency_hz, &SpectrumSetting::of(0.1)).acceleration
+            };
+            // The scan is long where the spectrum stays below; a few periods tell that beforehand.
+            let most = spectrum(record, [0.02, 20.0], 60, &SpectrumSetting::of(0.1));
+            let reaches = most.iter().any(|one| factor.abs() * one.acceleration >= 2.0 * friction);
+            let found = reaches.then(|| sliding_distance_mm(&estimate, &demand, &mut Sheet::quiet())).flatten();
+            add(BY_ASCE, found.map_or(Cell::Nothing, Cell::Number), Cell::Nothing);
         }
     }
     let columns = vec![
@@ -70,7 +83,7 @@ fn nearer(one: &FreeBody) -> Side {
 fn peaks(motion: &Shaking) -> (f64, f64) {
     match motion {
         Shaking::Record(record, factor) => {
-            let facts = record.facts();
+            let facts = record.horizontal.facts();
             (facts.peak * factor.abs(), facts.velocity_mm_per_s * factor.abs())
         }
         Shaking::Pulse(Pulse { form, amplitude, duration_s }) => {
@@ -105,7 +118,7 @@ pub(super) fn beside_table(one: &FreeBody, motion: &Shaking) -> Table {
         line(KANEKO, Cell::Number(found.kaneko), Cell::Nothing, Cell::Nothing),
         line(STEP, Cell::Nothing, Cell::Number(found.step_mm_per_s), Cell::Nothing),
     ];
-    if let Shaking::Record(..) = motion {
+    if motion.record().is_some() {
         let alpha_rad = one.body.edge(nearer(one)).alpha_rad;
         let angle = approximate(one, motion).map_or(Cell::Nothing, |angle| match angle {
             crate::motion::Rocking::Found { angle_rad, .. } => number(angle_rad / alpha_rad),
@@ -123,7 +136,7 @@ pub(super) fn beside_table(one: &FreeBody, motion: &Shaking) -> Table {
 }
 
 fn approximate(one: &FreeBody, motion: &Shaking) -> Option<crate::motion::Rocking> {
-    let Shaking::Record(record, factor) = motion else { return None };
+    let (record, factor) = motion.record()?;
     let demand = |frequency_hz: f64, damping: f64| {
         factor.abs() * response(record, 1.0 / frequency_hz, &SpectrumSetting::of(damping)).acceleration
     };

@@ -7,7 +7,7 @@ use super::Shown;
 use crate::calc::clause::INPUT;
 use crate::calc::{Kind, StepId, steps};
 use crate::input::{Fault, Problem};
-use crate::motion::{GroundMotion, MotionSetting, Pulse, Record, Scaled, Segment, read_record};
+use crate::motion::{GroundMotion, MotionSetting, Pulse, Record, Recorded, Scaled, Segment, TwoRecords, read_records};
 use crate::project::bench::Bench;
 use crate::report::table::{Cell, Column, Line, Table};
 
@@ -15,6 +15,7 @@ steps! { 179 "motion of the floor";
     NO_MOTION "" Number (INPUT "motion" Derived) "neither a record, nor the height of a pulse, nor a seismic rule says how strongly the floor moves": Reason;
     NO_RECORD "" Number (INPUT "motion" Derived) "this needs a record of motion: open its file": Reason;
     NO_UNIT "" Number (INPUT "motion" Derived) "in which unit the record is written has to be said: give the unit of the record under standing free": Reason;
+    VERTICAL_TOO "" Number (INPUT "motion" Derived) "the record has a third column, which shakes the floor up and down at the same time; turned round, only the horizontal part changes its sign": Reason;
     FAULTS "" Number (INPUT "motion" Derived) "what is wrong with the record": Name;
     LINE "" Number (INPUT "motion" Derived) "line": Name;
     PROBLEM "" Number (INPUT "motion" Derived) "problem": Name;
@@ -37,17 +38,43 @@ steps! { 179 "motion of the floor";
 pub enum Shaking {
     /// A pulse.
     Pulse(Pulse),
-    /// A record, with the factor that is asked for.
-    Record(Record, f64),
+    /// A record, with the factor that is asked for on it.
+    Record(Recorded, f64),
 }
 
 impl GroundMotion for Shaking {
     fn segment(&self, number: usize) -> Option<Segment> {
         match self {
             Shaking::Pulse(pulse) => pulse.segment(number),
-            Shaking::Record(record, factor) => {
-                Scaled { motion: record, horizontal: *factor, vertical: 1.0 }.segment(number)
+            Shaking::Record(Recorded { horizontal, vertical }, factor) => {
+                let both;
+                let motion: &dyn GroundMotion = match vertical {
+                    Some(vertical) => {
+                        both = TwoRecords { horizontal, vertical };
+                        &both
+                    }
+                    None => horizontal,
+                };
+                Scaled { motion, horizontal: *factor, vertical: factor.abs() }.segment(number)
             }
+        }
+    }
+}
+
+impl Shaking {
+    /// Its highest vertical acceleration either way; zero where it only shakes sideways.
+    pub fn vertical_peak(&self) -> f64 {
+        match self {
+            Shaking::Record(Recorded { vertical: Some(vertical), .. }, factor) => vertical.facts().peak * factor.abs(),
+            _ => 0.0,
+        }
+    }
+
+    /// The horizontal record and its factor, where it is one.
+    pub fn record(&self) -> Option<(&Record, f64)> {
+        match self {
+            Shaking::Record(record, factor) => Some((&record.horizontal, *factor)),
+            Shaking::Pulse(_) => None,
         }
     }
 }
@@ -84,12 +111,12 @@ pub fn shaking(bench: &Bench, setting: &MotionSetting, extra: &str) -> Result<Sh
 }
 
 /// The record that was brought.
-pub fn record(setting: &MotionSetting, extra: &str) -> Result<Record, Absent> {
+pub fn record(setting: &MotionSetting, extra: &str) -> Result<Recorded, Absent> {
     if extra.trim().is_empty() {
         return Err(Absent::Reason(NO_RECORD));
     }
     let form = setting.record.ok_or(Absent::Reason(NO_UNIT))?;
-    read_record(extra, &form).map_err(Absent::Faults)
+    read_records(extra, &form).map_err(Absent::Faults)
 }
 
 fn table(faults: &[Fault]) -> Table {

@@ -12,16 +12,18 @@ use steadfoot::calc::{CheckId, Kind, Part, Section, Sheet, Subject, System};
 use steadfoot::checks::stability::Tested;
 use steadfoot::checks::thresholds::{Stand, thresholds};
 use steadfoot::geometry::{Hull, Point};
+use steadfoot::motion::code_spectrum::Beside;
 use steadfoot::motion::{
-    End, FREE_FALL_MM_PER_S2, Following, FreeRocking, Grip, GroundMotion, MassAndReach, Method, Oscillator, Pulse,
-    PulseForm, Record, RecordForm, RecordUnit, Rocked, Rocking, RockingBody, Scaled, Side, SlidingEstimate,
-    SpectrumSetting, criteria, first_fall, free_rocking, half_sine_that_overturns, read_record,
+    CodeSpectrum, End, FREE_FALL_MM_PER_S2, Following, FreeRocking, Grip, GroundMotion, MassAndReach, Method,
+    Oscillator, Pulse, PulseForm, Record, RecordForm, RecordUnit, Rocked, Rocking, RockingBody, Scaled, Side,
+    SlidingEstimate, SpectrumSetting, criteria, first_fall, free_rocking, half_sine_that_overturns, read_record,
     rectangle_that_overturns, response, rock, rocking_angle, rocking_capacity, slide, slide_of_pulse_mm,
     sliding_distance_mm,
 };
 use steadfoot::report::text_tables::text;
+use steadfoot::rules::demand::demand_rule;
 
-use super::{Answers, Found, Ran, quantity};
+use super::{Answers, Found, Ran, field_values, quantity};
 
 /// The answers for an input with their working.
 pub fn told(input: &Json) -> Result<Ran, String> {
@@ -116,6 +118,17 @@ fn ask(asked: &Asked, sheet: &mut Sheet, answers: &mut Answers) -> Result<(), St
                 let amplitude = input["pulse"]["amplitude"].as_f64().ok_or("amplitude")?;
                 let duration_s = input["pulse"]["duration"].as_f64().ok_or("duration")?;
                 slide_of_pulse_mm(&grip, amplitude, duration_s, sheet);
+            }
+        }
+        "code spectrum" => {
+            let rule = demand_rule(input["site"]["rule"].as_str().unwrap_or("")).ok_or("no rule of this id")?;
+            let values = field_values(rule.fields, &input["site"])?;
+            let beside = Beside { damping: asked.number("damping")?, corner_s: input["corner"].as_f64() };
+            let spectrum = CodeSpectrum::of(rule, &values, &beside, sheet).map_err(|_| "it has no spectrum")?;
+            for (place, period_s) in input["periods"].as_array().into_iter().flatten().enumerate() {
+                let period_s = period_s.as_f64().ok_or("a period is a number")?;
+                let found = spectrum.at(period_s, sheet).ok_or("the corners are open")?;
+                put(answers, &format!("S_a {}", place + 1), found, Kind::Acceleration);
             }
         }
         "oscillator" => oscillator(asked, answers)?,

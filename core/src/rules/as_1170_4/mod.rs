@@ -29,6 +29,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |values| Strength::Field(if is_by_floor(values) { fields::A_FLOOR } else { fields::Z }),
+    spectrum: None,
 };
 
 /// Its texts.

@@ -19,6 +19,7 @@ use super::site_class::{F_A_1997, SiteClasses, SiteSteps, one_acceleration};
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::Values;
 use crate::load_case::{Format, Level};
+use crate::rules::ground_spectrum::{self, GroundSpectrum};
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
@@ -28,7 +29,11 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |values| Strength::Field(if values.number(fields::S_DS).is_some() { fields::S_DS } else { fields::S_S }),
+    spectrum: Some(&SPECTRUM),
 };
+
+/// The ground: 11.4.5.
+static SPECTRUM: GroundSpectrum = ground_spectrum::of_s_ds(&[&[steps::S_DS_GIVEN, steps::S_DS]]);
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {

@@ -17,6 +17,7 @@ use super::documents::ASCE_7_22;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::Values;
 use crate::load_case::Format;
+use crate::rules::ground_spectrum::{self, GroundSpectrum};
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
@@ -26,7 +27,11 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::S_DS),
+    spectrum: Some(&SPECTRUM),
 };
+
+/// The ground: 11.4.5.2, two-period.
+static SPECTRUM: GroundSpectrum = ground_spectrum::of_s_ds(&[&[steps::S_DS]]);
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {

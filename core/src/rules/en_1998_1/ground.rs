@@ -4,6 +4,7 @@ use super::{fields, steps};
 use crate::calc::{Sheet, StepId};
 use crate::input::Values;
 use crate::rules::component_row::RowNumber;
+use crate::rules::ground_spectrum::GroundSpectrum;
 
 /// a_g over g on ground A, with the importance of the building.
 pub fn alpha(values: &Values, sheet: &mut Sheet) -> f64 {
@@ -38,6 +39,24 @@ pub fn vertical_ratio(values: &Values, sheet: &mut Sheet) -> f64 {
 fn spectrum(values: &Values) -> usize {
     values.choice(fields::SPECTRUM).unwrap_or(0)
 }
+
+/// The elastic spectrum, 3.2.2.2. Its level is 2.5 a_g S, which the damping scales.
+pub static SPECTRUM: GroundSpectrum = GroundSpectrum {
+    scale: &[&[steps::ALPHA], &[steps::S_GIVEN, steps::S_TYPE_1, steps::S_TYPE_2]],
+    rigid: 1.0,
+    top: 2.5,
+    corners_s: |values| {
+        let ground = values.choice(fields::GROUND).unwrap_or(GROUND_NAMES.len() - 1);
+        CORNERS_S[spectrum(values)].get(ground).copied()
+    },
+    is_damped: true,
+};
+
+/// Recommended T_B, T_C and T_D, Tables 3.2 and 3.3, by type of spectrum and ground; from memory.
+static CORNERS_S: [[[f64; 3]; 5]; 2] = [
+    [[0.15, 0.4, 2.0], [0.15, 0.5, 2.0], [0.20, 0.6, 2.0], [0.20, 0.8, 2.0], [0.15, 0.5, 2.0]],
+    [[0.05, 0.25, 1.2], [0.05, 0.25, 1.2], [0.10, 0.25, 1.2], [0.10, 0.30, 1.2], [0.05, 0.25, 1.2]],
+];
 
 /// Recommended importance factors by class.
 static GAMMA_I: [f64; 4] = [0.8, 1.0, 1.2, 1.4];

@@ -27,6 +27,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::A_GR),
+    spectrum: Some(&ground::SPECTRUM),
 };
 
 /// Its texts.

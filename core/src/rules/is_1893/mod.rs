@@ -29,6 +29,7 @@ pub static RULE: DemandRule = DemandRule {
         Some(_) => Strength::Field(fields::Z),
         None => Strength::Zones(fields::ZONE),
     },
+    spectrum: None,
 };
 
 /// Its texts.

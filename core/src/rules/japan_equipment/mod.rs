@@ -30,6 +30,7 @@ pub static RULE: DemandRule = DemandRule {
         Some(_) => Strength::Field(fields::K_S),
         None => Strength::Zones(fields::REGION),
     },
+    spectrum: None,
 };
 
 /// Its texts.

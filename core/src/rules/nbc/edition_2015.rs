@@ -17,6 +17,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::S_A),
+    spectrum: None,
 };
 
 /// Its texts.

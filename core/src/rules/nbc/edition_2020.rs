@@ -16,6 +16,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::S_02),
+    spectrum: None,
 };
 
 /// Its texts.

@@ -18,6 +18,7 @@ use super::documents::NSCP_2015;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
 use crate::load_case::{Format, Level};
+use crate::rules::ground_spectrum::{self, GroundSpectrum};
 
 pub use zones::ZONES;
 
@@ -32,7 +33,11 @@ pub static RULE: DemandRule = DemandRule {
         Some(_) => Strength::Field(fields::C_A),
         None => Strength::Zones(fields::ZONE),
     },
+    spectrum: Some(&SPECTRUM),
 };
+
+/// The ground: figure 208-3.
+static SPECTRUM: GroundSpectrum = ground_spectrum::of_c_a(&[&[steps::C_A_GIVEN, steps::C_A_ZONE_2, steps::C_A_ZONE_4]]);
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {

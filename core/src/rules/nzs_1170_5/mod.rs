@@ -28,6 +28,7 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |_| Strength::Field(fields::Z),
+    spectrum: None,
 };
 
 /// Its texts.

@@ -17,6 +17,7 @@ use super::table::Table;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
 use crate::load_case::Format;
+use crate::rules::ground_spectrum::{self, GroundSpectrum};
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
@@ -26,7 +27,11 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |values| Strength::Field(if values.number(fields::S_DS).is_some() { fields::S_DS } else { fields::S_S }),
+    spectrum: Some(&SPECTRUM),
 };
+
+/// The ground: 6.4.
+static SPECTRUM: GroundSpectrum = ground_spectrum::of_s_ds(&[&[steps::S_DS_GIVEN, steps::S_DS]]);
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {

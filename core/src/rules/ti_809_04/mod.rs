@@ -18,6 +18,7 @@ use super::site_class::{F_A_1997, SiteClasses, SiteSteps, one_acceleration};
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
 use crate::load_case::{Format, Level};
+use crate::rules::ground_spectrum::{self, GroundSpectrum};
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
@@ -27,7 +28,11 @@ pub static RULE: DemandRule = DemandRule {
     faults,
     demand,
     strength: |values| Strength::Field(if values.number(fields::S_DS).is_some() { fields::S_DS } else { fields::S_S }),
+    spectrum: Some(&SPECTRUM),
 };
+
+/// The ground: the two-period spectrum of FEMA 302 4.1.2.6.
+static SPECTRUM: GroundSpectrum = ground_spectrum::of_s_ds(&[&[steps::S_DS_GIVEN, steps::S_DS_A, steps::S_DS_B]]);
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {

@@ -18,6 +18,7 @@ use super::documents::UBC_1997;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
 use crate::load_case::{Directions, Format, Level, LoadCase};
+use crate::rules::ground_spectrum::{self, GroundSpectrum};
 
 /// The rule.
 pub static RULE: DemandRule = DemandRule {
@@ -30,7 +31,12 @@ pub static RULE: DemandRule = DemandRule {
         Some(_) => Strength::Field(fields::C_A),
         None => Strength::Zones(fields::ZONE),
     },
+    spectrum: Some(&SPECTRUM),
 };
+
+/// The ground: figure 16-3.
+static SPECTRUM: GroundSpectrum =
+    ground_spectrum::of_c_a(&[&[steps::C_A_GIVEN, steps::C_A_ZONE_1_3, steps::C_A_ZONE_2, steps::C_A_ZONE_4]]);
 
 /// Its texts.
 pub static TEXT: DemandRuleText = DemandRuleText {
