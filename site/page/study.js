@@ -185,9 +185,10 @@ function studyTable(table, id, notes) {
 
 function cellText(cell, column) {
   if (cell === "nothing") return "–";
-  const number = (value, rounding) => shown(value, column.kind, { rounding });
+  const { kind, ends } = cell.measured || { kind: column.kind, ends: cell.range };
+  const number = (value, rounding) => shown(value, kind, { rounding });
   if (cell.number !== undefined) return number(cell.number, column.rounding);
-  if (cell.range !== undefined) return number(cell.range[0], "down") + " to " + number(cell.range[1], "up");
+  if (ends) return ends[0] === ends[1] ? number(ends[0], column.rounding) : number(ends[0], "down") + " to " + number(ends[1], "up");
   if (cell.name !== undefined) return wordsOf(cell.name);
   if (cell.check !== undefined) return checkTitle(cell.check);
   if (cell.status !== undefined) return STATUS_WORDS[cell.status];
@@ -202,6 +203,10 @@ function tableCsv(table, notes) {
     if (cell === "nothing") return "";
     if (cell.number !== undefined) return String(cell.number);
     if (cell.range !== undefined) return cell.range.join(" to ");
+    if (cell.measured !== undefined) {
+      const unit = engineSays((engine) => engine.unit_text(cell.measured.kind, "si", "base"));
+      return [...new Set(cell.measured.ends)].join(" to ") + (unit ? " " + unit : "");
+    }
     return cellText(cell, table.columns[place]);
   }));
   return [heads, ...lines, ...notes.map((note) => [sentenceCase(wordsOf(note)) + "."]), ...texts.cautions.map((caution) => [caution])].map((cells) => cells.map(csvCell).join(",")).join("\r\n") + "\r\n";

@@ -4,6 +4,7 @@
 //! that the page looks up in its baked tables.
 
 mod approval;
+mod map;
 mod motion;
 mod place;
 mod print;
@@ -147,7 +148,7 @@ pub(crate) fn system_of(system: &str) -> System {
     if system == "us" { System::Us } else { System::Si }
 }
 
-fn with_project(text: &str, then: impl FnOnce(&Project) -> JsValue) -> JsValue {
+pub(crate) fn with_project(text: &str, then: impl FnOnce(&Project) -> JsValue) -> JsValue {
     match project::read(text, System::Si) {
         Ok(project) => then(&project),
         Err(_) => JsValue::NULL,

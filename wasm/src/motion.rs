@@ -71,8 +71,7 @@ impl StudyWork {
 
     /// What is found so far, as [`study`](crate::study::study) tells it.
     pub fn shown(&self, system: &str, width_px: f64, words: &js_sys::Function) -> JsValue {
-        let said = |id: StepId| words.call1(&JsValue::NULL, &id.code().into()).ok().and_then(|word| word.as_string());
-        let words = |id: StepId| said(id).unwrap_or_default();
+        let words = crate::study::said_by(words);
         let painter = Painter { width_px, system: crate::system_of(system), words: &words };
         crate::plain(&crate::study::studied(Ok(self.0.shown()), &painter))
     }

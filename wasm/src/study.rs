@@ -24,8 +24,7 @@ pub enum Studied {
 #[wasm_bindgen]
 pub fn study(text: &str, system: &str, id: &str, extra: &str, width_px: f64, words: &js_sys::Function) -> JsValue {
     let (Ok(project), Some(study)) = (project::read(text, System::Si), study::study(id)) else { return JsValue::NULL };
-    let said = |id: StepId| words.call1(&JsValue::NULL, &id.code().into()).ok().and_then(|word| word.as_string());
-    let words = |id: StepId| said(id).unwrap_or_default();
+    let words = said_by(words);
     let painter = Painter { width_px, system: crate::system_of(system), words: &words };
     crate::plain(&studied((study.make)(&project, extra), &painter))
 }
@@ -47,4 +46,10 @@ fn painted(picture: &Picture, painter: &Painter) -> Drawing {
         Picture::Plot(plot) => drawing::plot(plot, painter),
         Picture::Figure(figure) => drawing::figure(figure, painter),
     }
+}
+
+/// The words of rows, as a function of the page says them.
+pub fn said_by(words: &js_sys::Function) -> impl Fn(StepId) -> String {
+    let said = |id: StepId| words.call1(&JsValue::NULL, &id.code().into()).ok().and_then(|word| word.as_string());
+    move |id| said(id).unwrap_or_default()
 }

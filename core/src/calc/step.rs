@@ -20,6 +20,11 @@ impl StepId {
     pub const fn code(self) -> u16 {
         self.table as u16 * 256 + self.row as u16
     }
+
+    /// The id of such a number.
+    pub const fn from_code(code: u16) -> StepId {
+        StepId { table: (code / 256) as u8, row: (code % 256) as u8 }
+    }
 }
 
 impl serde::Serialize for StepId {

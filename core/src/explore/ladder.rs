@@ -41,7 +41,7 @@ pub struct Rung {
     /// The word of the file, where the value is a word.
     pub word: Option<&'static str>,
     /// Its place among the words, or how many bolts stand where one did.
-    place: usize,
+    pub(super) place: usize,
 }
 
 /// The values of one change from the least to the most.
@@ -137,7 +137,7 @@ pub fn diameter_mm(project: &Project) -> f64 {
 }
 
 /// Whether an anchor has a value of its own for a field.
-fn has_own(project: &Project, field: usize) -> bool {
+pub(super) fn has_own(project: &Project, field: usize) -> bool {
     project.cabinet.anchors.iter().any(|anchor| anchor.own.0.get(field).is_some_and(|value| *value != Value::Unknown))
 }
 
@@ -159,7 +159,7 @@ pub fn is_by_report(project: &Project) -> bool {
 }
 
 /// The sizes of the present bolt's own kind.
-fn bolts(project: &Project, reach: [usize; 2]) -> Option<Ladder> {
+pub(super) fn bolts(project: &Project, reach: [usize; 2]) -> Option<Ladder> {
     let anchorage = project.anchorage.as_ref()?;
     let present = Rung { value: diameter_mm(project), word: None, place: 0 };
     let alone = Ladder::new(Change::Bolt, Vec::new(), present, Vec::new());

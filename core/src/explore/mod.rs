@@ -1,7 +1,12 @@
 //! How far can it go: asks `assess` again and again.
 
+mod edit;
+mod found;
+mod how_far;
+mod knob;
 mod ladder;
 mod limit;
+mod map;
 mod pattern;
 mod scaled;
 mod setting_out;
@@ -9,10 +14,15 @@ mod tolerance;
 mod trial;
 mod what_would_hold;
 
+pub use edit::edits;
+pub use found::{Found, Standing};
+pub use how_far::{Bound, HowFar, Ranged, Stretch};
+pub use knob::{KNOBS, Knob, Notch, TEXTS as KNOB_TEXTS, turned_both};
 pub use ladder::{CHANGES, Change, Ladder, Rung, Rungs, is_by_report, nearest_edge};
 pub use limit::{Ending, Limit, LimitOf, What, limits};
+pub use map::{Along, map_cells, places};
 pub use pattern::{AnchorsEdit, Pattern, PlainAnchor, patterned};
-pub use scaled::{scaled_load, scaled_strength, turned};
+pub use scaled::{Edit, scaled_load, scaled_strength, turned};
 pub use setting_out::{Hole, holes};
 pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
 pub use trial::{Glance, Trial, Trials};

@@ -132,7 +132,7 @@ fn is_there(bench: &Bench, place: &Place) -> bool {
     place.state < bench.loads.len() && place.stiffness < bench.supports.len() && bench.runs.contains(&place.run)
 }
 
-fn trial(verdict: Verdict, governing: Option<&CheckTold>, checks: &[CheckTold]) -> Trial {
+pub(super) fn trial(verdict: Verdict, governing: Option<&CheckTold>, checks: &[CheckTold]) -> Trial {
     let reason = |check: &&CheckTold| check.role == Role::Required && check.reason.is_some();
     let uncovered = checks.iter().filter(reason).find(|check| check.status == crate::calc::Status::NotCovered);
     Trial {

@@ -19,13 +19,13 @@ use crate::shake_table;
 use crate::slab::edge;
 
 /// The key of the embedment in every anchor rule.
-const EMBEDMENT_KEY: &str = "embedment_mm";
+pub(super) const EMBEDMENT_KEY: &str = "embedment_mm";
 /// Two anchors nearer than this stand on one place.
 pub(super) const APART_MM: f64 = 1.0;
 /// The frame's centre of gravity is not on the floor, so that whatever is built on it has a height to tip from.
-const FRAME_CENTRE_MIN_MM: f64 = 1.0;
+pub(super) const FRAME_CENTRE_MIN_MM: f64 = 1.0;
 /// How many times its own size the plan of the cabinet may be left by what stands or hangs on it.
-const REACH: f64 = 1.0;
+pub(super) const REACH: f64 = 1.0;
 
 /// Finds everything in which the parts of a file disagree. What has a fault already is left out.
 pub fn agreement(reader: &mut Reader, draft: &Draft) {

@@ -6,6 +6,7 @@ pub mod approval;
 mod as_built;
 mod assess;
 pub mod bench;
+mod buildable;
 mod draft;
 pub mod drilling;
 mod fingerprint;
@@ -33,6 +34,7 @@ use alloc::vec::Vec;
 
 pub use as_built::{as_built, as_planned};
 pub use assess::{Quick, assess, quick, quick_told};
+pub use buildable::is_buildable;
 pub use drilling::Drilling;
 pub use handled::swayed;
 pub use loads::Tried;

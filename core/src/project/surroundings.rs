@@ -59,7 +59,7 @@ fn boundaries(reader: &mut Reader, draft: &Draft) {
     }
 }
 
-fn is_inside(outline: &Rectangle, at: Point) -> bool {
+pub(super) fn is_inside(outline: &Rectangle, at: Point) -> bool {
     outline.left_mm < at.x_mm && at.x_mm < outline.right_mm && outline.front_mm < at.y_mm && at.y_mm < outline.rear_mm
 }
 

@@ -103,6 +103,17 @@ pub struct Grid {
     pub checks: Vec<Option<CheckId>>,
     /// Levels at which contours are drawn; beyond the first the field is hatched.
     pub contours: Vec<f64>,
+    /// Places where there is a reason instead of a value, each kind hatched in a way of its own; at most two kinds.
+    pub blanks: Vec<Blank>,
+}
+
+/// Places of a field that have no value, for one reason.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Blank {
+    /// Row of what is written there.
+    pub name: StepId,
+    /// Whether each place of the field is one of them, in the order of its values.
+    pub cells: Vec<bool>,
 }
 
 /// What is written at a line or a point.

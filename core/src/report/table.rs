@@ -49,6 +49,13 @@ pub enum Cell {
     Number(f64),
     /// Two ends between which a number lies.
     Range([f64; 2]),
+    /// A number with its own kind, between two ends that may be one, in a column whose rows measure different things.
+    Measured {
+        /// The ends.
+        ends: [f64; 2],
+        /// What they measure.
+        kind: Kind,
+    },
     /// Words of a text table.
     Name(StepId),
     /// Words of the reader, or of a published table.

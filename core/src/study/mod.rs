@@ -10,7 +10,9 @@ mod floor_shown;
 mod fragility;
 mod free_body;
 mod hook;
+mod how_far;
 mod ideas;
+pub mod limit_map;
 pub mod pressure_map;
 mod response_spectrum;
 mod rig;
@@ -90,6 +92,8 @@ pub enum Picture {
 pub static STUDIES: &[&Study] = &[
     &strength::STUDY,
     &what_would_hold::STUDY,
+    &how_far::STUDY,
+    &limit_map::STUDY,
     &setting_out::STUDY,
     &as_built::STUDY,
     &anchor_section::STUDY,
@@ -119,6 +123,8 @@ pub static STUDIES: &[&Study] = &[
 pub static STUDY_TEXTS: &[&StudyText] = &[
     &strength::TEXT,
     &what_would_hold::TEXT,
+    &how_far::TEXT,
+    &limit_map::TEXT,
     &setting_out::TEXT,
     &as_built::TEXT,
     &anchor_section::TEXT,

@@ -92,6 +92,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             values,
             checks: Vec::new(),
             contours: vec![now[0] * (1.0 + 1e-9), now[0] * 1.5, now[0] * 2.0],
+            blanks: Vec::new(),
         }),
     };
     let ratio_now = foot / anchor;

@@ -105,6 +105,11 @@ fn cell_text(cell: &Cell, column: &Column) -> String {
             let low = words::plain(*low, column.kind, Rounding::Down);
             format!("{low} to {}", words::plain(*high, column.kind, Rounding::Up))
         }
+        Cell::Measured { ends: [low, high], kind } if low == high => words::plain(*low, *kind, column.rounding),
+        Cell::Measured { ends: [low, high], kind } => {
+            let low = words::plain(*low, *kind, Rounding::Down);
+            format!("{low} to {}", words::plain(*high, *kind, Rounding::Up))
+        }
         Cell::Name(id) => said(*id),
         Cell::Text(text) => text.clone(),
         Cell::Check(check) => {

@@ -13,6 +13,7 @@ mod dimension;
 mod division;
 mod elevation;
 mod elevation_view;
+mod field;
 mod figure;
 mod floor;
 mod force;

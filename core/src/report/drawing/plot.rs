@@ -2,17 +2,15 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::board::{Board, Label, Need};
-use super::contour::contour;
 use super::division::{Division, Fit};
-use super::hatch::hatch;
+use super::field::{draw_field, write_regions};
 use super::lettering::Lettering;
 use super::mark::{Drawing, Shape};
 use super::of::Of;
 use super::painter::Painter;
 use super::patch::{Extent, Patch};
 use super::spot::Spot;
-use crate::calc::CheckId;
-use crate::report::plot::{Axis, AxisScale, Curve, Grid, Plot, PlotName, Stroke};
+use crate::report::plot::{Axis, AxisScale, Curve, Plot, Stroke};
 
 /// A plot, painted in px: axes with numbers in the reader's units, curves with their names, contours with hatching.
 ///
@@ -42,7 +40,7 @@ pub fn plot(plot: &Plot, painter: &Painter) -> Drawing {
     let view = View { x, y, frame };
     let mut board = Board::new(width, height);
     if let Some(grid) = &plot.grid {
-        draw_grid(&mut board, grid, &view);
+        draw_field(&mut board, grid, &view);
     }
     draw_axes(&mut board, &view);
     write_axes(&mut board, plot, &view, painter);
@@ -84,17 +82,16 @@ const RIGHT_PX: f64 = 16.0;
 const BOTTOM_PX: f64 = 46.0;
 /// Height of a line of the legend, px.
 const LINE_PX: f64 = 17.0;
-/// Distance of the hatching beyond the first contour, px.
-const HATCH_PX: f64 = 7.0;
 
-struct View {
-    x: Division,
-    y: Division,
-    frame: Patch,
+/// The axes of a plot with the frame that they span.
+pub(super) struct View {
+    pub x: Division,
+    pub y: Division,
+    pub frame: Patch,
 }
 
 impl View {
-    fn place(&self, at: [f64; 2]) -> [f64; 2] {
+    pub fn place(&self, at: [f64; 2]) -> [f64; 2] {
         [self.x.place(at[0]), self.y.place(at[1])]
     }
 }
@@ -284,75 +281,6 @@ fn write_curves(board: &mut Board, plot: &Plot, view: &View, painter: &Painter) 
         }
     }
     unnamed
-}
-
-fn draw_grid(board: &mut Board, grid: &Grid, view: &View) {
-    let first = grid.contours.first().copied().unwrap_or(1.0);
-    let mut lines = Vec::new();
-    let columns = grid.x.len();
-    for row in 0..grid.y.len() {
-        let (low, high) = edges(&grid.y, row, &view.y);
-        let mut column = 0;
-        while column < columns {
-            let begin = column;
-            while column < columns && grid.values.get(row * columns + column).is_some_and(|value| *value > first) {
-                column += 1;
-            }
-            if column > begin {
-                let (left, right) = (edges(&grid.x, begin, &view.x).0, edges(&grid.x, column - 1, &view.x).1);
-                let corners = Patch::between([left, low], [right, high]).corners();
-                board.polygon("beyond-field", &corners);
-                hatch(&corners, HATCH_PX, &mut lines);
-            }
-            column += 1;
-        }
-    }
-    if !lines.is_empty() {
-        board.draw("beyond-hatch", Shape::Lines, &lines);
-    }
-    for (place, level) in grid.contours.iter().enumerate() {
-        let ends: Vec<[f64; 2]> = contour(grid, *level).into_iter().flatten().map(|at| view.place(at)).collect();
-        if !ends.is_empty() {
-            board.draw(if place == 0 { "contour one" } else { "contour" }, Shape::Lines, &ends);
-            board.avoid_last(1.0);
-        }
-    }
-}
-
-/// Where the cell of a place begins and ends, half way to its neighbours.
-fn edges(places: &[f64], place: usize, division: &Division) -> (f64, f64) {
-    let at = division.place(places[place]);
-    let half = |other: Option<&f64>| other.map_or(at, |other| (at + division.place(*other)) / 2.0);
-    (half(place.checked_sub(1).and_then(|before| places.get(before))), half(places.get(place + 1)))
-}
-
-/// Names what governs in the middle of the largest stretch of each check.
-fn write_regions(board: &mut Board, grid: &Grid, view: &View, painter: &Painter) {
-    let columns = grid.x.len();
-    let mut named: Vec<CheckId> = Vec::new();
-    for check in grid.checks.iter().flatten() {
-        if !named.contains(check) {
-            named.push(*check);
-        }
-    }
-    for check in named {
-        let mut best: Option<(usize, usize, usize)> = None;
-        for row in 0..grid.y.len() {
-            let mut run = 0;
-            for column in 0..columns {
-                let is_own = grid.checks.get(row * columns + column).copied().flatten() == Some(check);
-                run = if is_own { run + 1 } else { 0 };
-                if best.is_none_or(|(longest, ..)| run > longest) && run > 0 {
-                    best = Some((run, row, column));
-                }
-            }
-        }
-        let Some((run, row, column)) = best else { continue };
-        let at = view.place([grid.x[column - run / 2], grid.y[row]]);
-        let text = painter.text(&PlotName::Check(check));
-        let thing = Patch::around(at, Extent { width: 1.0, height: 1.0 });
-        board.write_around(&Label::new(Lettering::Name, &text, Of::Nothing), &thing, [0.0, -1.0]);
-    }
 }
 
 fn write_legend(board: &mut Board, unnamed: &[(String, &'static str)], height: f64) -> f64 {
