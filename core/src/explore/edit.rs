@@ -41,9 +41,8 @@ pub fn edits(before: &Project, after: &Project) -> Vec<Edit> {
         edits.outline("slab.boundary_mm", &old.boundary, &new.boundary);
         for (place, (old, new)) in old.openings.iter().zip(&new.openings).enumerate() {
             let middle = |low: f64, high: f64| (low + high) / 2.0;
-            let [old, new] = [old, new].map(|one| {
-                [middle(one.left_mm, one.right_mm), middle(one.front_mm, one.rear_mm)]
-            });
+            let [old, new] =
+                [old, new].map(|one| [middle(one.left_mm, one.right_mm), middle(one.front_mm, one.rear_mm)]);
             for axis in 0..2 {
                 edits.number(|| format!("slab.openings[{place}].at_mm[{axis}]"), old[axis], new[axis]);
             }

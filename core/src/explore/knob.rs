@@ -367,9 +367,8 @@ fn spread_mm(project: &Project, along: impl Fn(Point) -> f64) -> Option<f64> {
         return None;
     }
     let of = |places: &mut dyn Iterator<Item = Point>| {
-        let ends = places.fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], at| {
-            [low.min(along(at)), high.max(along(at))]
-        });
+        let ends = places
+            .fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], at| [low.min(along(at)), high.max(along(at))]);
         ends[1] - ends[0]
     };
     let feet = of(&mut cabinet.feet.iter().map(|foot| foot.at));

@@ -51,7 +51,9 @@ fn places(project: &Project) -> bool {
     let alone = |place: usize| anchors[..place].iter().all(|other| other.at.distance_mm(anchors[place].at) >= APART_MM);
     let stiff = |given: Option<f64>, field: &Field| given.is_none_or(|number| fits(field, number));
     feet.iter().all(|one| is_near(one.at) && stiff(one.stiffness_n_per_mm, &foot::FIELDS[foot::STIFFNESS]))
-        && anchors.iter().all(|one| is_near(one.at) && stiff(one.stiffness_n_per_mm, &anchor::FIELDS[anchor::STIFFNESS]))
+        && anchors
+            .iter()
+            .all(|one| is_near(one.at) && stiff(one.stiffness_n_per_mm, &anchor::FIELDS[anchor::STIFFNESS]))
         && (0..feet.len()).all(apart)
         && (0..anchors.len()).all(alone)
 }
@@ -66,7 +68,8 @@ fn on_slab(project: &Project) -> bool {
             && outline.front_mm <= own.front_mm
             && own.rear_mm <= outline.rear_mm
     };
-    let is_free = |own: &Rectangle, at: Point| slab.openings.iter().all(|hole| !overlap(own, hole) && !hole.contains(at));
+    let is_free =
+        |own: &Rectangle, at: Point| slab.openings.iter().all(|hole| !overlap(own, hole) && !hole.contains(at));
     edges.iter().all(|&edge| edge == f64::INFINITY || fits(&slab::edge::FIELDS[slab::edge::LEFT], edge))
         && fits(&slab::FIELDS[slab::STRENGTH], slab.strength_mpa)
         && fits(&slab::FIELDS[slab::THICKNESS], slab.thickness_mm)

@@ -131,11 +131,10 @@ impl Cells {
     fn borders<T: PartialEq>(&self, of: &dyn Fn(usize, usize) -> Option<T>) -> Vec<[f64; 2]> {
         let (columns, rows) = (self.x.len().saturating_sub(1), self.y.len().saturating_sub(1));
         let mut ends: Vec<[f64; 2]> = Vec::new();
-        let take = |begin: usize, from: [f64; 2], to: [f64; 2], ends: &mut Vec<[f64; 2]>| {
-            match ends[begin..].last_mut() {
-                Some(last) if *last == from => *last = to,
-                _ => ends.extend([from, to]),
-            }
+        let take = |begin: usize, from: [f64; 2], to: [f64; 2], ends: &mut Vec<[f64; 2]>| match ends[begin..].last_mut()
+        {
+            Some(last) if *last == from => *last = to,
+            _ => ends.extend([from, to]),
         };
         for row in 1..rows {
             let begin = ends.len();
