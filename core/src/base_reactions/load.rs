@@ -34,13 +34,25 @@ pub struct Push {
     pub direction_rad: f64,
 }
 
+impl Push {
+    /// The way it pushes as a vector of length one.
+    pub fn towards(&self) -> [f64; 2] {
+        [number::cos(self.direction_rad), number::sin(self.direction_rad)]
+    }
+
+    /// What presses on the base, for what knows the way of the push already.
+    pub fn base_load(&self, [along, across]: [f64; 2]) -> BaseLoad {
+        let tipping_nmm = self.horizontal_n * self.height_mm;
+        BaseLoad {
+            down_n: self.down_n,
+            moment_x_nmm: self.down_n * self.at.x_mm + tipping_nmm * along,
+            moment_y_nmm: self.down_n * self.at.y_mm + tipping_nmm * across,
+        }
+    }
+}
+
 impl From<Push> for BaseLoad {
     fn from(push: Push) -> BaseLoad {
-        let tipping_nmm = push.horizontal_n * push.height_mm;
-        BaseLoad {
-            down_n: push.down_n,
-            moment_x_nmm: push.down_n * push.at.x_mm + tipping_nmm * number::cos(push.direction_rad),
-            moment_y_nmm: push.down_n * push.at.y_mm + tipping_nmm * number::sin(push.direction_rad),
-        }
+        push.base_load(push.towards())
     }
 }

@@ -1,7 +1,7 @@
 use alloc::vec::Vec;
 use core::f64::consts::TAU;
 
-use super::{Directions, Push, Reactions, Supports};
+use super::{Directions, Plane, Push, Reactions, Supports};
 
 /// A switch is known when the directions on both sides of it are this near; the search for peaks does the rest.
 const KNOWN_RAD: f64 = 4e-3;
@@ -21,14 +21,23 @@ impl Supports {
     /// What a group of anchors resists jumps there, so a peak may lean against a switch or stand between two of them.
     /// The direction of the push itself plays no part. Found from base reactions alone, no check is asked.
     pub fn directions_of(&self, push: &Push) -> Directions {
-        let mut directions = self.directions();
+        let plan = self.directions();
+        let mut reactions = Reactions::default();
+        let planes: Vec<Option<Plane>> =
+            plan.tried_rad().iter().map(|&direction_rad| self.look(push, direction_rad, &mut reactions)).collect();
+        self.switched(&plan, &planes, push)
+    }
+
+    /// The same where it is known by which plane the cabinet settles in each direction of the plan, none where it does
+    /// not.
+    pub fn switched(&self, plan: &Directions, planes: &[Option<Plane>], push: &Push) -> Directions {
+        let mut directions = plan.clone();
         if self.anchors().is_empty() {
             return directions;
         }
         let mut reactions = Reactions::default();
-        let tried_rad = directions.tried_rad();
-        let mut looks: Vec<Look> =
-            tried_rad.iter().map(|&direction_rad| self.look(push, direction_rad, &mut reactions)).collect();
+        let rows = plan.tried_rad().iter().zip(planes);
+        let mut looks: Vec<Look> = rows.map(|(&direction_rad, plane)| self.seen(direction_rad, *plane)).collect();
         if let Some(first) = looks.first() {
             // Once round, to close the last gap.
             let round = Look { direction_rad: first.direction_rad + TAU, anchors_mm: first.anchors_mm.clone() };
@@ -44,17 +53,25 @@ impl Supports {
                     found_rad.extend([from.direction_rad, to.direction_rad]);
                     gap += 1;
                 }
-                Some(between_rad) => looks.insert(gap + 1, self.look(push, between_rad, &mut reactions)),
+                Some(between_rad) => {
+                    let plane = self.look(push, between_rad, &mut reactions);
+                    looks.insert(gap + 1, self.seen(between_rad, plane));
+                }
             }
         }
         directions.add(&found_rad);
         directions
     }
 
-    fn look(&self, push: &Push, direction_rad: f64, reactions: &mut Reactions) -> Look {
+    /// The plane of one direction; none where nothing balances the push.
+    fn look(&self, push: &Push, direction_rad: f64, reactions: &mut Reactions) -> Option<Plane> {
         let settled = self.settle_into(&Push { direction_rad, ..*push }.into(), reactions);
-        let anchors = if settled.is_ok() { self.anchors() } else { &[] };
-        let anchors_mm = anchors.iter().map(|anchor| reactions.plane.at_mm(anchor.at)).collect();
+        settled.is_ok().then_some(reactions.plane)
+    }
+
+    fn seen(&self, direction_rad: f64, plane: Option<Plane>) -> Look {
+        let anchors_mm =
+            plane.map_or(Vec::new(), |plane| self.anchors().iter().map(|anchor| plane.at_mm(anchor.at)).collect());
         Look { direction_rad, anchors_mm }
     }
 }

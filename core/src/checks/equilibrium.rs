@@ -22,10 +22,16 @@ steps! { 19 "equilibrium";
 /// Scope: rigid base, rigid floor. Moments in N mm. Not needed where the supports can balance every load; the strength
 /// of anchors and feet is checked elsewhere.
 pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) -> Outcome {
-    let vertical = BaseLoad::from(Push { horizontal_n: 0.0, ..*push });
+    let vertical = BaseLoad {
+        down_n: push.down_n,
+        moment_x_nmm: push.down_n * push.at.x_mm,
+        moment_y_nmm: push.down_n * push.at.y_mm,
+    };
+    let towards = [number::cos(push.direction_rad), number::sin(push.direction_rad)];
+    let tipping = Tipping { towards, moment_nmm: push.horizontal_n * push.height_mm };
     let mut worst: Option<(f64, f64, f64, Edge)> = None;
     for edge in supports.tipping_edges() {
-        let (hold, over) = moments_about(edge, &vertical, push);
+        let (hold, over) = moments_about(edge, &vertical, &tipping);
         let utilisation = if hold > 0.0 { positive_part(over / hold) } else { f64::INFINITY };
         // Without any weight every edge is as bad; the one that the push turns about is told.
         let is_worse = |(known, turning, ..): (f64, f64, f64, Edge)| {
@@ -53,19 +59,25 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
     }
 }
 
+/// The moment of a push, and the way it pushes.
+struct Tipping {
+    towards: [f64; 2],
+    moment_nmm: f64,
+}
+
 /// Holding moment of the vertical load and overturning moment of the push about an edge.
-fn moments_about(edge: Edge, vertical: &BaseLoad, push: &Push) -> (f64, f64) {
+fn moments_about(edge: Edge, vertical: &BaseLoad, tipping: &Tipping) -> (f64, f64) {
+    let [along, across] = tipping.towards;
     let length_mm = edge.length_mm();
     // An edge runs so that what it holds lies on its left: there the normal points.
     let (normal_x, normal_y) = if length_mm > 0.0 {
         (-(edge.to.y_mm - edge.from.y_mm) / length_mm, (edge.to.x_mm - edge.from.x_mm) / length_mm)
     } else {
         // About a single point the weakest line is the one across the push.
-        (-number::cos(push.direction_rad), -number::sin(push.direction_rad))
+        (-along, -across)
     };
     let offset_mm = -(edge.from.x_mm * normal_x + edge.from.y_mm * normal_y);
     let hold = vertical.down_n * offset_mm + vertical.moment_x_nmm * normal_x + vertical.moment_y_nmm * normal_y;
-    let tipping = push.horizontal_n * push.height_mm;
-    let over = -tipping * (number::cos(push.direction_rad) * normal_x + number::sin(push.direction_rad) * normal_y);
+    let over = -tipping.moment_nmm * (along * normal_x + across * normal_y);
     (hold, over)
 }

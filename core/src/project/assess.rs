@@ -8,7 +8,7 @@ use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::floored::{AT_REST, at_rest};
 use super::handled;
-use super::sweep::{CHECKS, Peak, Track, sweep};
+use super::sweep::{CHECKS, Ends, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
 use super::verdict::{governing, role, verdict};
@@ -31,9 +31,8 @@ pub fn assess(project: &Project) -> Report {
 
 /// The same on a bench that is already laid out.
 pub fn assess_on(bench: &mut Bench) -> Report {
-    let mut tracks = sweep(bench, 0);
-    let spans = spans(bench, &mut tracks);
-    let checks = all_checks(bench, &tracks, &spans);
+    let tracks = sweep(bench, Ends::Both);
+    let checks = all_checks(bench, &tracks);
     let verdict = verdict(&checks);
     let governs = governing(&checks);
     let project = bench.project;
@@ -54,39 +53,7 @@ pub fn assess_on(bench: &mut Bench) -> Report {
     }
 }
 
-/// Both ends of each check's utilisation over the stiffness factors, with the place of the upper end.
-///
-/// Every state and load is swept again, because a stiffer anchor may make another state govern. What is not covered at
-/// one stiffness only is added to the tracks: a check that stops somewhere within the span does not hold.
-fn spans(bench: &mut Bench, tracks: &mut [Track; CHECKS]) -> [Option<([f64; 2], Peak)>; CHECKS] {
-    let mut spans: [Option<([f64; 2], Peak)>; CHECKS] = [None; CHECKS];
-    if bench.supports.len() < STIFFNESS_FACTORS.len() {
-        return spans;
-    }
-    for check in 0..CHECKS {
-        spans[check] = tracks[check].peak.map(|peak| ([peak.utilisation; 2], peak));
-    }
-    for stiffness in 1..STIFFNESS_FACTORS.len() {
-        let other = sweep(bench, stiffness);
-        for check in 0..CHECKS {
-            tracks[check].not_covered = tracks[check].not_covered.or(other[check].not_covered);
-            let Some(peak) = other[check].peak else { continue };
-            let (ends, upper) = spans[check].get_or_insert(([peak.utilisation; 2], peak));
-            ends[0] = ends[0].min(peak.utilisation);
-            if peak.utilisation > ends[1] {
-                ends[1] = peak.utilisation;
-                *upper = peak;
-            }
-        }
-    }
-    spans
-}
-
-fn all_checks(
-    bench: &mut Bench,
-    tracks: &[Track; CHECKS],
-    spans: &[Option<([f64; 2], Peak)>; CHECKS],
-) -> Vec<CheckTold> {
+fn all_checks(bench: &mut Bench, tracks: &[Track; CHECKS]) -> Vec<CheckTold> {
     let mut told = Vec::new();
     let mut placed = Vec::new();
     bench.check_places(&mut Sheet::quiet(), &mut placed);
@@ -155,7 +122,7 @@ fn all_checks(
             }
             _ => {
                 let index = check as usize;
-                if let Some(one) = swept(bench, check, &tracks[index], spans[index]) {
+                if let Some(one) = swept(bench, check, &tracks[index]) {
                     told.push(one);
                 }
             }
@@ -165,8 +132,8 @@ fn all_checks(
 }
 
 /// A check of the sweep. One that is not covered anywhere is never told as holding.
-fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2], Peak)>) -> Option<CheckTold> {
-    let peak = span.map(|(_, upper)| upper).or(track.peak);
+fn swept(bench: &mut Bench, check: CheckId, track: &Track) -> Option<CheckTold> {
+    let peak = track.peak;
     let fails = peak.is_some_and(|peak| !(peak.utilisation <= 1.0));
     let reason = |outcome| Finding { check, subject: Subject::Whole, outcome };
     if let (Some(peak), true) = (peak, fails || track.not_covered.is_none()) {
@@ -174,9 +141,9 @@ fn swept(bench: &mut Bench, check: CheckId, track: &Track, span: Option<([f64; 2
         bench.check(&peak.place, &mut Sheet::quiet(), &mut findings);
         let finding = worst(&findings, check)?;
         let mut told = check_told(bench, finding, Some(at(peak.place, finding.subject, check)));
-        told.span = span.and_then(|(ends, _)| {
+        told.span = track.ends.filter(|ends| {
             let differ = ends[1] - ends[0] > 1e-9 * ends[1];
-            (differ && ends[0].is_finite() && ends[1].is_finite()).then_some(ends)
+            differ && ends[0].is_finite() && ends[1].is_finite()
         });
         return Some(told);
     }
@@ -335,9 +302,8 @@ pub fn quick(project: &Project) -> (Verdict, Option<&'static str>) {
 
 /// The answer in one word with all checks, without sentences and rose.
 pub fn quick_told(bench: &mut Bench) -> Quick {
-    let mut tracks = sweep(bench, 0);
-    let spans = spans(bench, &mut tracks);
-    let checks = all_checks(bench, &tracks, &spans);
+    let tracks = sweep(bench, Ends::Worse);
+    let checks = all_checks(bench, &tracks);
     Quick { verdict: verdict(&checks), governs: governing(&checks), checks }
 }
 

@@ -9,7 +9,7 @@ use super::floored::Floored;
 use super::footed::{anchored, feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions};
-use crate::base_reactions::{BaseLoad, Bracket, Reactions, Shear, Supports, Unbalanced, pivots};
+use crate::base_reactions::{BaseLoad, Bracket, Directions, Plane, Reactions, Shear, Supports, Unbalanced, pivots};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
 use crate::checks::check_equilibrium;
 use crate::checks::feet::{self, FootForce, FootOnSlab};
@@ -71,6 +71,8 @@ pub struct Bench<'p> {
     pub runs: Vec<Run>,
     /// The supports for each stiffness factor; only the first where every stiffness is given.
     pub supports: Vec<Supports>,
+    /// The directions of the plan.
+    pub(super) plan: Directions,
     feet: Option<Vec<FootOnSlab>>,
     pub(super) anchors: Option<Box<dyn PreparedAnchors>>,
     holding: Holding,
@@ -85,6 +87,8 @@ pub struct Bench<'p> {
     /// Why bearing under the feet is not checked, where it is not.
     pub feet_refused: Option<StepId>,
     reactions: Reactions,
+    /// Whether something balanced the load of the last place.
+    is_settled: bool,
     forces: Vec<AnchorForce>,
 }
 
@@ -123,6 +127,7 @@ impl<'p> Bench<'p> {
             loads,
             runs: Vec::new(),
             demand,
+            plan: supports[0].directions(),
             supports,
             feet,
             floor: Floored::new(project, format),
@@ -134,6 +139,7 @@ impl<'p> Bench<'p> {
             anchors_refused,
             feet_refused,
             reactions: Reactions::default(),
+            is_settled: false,
             forces: Vec::new(),
         };
         bench.runs = bench.all_runs();
@@ -146,16 +152,19 @@ impl<'p> Bench<'p> {
         let push = load.push();
         load.tell(sheet);
         let supports = &self.supports[place.stiffness];
-        let settled = supports.settle_into(&BaseLoad::from(push), &mut self.reactions);
+        let towards = push.towards();
+        let settled = supports.settle_into(&push.base_load(towards), &mut self.reactions);
         // Within a millionth of tipping a corner of a foot carries all, and rounding keeps the balance from closing: such
         // a load counts as one that nothing balances.
         let is_closed = self.reactions.residual <= RESIDUAL_MAX;
         let settled = settled.and(if is_closed { Ok(()) } else { Err(Unbalanced::Unresolved) });
-        if settled.is_ok() {
+        self.is_settled = settled.is_ok();
+        if self.is_settled {
             tell_reactions(supports, &self.reactions, sheet);
         }
-        let shares = self.holding.shares(&load);
-        if let (Some(shares), true) = (&shares, place.run.purpose == Purpose::Anchors) {
+        let is_for_anchors = place.run.purpose == Purpose::Anchors;
+        let shares = if is_for_anchors { self.holding.shares(&push, towards) } else { None };
+        if let Some(shares) = &shares {
             self.holding.tell(&load, shares, sheet);
             if sheet.is_told() {
                 tell_hand_method(&pivots(supports.feet_hull(), supports.anchors(), &BaseLoad::from(push)), sheet);
@@ -235,6 +244,11 @@ impl<'p> Bench<'p> {
                 }
             }
         }
+    }
+
+    /// The plane by which the cabinet settled at the last place that was checked; none where nothing balances the load.
+    pub fn plane(&self) -> Option<Plane> {
+        self.is_settled.then_some(self.reactions.plane)
     }
 
     /// The reactions of the last place that was checked.
@@ -321,8 +335,10 @@ impl<'p> Bench<'p> {
         let mut pulls = &self.reactions.anchors_n;
         if let Some(plain) = self.plain_load(place) {
             let supports = &self.supports[place.stiffness];
-            let settled = supports.settle_into(&BaseLoad::from(plain.push()), &mut self.plain);
-            let plain_shares = self.holding.shares(&plain);
+            let push = plain.push();
+            let towards = push.towards();
+            let settled = supports.settle_into(&push.base_load(towards), &mut self.plain);
+            let plain_shares = self.holding.shares(&push, towards);
             // What does not settle without overstrength is left amplified, which is the harsher of both.
             if let (Ok(()), Some(plain_shares)) = (settled, plain_shares) {
                 plain.tell(sheet);

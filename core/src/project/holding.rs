@@ -4,8 +4,8 @@ use alloc::vec::Vec;
 
 use super::Project;
 use crate::base_reactions::told::{CaseLoad, tell_shear, tell_slotted_shear};
-use crate::base_reactions::{Held, Horizontal, Shear, shear_shares, slotted_shares};
-use crate::calc::{Sheet, StepId, number};
+use crate::base_reactions::{Held, Horizontal, Push, Shear, shear_shares, slotted_shares};
+use crate::calc::{Sheet, StepId};
 use crate::geometry::Point;
 use crate::report::missing::{SHEAR_NOWHERE, SHEAR_SLIDES};
 use crate::rules::anchor::PreparedAnchors;
@@ -13,6 +13,8 @@ use crate::rules::anchor::PreparedAnchors;
 /// The anchors with the ways in which they hold.
 pub struct Holding {
     held: Vec<Held>,
+    /// Their places, each as stiff as the others.
+    equal: Vec<(Point, f64)>,
     has_slots: bool,
 }
 
@@ -24,7 +26,8 @@ impl Holding {
             .map(|(place, anchor)| (anchor.at, anchors.map_or([true, true], |anchors| anchors.takes_shear(place))))
             .collect();
         let has_slots = held.iter().any(|(_, ways)| *ways != [true, true]);
-        Holding { held, has_slots }
+        let equal = held.iter().map(|&(at, _)| (at, 1.0)).collect();
+        Holding { held, equal, has_slots }
     }
 
     /// How many anchors there are.
@@ -32,19 +35,11 @@ impl Holding {
         self.held.len()
     }
 
-    /// The shear of each anchor under a load; none where they cannot carry it.
-    pub fn shares(&self, load: &CaseLoad) -> Option<Vec<Shear>> {
-        let push = load.push();
-        let force = Horizontal {
-            x_n: push.horizontal_n * number::cos(push.direction_rad),
-            y_n: push.horizontal_n * number::sin(push.direction_rad),
-            at: push.at,
-        };
-        let shares = if self.has_slots {
-            slotted_shares(&self.held, &force)
-        } else {
-            shear_shares(&self.held.iter().map(|&(at, _)| (at, 1.0)).collect::<Vec<_>>(), &force)
-        };
+    /// The shear of each anchor under a push this way; none where they cannot carry it.
+    pub fn shares(&self, push: &Push, [along, across]: [f64; 2]) -> Option<Vec<Shear>> {
+        let force = Horizontal { x_n: push.horizontal_n * along, y_n: push.horizontal_n * across, at: push.at };
+        let shares =
+            if self.has_slots { slotted_shares(&self.held, &force) } else { shear_shares(&self.equal, &force) };
         shares.map(|shares| shares.shares)
     }
 

@@ -3,8 +3,8 @@
 use alloc::vec::Vec;
 
 use super::bench::{Bench, Place, Purpose, Run};
-use crate::base_reactions;
 use crate::base_reactions::told::CaseLoad;
+use crate::base_reactions::{self, Plane};
 use crate::calc::number;
 use crate::load_case::{Directions, HUNDRED_THIRTY, Level, LoadCase};
 use crate::rules::anchor::Amplification;
@@ -15,6 +15,16 @@ pub enum Tried {
     Sweep(base_reactions::Directions),
     /// Only these.
     Only(Vec<f64>),
+}
+
+impl Tried {
+    /// All of them, ascending.
+    pub fn list_rad(&self) -> &[f64] {
+        match self {
+            Tried::Sweep(directions) => directions.tried_rad(),
+            Tried::Only(list) => list,
+        }
+    }
 }
 
 impl Bench<'_> {
@@ -31,15 +41,10 @@ impl Bench<'_> {
         self.cases().iter().any(|case| case.level == Level::Amplified)
     }
 
-    /// The directions that a run tries, and whether a search between them is allowed.
-    pub fn directions(&self, state: usize, run: Run, stiffness: usize) -> Tried {
+    /// The directions of the plan that a run tries, ascending.
+    pub fn plan_directions(&self, run: Run) -> Tried {
         match self.cases()[run.case].directions {
-            Directions::Any if run.purpose == Purpose::Component => Tried::Sweep(self.supports[stiffness].directions()),
-            Directions::Any => {
-                // The strength of a group jumps where an anchor begins to pull: both sides of such a direction are tried.
-                let push = self.case_load(&Place { state, run, direction_rad: 0.0, stiffness }).push();
-                Tried::Sweep(self.supports[stiffness].directions_of(&push))
-            }
+            Directions::Any => Tried::Sweep(self.plan.clone()),
             Directions::HundredThirty => {
                 let small = number::atan2(0.3, 1.0);
                 let right = core::f64::consts::FRAC_PI_2;
@@ -51,6 +56,23 @@ impl Bench<'_> {
                 Tried::Only(list)
             }
         }
+    }
+
+    /// The directions from which a run is searched; none where its rule names them all.
+    ///
+    /// The strength of a group jumps where an anchor begins to pull: both sides of such a direction are among them.
+    /// `planes` are those by which the cabinet settles in the directions of the plan.
+    pub fn searched_directions(&self, start: &Place, planes: &[Option<Plane>]) -> Option<base_reactions::Directions> {
+        if self.cases()[start.run.case].directions == Directions::HundredThirty {
+            return None;
+        }
+        Some(match start.run.purpose {
+            Purpose::Component => self.plan.clone(),
+            Purpose::Anchors => {
+                let push = self.case_load(start).push();
+                self.supports[start.stiffness].switched(&self.plan, planes, &push)
+            }
+        })
     }
 
     /// The load of a place.

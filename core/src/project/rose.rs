@@ -21,7 +21,7 @@ pub fn rose(bench: &mut Bench, checks: &[CheckTold], governs: Option<usize>) -> 
     let Some(peak) = governs.and_then(|place| checks[place].at) else { return Vec::new() };
     let stiffness = STIFFNESS_FACTORS.iter().position(|&factor| factor == peak.stiffness).unwrap_or(0);
     let mut directions: Vec<f64> = (0..STEPS).map(|step| step as f64 * core::f64::consts::TAU / STEPS as f64).collect();
-    if let Some(Tried::Only(list)) = bench.runs.first().map(|&run| bench.directions(peak.state, run, stiffness)) {
+    if let Some(Tried::Only(list)) = bench.runs.first().map(|&run| bench.plan_directions(run)) {
         // A rule that names its directions is shown in those alone.
         directions = list;
     }

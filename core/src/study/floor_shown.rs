@@ -3,7 +3,6 @@
 use alloc::vec::Vec;
 
 use crate::base_reactions::{BaseLoad, Plane, Reactions};
-use crate::project::Tried;
 use crate::project::bench::{Bench, Place, Purpose, Run};
 use crate::report::figure::FigurePart;
 
@@ -31,11 +30,7 @@ pub fn settled_everywhere(bench: &Bench) -> Stood {
     let mut reactions = Reactions::default();
     for state in 0..bench.loads.len() {
         for run in foot_runs(bench) {
-            let directions = match bench.directions(state, run, 0) {
-                Tried::Sweep(directions) => directions.tried_rad().to_vec(),
-                Tried::Only(list) => list,
-            };
-            for direction_rad in directions {
+            for &direction_rad in bench.plan_directions(run).list_rad() {
                 let place = Place { state, run, direction_rad, stiffness: 0 };
                 let load = BaseLoad::from(bench.case_load(&place).push());
                 if bench.supports[0].settle_into(&load, &mut reactions).is_err() {
