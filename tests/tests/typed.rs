@@ -12,7 +12,7 @@ const COUNT: usize = 20_000;
 const DIGITS_MAX: usize = 12;
 
 /// Every kind that has a field, a working or a drawing.
-const KINDS: [Kind; 24] = [
+const KINDS: [Kind; 25] = [
     Kind::Number,
     Kind::Utilisation,
     Kind::Acceleration,
@@ -26,6 +26,7 @@ const KINDS: [Kind; 24] = [
     Kind::Stress,
     Kind::Pressure,
     Kind::AreaLoad,
+    Kind::LineLoad,
     Kind::Mass,
     Kind::Inertia,
     Kind::Gravity,

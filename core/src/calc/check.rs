@@ -157,12 +157,15 @@ checks! {
     FootBearingAisc "foot.bearing.aisc" "bearing-aisc" Force "Feet: bearing on concrete by AISC 360 J8";
     FootBearingEn "foot.bearing.en" "bearing-en" Force "Feet: bearing on concrete by EN 1992-1-1 6.7";
     FootPlate "foot.plate" "plate" Length "Feet: bending of the plate";
+    FootGrout "foot.grout" "grout" Force "Feet: joint on grout";
     SlabQuakeBending "slab.quake.bending" "quake-bending" Utilisation "Slab: bending on the ground in an earthquake";
     SlabQuakePunching "slab.quake.punching" "quake-punching" Force "Slab: punching in an earthquake";
     RaisedShaken "raised.shaken" "shaken" Utilisation "Raised floor: in an earthquake";
     FootPlateRest "foot.plate.rest" "plate-rest" Length "Feet: bending of the plate at rest";
     SlabRestBending "slab.rest.bending" "rest-bending" Utilisation "Slab: bending on the ground at rest";
     SlabRestPunching "slab.rest.punching" "rest-punching" Force "Slab: punching at rest";
+    SlabRestRows "slab.rest.rows" "rest-rows" AreaLoad "Slab: rows of cabinets with aisles on the ground";
+    FloorLeg "floor.leg" "leg" Force "Suspended slab: heaviest leg against the design concentrated load";
     FloorArea "floor.area" "area" AreaLoad "Suspended slab: load over the pitch";
     FloorStrip "floor.strip" "strip" AreaLoad "Suspended slab: equivalent uniform load of a strip";
     RaisedPanel "raised.panel" "panel" Force "Raised floor: panel at rest";

@@ -29,6 +29,8 @@ pub enum Kind {
     Pressure,
     /// A load of a floor over an area, in kPa and psf; formulas take it as a pressure.
     AreaLoad,
+    /// A load along a line, in kN/m and lbf/ft; formulas take it as a force per length.
+    LineLoad,
     /// A mass.
     Mass,
     /// A moment of inertia of a mass.
@@ -80,7 +82,7 @@ pub struct Dimension {
 }
 
 impl Kind {
-    const SIMPLE: [Kind; 24] = [
+    const SIMPLE: [Kind; 25] = [
         Kind::Number,
         Kind::Utilisation,
         Kind::Acceleration,
@@ -105,6 +107,7 @@ impl Kind {
         Kind::FreeFall,
         Kind::AngularVelocity,
         Kind::AreaLoad,
+        Kind::LineLoad,
     ];
 
     /// The kind as a number, for the boundary to the page.
@@ -145,7 +148,7 @@ impl Kind {
             Kind::Mass => of(0, 0, 6, 0),
             Kind::Inertia => of(0, 12, 6, 0),
             Kind::Gravity => of(6, 0, -6, 0),
-            Kind::Stiffness => of(6, -6, 0, 0),
+            Kind::Stiffness | Kind::LineLoad => of(6, -6, 0, 0),
             Kind::Subgrade => of(6, -18, 0, 0),
             Kind::Time => of(0, 0, 0, 6),
             Kind::Frequency | Kind::AngularVelocity => of(0, 0, 0, -6),

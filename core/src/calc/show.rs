@@ -158,6 +158,20 @@ pub fn unit_text(kind: Kind, system: System, reading: Reading) -> String {
                 "psi"
             }
         }
+        (Kind::LineLoad, System::Si) => {
+            if plain {
+                "kN/m"
+            } else {
+                "N/mm"
+            }
+        }
+        (Kind::LineLoad, System::Us) => {
+            if plain {
+                "lbf/ft"
+            } else {
+                "lbf/in"
+            }
+        }
         (Kind::Mass, System::Si) => "kg",
         (Kind::Mass, System::Us) => "lb",
         (Kind::Inertia, System::Si) => {
@@ -253,9 +267,9 @@ pub fn field_value(number: f64, kind: Kind, system: System) -> f64 {
     system.to_si(number / field_per_base(kind, system), kind)
 }
 
-/// In which units a field of the kind is typed: angles in degrees, loads of floors in kPa or psf, all else in base units.
+/// In which units a field of the kind is typed: angles in degrees, loads of floors in kPa or psf, kN/m or lbf/ft, all else in base units.
 pub fn field_reading(kind: Kind) -> Reading {
-    if matches!(kind, Kind::Angle | Kind::AreaLoad) { Reading::Plain } else { Reading::Base }
+    if matches!(kind, Kind::Angle | Kind::AreaLoad | Kind::LineLoad) { Reading::Plain } else { Reading::Base }
 }
 
 fn field_per_base(kind: Kind, system: System) -> f64 {
@@ -279,6 +293,7 @@ fn per_base(kind: Kind, system: System, reading: Reading) -> f64 {
         (Kind::Moment | Kind::Inertia, System::Si) => 1e-6,
         (Kind::AreaLoad, System::Si) => 1e3,
         (Kind::AreaLoad, System::Us) => 144.0,
+        (Kind::LineLoad, System::Us) => 12.0,
         (Kind::Moment, System::Us) => 1.0 / 12.0,
         (Kind::Inertia, System::Us) => 1.0 / 144.0,
         (Kind::Angle, _) => DEGREES_PER_RADIAN,

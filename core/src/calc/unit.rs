@@ -49,7 +49,7 @@ pub fn us_unit_in_si(kind: Kind) -> f64 {
         Kind::Mass => LB_KG,
         Kind::Inertia => LB_KG * INCH_MM * INCH_MM,
         Kind::Gravity => LBF_N / LB_KG,
-        Kind::Stiffness => LBF_N / INCH_MM,
+        Kind::Stiffness | Kind::LineLoad => LBF_N / INCH_MM,
         Kind::Subgrade => LBF_N / (INCH_MM * INCH_MM * INCH_MM),
         Kind::Empirical { force, length } => pow(LBF_N, force as f64 / 6.0) * pow(INCH_MM, length as f64 / 6.0),
     }

@@ -150,4 +150,13 @@ fields! {
         "How stems meet the plates", "By a ball or swivel, or fixed to them.", "", ["by a swivel", "fixed"];
     WANTED "wanted_pressure_mpa" Number { kind: Kind::Pressure, min: 0.001, max: 100.0 }, Unknown,
         "Pressure that is wanted", "What spreader plates under the feet are sized for.", "", [];
+    STANDS_ON "stands_on" Choice(&["feet", "rails"]), Word(0),
+        "What the feet are", "Base rails, skirts and wide bases press along lines: one at least three times as long as wide then counts as a line load on a slab on the ground.", "",
+        ["single feet", "base rails, skirts or walls"];
+    GROUT "grout_mm" Number { kind: Kind::Length, min: 1.0, max: 300.0 }, Unknown,
+        "Thickness of grout under the feet", "Left empty where they stand on the concrete itself.", "EN 1993-1-8 6.2.5(7)", [];
+    GROUT_STRENGTH "grout_strength_mpa" Number { kind: Kind::Stress, min: 1.0, max: 150.0 }, Unknown,
+        "Strength of the grout", "Compressive, from its maker.", "EN 1993-1-8 6.2.5(7)", [];
+    CONCENTRATED "concentrated_load_n" Number { kind: Kind::Force, min: 100.0, max: 1e7 }, Unknown,
+        "Design concentrated load", "The single load that a suspended slab was designed for, from its owner. Left empty, that of the use, where its code prints one.", "", [];
 }

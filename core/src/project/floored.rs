@@ -10,15 +10,17 @@ use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, System};
 use crate::checks::feet::FootForce;
 use crate::checks::floor::{FALLS, FloorSite, Standing, check_bearing, check_group, check_leg, check_rest, shaken};
-use crate::geometry::Point;
+use crate::geometry::{Point, Size};
 use crate::load_case::Format;
 use crate::rules::anchor::{Finding, Findings};
 
 /// The checks that do not depend on a load case.
-pub const AT_REST: [CheckId; 11] = [
+pub const AT_REST: [CheckId; 13] = [
     CheckId::FootPlateRest,
     CheckId::SlabRestBending,
     CheckId::SlabRestPunching,
+    CheckId::SlabRestRows,
+    CheckId::FloorLeg,
     CheckId::FloorArea,
     CheckId::FloorStrip,
     CheckId::RaisedPanel,
@@ -63,7 +65,8 @@ impl<'p> Floored<'p> {
     pub fn check_shaken(&self, reactions: &Reactions, weight_n: f64, sheet: &mut Sheet, findings: &mut dyn Findings) {
         let Some(format) = self.format else { return };
         let legs_n: Vec<f64> = reactions.feet.iter().map(|foot| foot.force_n).collect();
-        let standing = Standing { weight_n, legs_n: &legs_n };
+        let pressed_half: Vec<Size> = reactions.feet.iter().map(|foot| foot.bearing_half).collect();
+        let standing = Standing { weight_n, legs_n: &legs_n, pressed_half: &pressed_half };
         for (leg, reaction) in reactions.feet.iter().enumerate() {
             if reaction.force_n <= 0.0 {
                 continue;
@@ -107,7 +110,9 @@ pub(super) fn check_state(bench: &Bench, state: usize, sheet: &mut Sheet) -> Vec
     match bench.supports[0].settle(&BaseLoad::from(push)) {
         Ok(reactions) => {
             let legs_n: Vec<f64> = reactions.feet.iter().map(|foot| foot.force_n).collect();
-            check_rest(&floor.site, &Standing { weight_n, legs_n: &legs_n }, sheet, &mut findings);
+            let pressed_half: Vec<Size> = reactions.feet.iter().map(|foot| foot.bearing_half).collect();
+            let standing = Standing { weight_n, legs_n: &legs_n, pressed_half: &pressed_half };
+            check_rest(&floor.site, &standing, sheet, &mut findings);
         }
         // What falls by itself presses on no floor in a way that could be checked.
         Err(_) => {

@@ -49,7 +49,9 @@ pub fn role(check: CheckId) -> Role {
     match check {
         CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
         CheckId::LiftTilt | CheckId::MoveRoad | CheckId::FramePeriod | CheckId::FootPressure => Role::Information,
-        CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact => Role::Information,
+        CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact | CheckId::FloorLeg => {
+            Role::Information
+        }
         CheckId::FrameBrace | CheckId::FrameGap | CheckId::FrameSlack | CheckId::FrameRails | CheckId::FrameLatch => {
             Role::Required
         }

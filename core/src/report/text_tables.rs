@@ -25,6 +25,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::checks::EQUILIBRIUM_TEXTS,
         &crate::checks::stiffness::TEXTS,
         &crate::checks::floor::TEXTS,
+        &crate::checks::floor::LEG_TEXTS,
         &crate::checks::as_built::TEXTS,
         &super::answer::TEXTS,
         &super::drawing::TEXTS,

@@ -16,6 +16,7 @@ use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotName, Stroke};
 use crate::report::table::{Cell, Column, Line, Table};
 use crate::rules::floor::foot_plate::{PlateFormat, Spread};
+use crate::rules::floor::suspended::AreaLoad;
 
 steps! { 166 "pressure map";
     ROUND "" Number (INPUT "" Derived) "Peak pressure under each foot over the direction of the push, worst state and case": Name;
@@ -33,6 +34,7 @@ steps! { 166 "pressure map";
     WANTED "" Number (INPUT "" Derived) "wanted pressure": Name;
     SIDE "" Number (INPUT "" Derived) "side": Name;
     THICK "" Number (INPUT "" Derived) "thickness": Name;
+    DISPERSED "" Number (INPUT "" Derived) "in the middle of the slab, spread at 45 degrees": Name;
     NO_PUSH "" Number (INPUT "site" Derived) "without a seismic rule nothing is pushed, and there is no direction to look at": Reason;
     NO_AREA "" Number (INPUT "cabinet.feet" Derived) "no foot has a size, so there is no pressure": Reason;
     LIFTED "" Number (INPUT "" Derived) "a foot that is lifted presses nothing; where the cabinet tips there is no pressure to tell": Reason;
@@ -188,11 +190,20 @@ fn spreaders(bench: &Bench) -> Option<Table> {
     for wanted_mpa in wanted.map_or(vec![1.0, 0.5, 0.25], |wanted| vec![wanted]) {
         let spread = Spread { load_n, wanted_mpa, foot_mm, yield_mpa };
         if let Ok([side, thick]) = spread.plate_mm(PlateFormat::Strength, &mut Sheet::quiet()) {
-            rows.push(Line::plain([wanted_mpa, side, thick].map(Cell::Number).into()));
+            let slab = bench.project.slab.as_ref();
+            let below = slab.map_or(Cell::Nothing, |slab| {
+                Cell::Number(AreaLoad::dispersed_mpa(load_n, [side; 2], slab.thickness_mm, &mut Sheet::quiet()))
+            });
+            let plate = [wanted_mpa, side, thick].map(Cell::Number);
+            rows.push(Line::plain(plate.into_iter().chain([below]).collect()));
         }
     }
-    let columns =
-        vec![Column::down(WANTED, Kind::Pressure), Column::up(SIDE, Kind::Length), Column::up(THICK, Kind::Length)];
+    let columns = vec![
+        Column::down(WANTED, Kind::Pressure),
+        Column::up(SIDE, Kind::Length),
+        Column::up(THICK, Kind::Length),
+        Column::up(DISPERSED, Kind::AreaLoad),
+    ];
     (!rows.is_empty()).then_some(Table { name: SPREADERS, columns, rows })
 }
 

@@ -37,6 +37,12 @@ steps! { 162 "forms for a slab on the ground";
     M_INNER "" Number (INPUT "" Derived) "interior, Meyerhof as in ACI 360R": Name;
     M_EDGE "" Number (INPUT "" Derived) "edge, Meyerhof as in ACI 360R": Name;
     M_CORNER "" Number (INPUT "" Derived) "corner, Meyerhof as in ACI 360R": Name;
+    LINES "" Number (INPUT "" Derived) "Line loads of walls and rails that the Army manual allows": Name;
+    LINE "" Number (INPUT "" Derived) "allowed load along a line": Name;
+    WALL_MIDDLE "" Number (INPUT "" Derived) "in the middle of a slab, by the formula behind Table 3-2": Name;
+    WALL_TABLE "" Number (INPUT "" Derived) "in the middle of a slab, Table 3-2 as printed": Name;
+    WALL_EDGE "" Number (INPUT "" Derived) "at a free edge, by the formula behind Table 3-3": Name;
+    WALL_CAUTIOUS "" Number (INPUT "" Derived) "under walls the manual allows 0.18 of the flexural strength, under loads over an area half of it": Reason;
     STATIONARY "" Number (INPUT "" Derived) "stationary live load, Table 3-1": Name;
     SINGLE "" Number (INPUT "" Derived) "each line is a single leg; neighbours come on top, and the check counts them": Reason;
     PLASTIC "" Number (INPUT "" Derived) "Meyerhof's loads count on a slab that keeps its moment when it cracks: a plain slab does not": Reason;
@@ -52,7 +58,8 @@ pub static TEXT: StudyText = StudyText {
     id: "slab-forms",
     title: "Which formula says what of a slab on the ground?",
     help: "The heaviest leg at rest by every closed form that is in print: far from edges, at a free edge, at a free \
-           corner. The early form of the edge lies a fifth below that of 1948.",
+           corner. The early form of the edge lies a fifth below that of 1948. Beside them what an Army manual allows over \
+           an area and along a line.",
     steps: &[
         &TEXTS,
         &crate::rules::floor::slab_on_ground::TEXTS,
@@ -114,15 +121,29 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         },
         Table { name: LOADS, columns: vec![Column::words(FORM), Column::down(LOAD, Kind::Force)], rows: loads.into() },
     ];
-    if let Ok(stationary) = army.stationary_psi(&mut Sheet::quiet()) {
-        let cells = vec![Cell::Name(STATIONARY), Cell::Number(System::Us.to_si(stationary, Kind::Pressure))];
+    let quiet = &mut Sheet::quiet();
+    let one =
+        |name, us_value: f64, kind| Line::plain(vec![Cell::Name(name), Cell::Number(System::Us.to_si(us_value, kind))]);
+    if let Ok(stationary) = army.stationary_psi(quiet) {
         tables.push(Table {
             name: AREAS,
             columns: vec![Column::words(FORM), Column::down(PRESSURE, Kind::AreaLoad)],
-            rows: vec![Line::plain(cells)],
+            rows: vec![one(STATIONARY, stationary, Kind::AreaLoad)],
         });
     }
-    Ok(Shown { notes: vec![SINGLE, PLASTIC], tables, pictures: Vec::new(), sections: sheet.sections })
+    let [middle, edge] = army.wall_by_formula(quiet);
+    let mut walls = vec![one(WALL_MIDDLE, middle, Kind::LineLoad)];
+    // The factor of the table is on the thickness; only for its own subgrade is the load as printed.
+    walls.extend(
+        army.wall_by_table(quiet)
+            .ok()
+            .filter(|[_, factor]| *factor == 1.0)
+            .map(|[printed, _]| one(WALL_TABLE, printed, Kind::LineLoad)),
+    );
+    walls.push(one(WALL_EDGE, edge, Kind::LineLoad));
+    let columns = vec![Column::words(FORM), Column::down(LINE, Kind::LineLoad)];
+    tables.push(Table { name: LINES, columns, rows: walls });
+    Ok(Shown { notes: vec![SINGLE, PLASTIC, WALL_CAUTIOUS], tables, pictures: Vec::new(), sections: sheet.sections })
 }
 
 /// The heaviest leg at rest over all states, with its load.

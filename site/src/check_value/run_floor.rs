@@ -218,7 +218,7 @@ impl Ask<'_> {
                 } else {
                     Residual::Fibre { moment_n: self.of("residual", Kind::Force)? }
                 };
-                let moments = yield_line::moments(loaded, self.of("tensile", Kind::Stress)?, &residual, sheet);
+                let moments = yield_line::moments(&loaded.slab, self.of("tensile", Kind::Stress)?, &residual, sheet);
                 let pattern = match self.position() {
                     Position::Interior => Pattern::Interior,
                     Position::Edge => Pattern::Edge,
@@ -229,7 +229,7 @@ impl Ask<'_> {
                     return Ok(yield_line::group_n(loaded, &moments, spacing, sheet).map(|_| ()));
                 }
                 if ask == "line-load" {
-                    yield_line::line_and_strip(loaded, &moments, sheet);
+                    yield_line::line_and_strip(&loaded.slab, &moments, sheet);
                     return Ok(Ok(()));
                 }
                 yield_line::collapse_n(loaded, &moments, pattern, sheet);
@@ -320,7 +320,7 @@ impl Ask<'_> {
                 Ok(load([1.0; 2]).equivalent_mpa(&span, sheet).map(|_| ()))
             }
             "dispersed" => {
-                AreaLoad::dispersed_mpa(weight, length("foot")?, length("thickness")?, sheet);
+                AreaLoad::dispersed_mpa(weight, [length("foot")?; 2], length("thickness")?, sheet);
                 Ok(Ok(()))
             }
             _ => {

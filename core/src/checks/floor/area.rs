@@ -1,7 +1,8 @@
 //! A suspended slab against the live load that it was designed for, both at service.
 
-use super::FloorSite;
+use super::leg_steps::{Q_CODE, Q_GIVEN, U_LEG};
 use super::steps::*;
+use super::{FloorSite, Standing};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
 use crate::floor;
 use crate::rules::floor::live_load;
@@ -18,6 +19,35 @@ pub fn over_pitch(site: &FloorSite, weight_n: f64, sheet: &mut Sheet) -> Outcome
     };
     let found = load.over_pitch_mpa([along, across], values.given(floor::AISLE), sheet);
     compare(site, found, sheet)
+}
+
+/// The heaviest leg against the concentrated load that the floor was designed for; none where none is known.
+///
+/// Beside it the pressure that its load has in the middle of the slab.
+pub fn heaviest_leg(site: &FloorSite, standing: &Standing, sheet: &mut Sheet) -> Option<Outcome> {
+    let values = &site.floor.values;
+    let by_code = || live_load::LIVE_LOADS[values.choice(floor::OCCUPANCY)?].concentrated;
+    let (row, limit) = match (values.number(floor::CONCENTRATED), by_code()) {
+        (Some(given), _) => (Q_GIVEN, given),
+        (None, Some((_, by_code))) => (Q_CODE, by_code),
+        (None, None) => return None,
+    };
+    let heaviest = (0..site.legs.len()).fold(None, |best: Option<usize>, leg| {
+        if best.is_none_or(|best| standing.legs_n[leg] > standing.legs_n[best]) { Some(leg) } else { best }
+    })?;
+    sheet.open(Part::Floor, Subject::Whole, Some(CheckId::FloorLeg), System::Si);
+    if let (Q_CODE, Some((name, force_n))) = (row, by_code()) {
+        sheet.step(name, force_n);
+    }
+    let half = site.legs[heaviest].half;
+    let force = standing.legs_n[heaviest];
+    if half.area_mm2() > 0.0 {
+        AreaLoad::dispersed_mpa(force, [2.0 * half.x_mm, 2.0 * half.y_mm], site.slab.thickness_mm, sheet);
+    }
+    let force = sheet.carry(N_LEG, force);
+    let limit = sheet.step(row, limit);
+    let utilisation = sheet.step(U_LEG, force / limit);
+    Some(Outcome::Compared { value: force, limit, utilisation })
 }
 
 /// The equivalent uniform load on a one-way span.

@@ -2,19 +2,21 @@
 
 use alloc::vec::Vec;
 
+use super::leg_steps::*;
 use super::steps::*;
-use super::{FloorSite, Occasion, Standing};
+use super::yielding::{self, LegLoads};
+use super::{FloorSite, Occasion, Standing, rail};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, number};
 use crate::floor::{self, Reinforcement};
 use crate::load_case::Format;
 use crate::rules::floor::load_factor::{self, Frame, LoadClass, When};
 use crate::rules::floor::neighbours::{Neighbour, PlateOnSprings};
 use crate::rules::floor::slab_on_ground::{LoadedSlab, Position};
-use crate::rules::floor::yield_line::{self, Pattern, Residual, YieldMoments};
 use crate::rules::floor::{ioannides, westergaard};
 
-/// How far a neighbour is felt, in radii of relative stiffness.
-const FELT: f64 = 3.0;
+/// How far a neighbour is felt, in radii of relative stiffness. From there on both moments of a plate on springs are
+/// below a ten thousandth of the load or relieve, so what is left out is on the safe side.
+pub(super) const FELT: f64 = 4.0;
 /// Coefficient of the modulus of rupture, in MPa (ACI 318-19 19.2.3.1).
 const RUPTURE: f64 = 0.62;
 
@@ -26,12 +28,15 @@ fn check(occasion: Occasion) -> CheckId {
     }
 }
 
-/// One leg on the slab.
+/// One leg on the slab, or one rail.
 pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion, sheet: &mut Sheet) -> Outcome {
     sheet.open(Part::Floor, Subject::Foot(leg as u16), Some(check(occasion)), System::Si);
     let area_mm2 = 4.0 * site.legs[leg].half.area_mm2();
     if area_mm2 <= 0.0 {
         return Outcome::NotCovered(POINT);
+    }
+    if site.rail(leg).is_some() {
+        return rail::rail(site, leg, standing, occasion, sheet);
     }
     let near_mm = 2.0 * site.slab.thickness_mm;
     let merged: Vec<usize> = site.within(leg, near_mm).map(|(place, _)| place).collect();
@@ -48,16 +53,28 @@ pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion
         Ok(loaded) => loaded,
         Err(reason) => return Outcome::NotCovered(reason),
     };
-    let position = site.position(leg, &loaded);
-    if site.floor.reinforcement() != Reinforcement::Plain {
-        return by_yield_lines(site, &loaded, position, load_n, occasion, sheet);
-    }
-    let others: Vec<Neighbour> = site
+    // What is merged stands where the worst of its legs stands.
+    let position = merged.iter().fold(site.position(leg, &loaded), |worst, &place| {
+        let other = site.position(place, &loaded);
+        if other as u8 > worst as u8 { other } else { worst }
+    });
+    let others = site
         .within(leg, FELT * loaded.radius_mm)
-        .filter(|(place, _)| !merged.contains(place) && standing.legs_n[*place] > 0.0)
-        .map(|(place, away_mm)| Neighbour { load_n: standing.legs_n[place], away_mm })
-        .collect();
-    elastic(site, &loaded, position, &Loads { own_n: load_n, others: &others }, occasion, sheet)
+        .filter(|(place, _)| !merged.contains(place) && standing.legs_n[*place] > 0.0);
+    if site.floor.reinforcement() != Reinforcement::Plain {
+        let loads = LegLoads { own_n: load_n, others_n: others.map(|(place, _)| standing.legs_n[place]).sum() };
+        return yielding::leg(site, &loaded, position, loads, occasion, sheet);
+    }
+    let mut loads = Loads { own_n: load_n, others: Vec::new(), bound_n: 0.0 };
+    for (place, away_mm) in others {
+        // The plate on springs has no edge: only far from edges does it say what one leg does at another.
+        if position == Position::Interior && site.position(place, &loaded) == Position::Interior {
+            loads.others.push(Neighbour { load_n: standing.legs_n[place], away_mm });
+        } else {
+            loads.bound_n += standing.legs_n[place];
+        }
+    }
+    elastic(site, &loaded, position, &loads, occasion, sheet)
 }
 
 /// One wheel on the way in: anywhere, so at a free edge or joint.
@@ -68,14 +85,20 @@ pub fn wheel(site: &FloorSite, load_n: f64, area_mm2: f64, sheet: &mut Sheet) ->
         Err(reason) => return Outcome::NotCovered(reason),
     };
     if site.floor.reinforcement() != Reinforcement::Plain {
-        return by_yield_lines(site, &loaded, Position::Edge, load_n, Occasion::Moving, sheet);
+        let loads = LegLoads { own_n: load_n, others_n: 0.0 };
+        return yielding::leg(site, &loaded, Position::Edge, loads, Occasion::Moving, sheet);
     }
-    elastic(site, &loaded, Position::Edge, &Loads { own_n: load_n, others: &[] }, Occasion::Moving, sheet)
+    let loads = Loads { own_n: load_n, others: Vec::new(), bound_n: 0.0 };
+    elastic(site, &loaded, Position::Edge, &loads, Occasion::Moving, sheet)
 }
 
-struct Loads<'a> {
+struct Loads {
+    /// The leg with those merged.
     own_n: f64,
-    others: &'a [Neighbour],
+    /// Legs whose moments at this one are known.
+    others: Vec<Neighbour>,
+    /// Legs near an edge, or beside a leg that stands there: put on this place, which they cannot exceed.
+    bound_n: f64,
 }
 
 fn elastic(
@@ -107,36 +130,33 @@ fn elastic(
         Outcome::Compared { value: utilisation, limit: 1.0, utilisation }
     };
     sheet.carry(S_OWN, own);
-    if position == Position::Interior || loads.others.is_empty() {
-        let plate = PlateOnSprings {
-            radius_mm: loaded.radius_mm,
-            poisson: loaded.slab.poisson,
-            thickness_mm: loaded.slab.thickness_mm,
-        };
-        let scaled: Vec<Neighbour> =
-            loads.others.iter().map(|other| Neighbour { load_n: factor * other.load_n, ..*other }).collect();
-        let more = plate.stress_mpa(&scaled, sheet);
-        let more = sheet.carry(S_MORE, more);
-        let all = sheet.step(S_ALL, own + more);
+    let plate = PlateOnSprings {
+        radius_mm: loaded.radius_mm,
+        poisson: loaded.slab.poisson,
+        thickness_mm: loaded.slab.thickness_mm,
+    };
+    let scaled: Vec<Neighbour> =
+        loads.others.iter().map(|other| Neighbour { load_n: factor * other.load_n, ..*other }).collect();
+    let more = plate.stress_mpa(&scaled, sheet);
+    let more = sheet.carry(S_MORE, more);
+    let known = own + more;
+    let bound = factor * loads.bound_n / own_n * own;
+    if bound <= 0.0 || known > allowed {
+        let all = sheet.step(S_ALL, known);
         return compare(all, sheet);
     }
-    let others = factor * loads.others.iter().map(|other| other.load_n).sum::<f64>();
+    if known + bound > allowed {
+        return Outcome::NotCovered(EDGE_ALONE);
+    }
     sheet.carry(P, own_n);
-    let others = sheet.carry(P_OTHERS, others);
-    let bound = own * (own_n + others) / own_n;
-    if own <= allowed && bound > allowed {
-        return Outcome::NotCovered(BOUND);
-    }
-    if own > allowed {
-        let alone = sheet.carry(S_ALL, own);
-        return compare(alone, sheet);
-    }
-    let bound = sheet.step(S_BOUND, bound);
-    compare(bound, sheet)
+    let others = sheet.carry(P_OTHERS, factor * loads.bound_n);
+    let bound = sheet.step(S_BEYOND, own * others / own_n);
+    let all = sheet.step(S_TOTAL, own + more + bound);
+    compare(all, sheet)
 }
 
 /// What tension is allowed, and the factor on loads that belongs to it.
-fn allowed_mpa(site: &FloorSite, occasion: Occasion, sheet: &mut Sheet) -> Result<(f64, f64), StepId> {
+pub(super) fn allowed_mpa(site: &FloorSite, occasion: Occasion, sheet: &mut Sheet) -> Result<(f64, f64), StepId> {
     let (frame, class) = (site.floor.frame(), site.floor.load_class());
     let limit_states = |factor: f64, sheet: &mut Sheet| -> Result<(f64, f64), StepId> {
         let tensile = site.floor.values.number(floor::TENSILE).ok_or(NO_TENSILE)?;
@@ -181,80 +201,9 @@ fn working_mpa(site: &FloorSite, when: When, sheet: &mut Sheet) -> f64 {
     sheet.step(S_WORKING, rupture / safety)
 }
 
-fn by_yield_lines(
-    site: &FloorSite,
-    loaded: &LoadedSlab,
-    position: Position,
-    load_n: f64,
-    occasion: Occasion,
-    sheet: &mut Sheet,
-) -> Outcome {
-    let moments = match moments(site, loaded, sheet) {
-        Ok(moments) => moments,
-        Err(reason) => return Outcome::NotCovered(reason),
-    };
-    let pattern = match position {
-        Position::Interior => Pattern::Interior,
-        Position::Edge => Pattern::Edge,
-        Position::Corner => Pattern::Corner,
-    };
-    let collapse = yield_line::collapse_n(loaded, &moments, pattern, sheet);
-    compare_yield(site, load_n, collapse, occasion, sheet)
-}
-
-fn moments(site: &FloorSite, loaded: &LoadedSlab, sheet: &mut Sheet) -> Result<YieldMoments, StepId> {
-    let values = &site.floor.values;
-    let tensile = values.number(floor::TENSILE).ok_or(NO_TENSILE)?;
-    let depth = values.number(floor::DEPTH).zip(values.number(floor::RATIO));
-    let residual = match (site.floor.reinforcement(), values.number(floor::RESIDUAL), depth) {
-        (Reinforcement::Fibres, Some(moment_n), _) => Residual::Fibre { moment_n },
-        (Reinforcement::Fabric, _, Some((depth_mm, ratio))) => {
-            Residual::Fabric { area_mm: ratio * depth_mm, strength_mpa: values.given(floor::STEEL), depth_mm }
-        }
-        (Reinforcement::Plain, ..) => return Err(yield_line::PLAIN),
-        _ => return Err(yield_line::NO_RESIDUAL),
-    };
-    Ok(yield_line::moments(loaded, tensile, &residual, sheet))
-}
-
-fn compare_yield(site: &FloorSite, load_n: f64, collapse_n: f64, occasion: Occasion, sheet: &mut Sheet) -> Outcome {
-    sheet.carry(N_LEG, load_n);
-    let factored = match occasion {
-        Occasion::Earthquake(Format::LimitStates) => sheet.step(N_CASE, load_n),
-        Occasion::Earthquake(_) => return Outcome::NotCovered(YIELD_FORMAT),
-        Occasion::AtRest => {
-            let factor = load_factor::told(Frame::Tr34, site.floor.load_class(), When::AtRest, sheet);
-            sheet.step(N_FACTORED, factor * load_n)
-        }
-        Occasion::Moving => {
-            let factor = load_factor::told(Frame::Tr34, LoadClass::Live, When::Moving, sheet);
-            sheet.step(N_FACTORED, factor * load_n)
-        }
-    };
-    let collapse = sheet.carry(P_Y, collapse_n);
-    let utilisation = sheet.step(U_YIELD, factored / collapse);
-    Outcome::Compared { value: utilisation, limit: 1.0, utilisation }
-}
-
-/// Four legs, or two, that break through together by yield lines far from edges; none where they do not.
+/// Legs that break through together by yield lines far from edges; none where no form for them is in print.
 pub fn group(site: &FloorSite, standing: &Standing, occasion: Occasion, sheet: &mut Sheet) -> Option<Outcome> {
-    if !site.is_on_ground() || site.floor.reinforcement() == Reinforcement::Plain || site.legs.len() != 4 {
-        return None;
-    }
-    let area_mm2 = 4.0 * site.legs.iter().map(|leg| leg.half.area_mm2()).fold(f64::INFINITY, f64::min);
-    let quiet = &mut Sheet::quiet();
-    let loaded = site.ground(quiet).and_then(|ground| ground.loaded(area_mm2, quiet)).ok()?;
-    if (0..4).any(|leg| site.position(leg, &loaded) != Position::Interior) {
-        return None;
-    }
-    let spread = |of: fn(&super::Leg) -> f64| {
-        let places = site.legs.iter().map(of);
-        places.clone().fold(f64::NEG_INFINITY, f64::max) - places.fold(f64::INFINITY, f64::min)
-    };
-    let spacing = [spread(|leg| leg.at.x_mm), spread(|leg| leg.at.y_mm)];
+    yielding::group(site, standing, occasion, &mut Sheet::quiet())?;
     sheet.open(Part::Floor, Subject::Whole, Some(check(occasion)), System::Si);
-    let loaded = site.ground(sheet).and_then(|ground| ground.loaded(area_mm2, sheet)).ok()?;
-    let moments = moments(site, &loaded, sheet).ok()?;
-    let collapse = yield_line::group_n(&loaded, &moments, spacing, sheet).ok()?;
-    Some(compare_yield(site, standing.legs_n.iter().sum(), collapse, occasion, sheet))
+    yielding::group(site, standing, occasion, sheet)
 }

@@ -6,19 +6,26 @@
 
 mod area;
 mod bending;
+mod grout;
+mod leg_steps;
 mod plate;
 mod punching;
+mod rail;
 mod raised;
 mod route;
+mod rows;
 mod site;
 mod steps;
+mod yielding;
 
+pub use leg_steps::TEXTS as LEG_TEXTS;
 pub use site::{FloorSite, Leg};
 pub use steps::{FALLS, TEXTS};
 
 use alloc::vec::Vec;
 
 use crate::calc::{CheckId, Outcome, Sheet, StepId, Subject};
+use crate::geometry::Size;
 use crate::load_case::Format;
 use crate::rules::anchor::Finding;
 
@@ -40,6 +47,8 @@ pub struct Standing<'a> {
     pub weight_n: f64,
     /// Forces of the legs, in the order of the feet; factored where the occasion's format has them so.
     pub legs_n: &'a [f64],
+    /// Half sides of the rectangle in each foot whose middle is where its force acts.
+    pub pressed_half: &'a [Size],
 }
 
 /// Everything of the floor that is checked at rest and on the way in, for one state.
@@ -63,7 +72,15 @@ pub fn check_rest(site: &FloorSite, standing: &Standing, sheet: &mut Sheet, find
     if let Some(outcome) = bending::group(site, standing, Occasion::AtRest, sheet) {
         find(CheckId::SlabRestBending, Subject::Whole, outcome);
     }
+    if site.is_on_ground()
+        && let Some(outcome) = rows::rows(site, standing.weight_n, sheet)
+    {
+        find(CheckId::SlabRestRows, Subject::Whole, outcome);
+    }
     if !site.is_on_ground() {
+        if let Some(outcome) = area::heaviest_leg(site, standing, sheet) {
+            find(CheckId::FloorLeg, Subject::Whole, outcome);
+        }
         find(CheckId::FloorArea, Subject::Whole, area::over_pitch(site, standing.weight_n, sheet));
         find(CheckId::FloorStrip, Subject::Whole, area::equivalent(site, standing.weight_n, sheet));
     }
@@ -96,15 +113,17 @@ pub fn check_group(site: &FloorSite, standing: &Standing, format: Format, sheet:
     bending::group(site, standing, Occasion::Earthquake(format), sheet)
 }
 
-/// Other bearing rules beside that of ACI 318: the load of one leg by AISC 360 J8, and by EN 1992-1-1 6.7.
+/// Other bearing rules beside that of ACI 318: the load of one leg by AISC 360 J8, by EN 1992-1-1 6.7, and on grout.
 pub fn check_bearing(
     site: &FloorSite,
     leg: usize,
     force: &crate::checks::feet::FootForce,
     format: Format,
     sheet: &mut Sheet,
-) -> [Option<(CheckId, Outcome)>; 2] {
-    plate::bearing(site, leg, force, format, sheet)
+) -> [Option<(CheckId, Outcome)>; 3] {
+    let [aisc, en] = plate::bearing(site, leg, force, format, sheet);
+    let joint = grout::joint(site, leg, force, format, sheet);
+    [aisc, en, joint.map(|outcome| (CheckId::FootGrout, outcome))]
 }
 
 /// Whether a raised floor is shaken that no stand relieves.

@@ -4,13 +4,16 @@ use alloc::vec::Vec;
 
 use super::steps;
 use crate::cabinet::Cabinet;
-use crate::calc::{Sheet, StepId, number};
+use crate::calc::{Sheet, StepId, limit, number};
 use crate::floor::{self, Floor, FloorKind};
 use crate::geometry::{Point, Rectangle, Size};
 use crate::rules::floor::perimeter::LoadedRectangle;
 use crate::rules::floor::slab_on_ground::{LoadedSlab, Position, SlabOnGround, modulus_mpa};
 use crate::rules::floor::subgrade;
 use crate::slab::Slab;
+
+/// How many times as long as wide a rail is at least.
+const RAIL_LENGTH: f64 = 3.0;
 
 /// One leg on the slab.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -89,16 +92,38 @@ impl<'a> FloorSite<'a> {
     /// Where a leg stands, once the radius of relative stiffness is known: nearer than contact and radius together to an
     /// edge, it counts as standing on it (TR34 interpolates between; this is on the safe side).
     pub fn position(&self, leg: usize, loaded: &LoadedSlab) -> Position {
-        let near = loaded.radius_mm + loaded.contact_mm;
+        self.position_within(leg, loaded.radius_mm + loaded.contact_mm)
+    }
+
+    /// Where a leg or a rail stands, if edges nearer to its middle than this count; of a rail, to its middle line or its
+    /// ends.
+    pub(super) fn position_within(&self, leg: usize, near: f64) -> Position {
         let [left, right, front, rear] = self.legs[leg].to_edges_mm;
-        let half = self.legs[leg].half;
-        let along_x = f64::min(left, right) + half.x_mm < near;
-        let along_y = f64::min(front, rear) + half.y_mm < near;
+        // To the middle of a leg; the long half of a rail is left out.
+        let Size { x_mm, y_mm } = self.legs[leg].half;
+        let (half_x, half_y) = match self.rail(leg) {
+            None => (x_mm, y_mm),
+            Some(true) => (0.0, y_mm),
+            Some(false) => (x_mm, 0.0),
+        };
+        let along_x = f64::min(left, right) + half_x < near;
+        let along_y = f64::min(front, rear) + half_y < near;
         match (along_x, along_y) {
             (true, true) => Position::Corner,
             (false, false) => Position::Interior,
             _ => Position::Edge,
         }
+    }
+
+    /// Whether a foot counts as a rail, and if so whether it lies along x: where the feet are said to be rails, one that
+    /// is at least three times as long as wide.
+    pub(super) fn rail(&self, leg: usize) -> Option<bool> {
+        if self.floor.values.choice(floor::STANDS_ON) != Some(1) {
+            return None;
+        }
+        let Size { x_mm, y_mm } = self.legs[leg].half;
+        let is_long = limit::at_least(f64::max(x_mm, y_mm), RAIL_LENGTH * f64::min(x_mm, y_mm));
+        (is_long && self.legs[leg].half.area_mm2() > 0.0).then_some(x_mm > y_mm)
     }
 
     /// The stiffness of the slab on the ground under every leg, where it can be found; `sheet` takes that of one leg.

@@ -22,7 +22,6 @@ steps! { 163 "floor checks";
     S_MORE "sigma_n" Stress (STATICS "" Derived) "Tension that the other legs add": Given;
     S_ALL "sigma_u" Stress (STATICS "superposition" Derived) "Tension of all legs" = "sigma_1 + sigma_n";
     P_OTHERS "P_o" Force (STATICS "upper bound" Derived) "Loads of the other legs within three radii of relative stiffness": Given;
-    S_BOUND "sigma_u" Stress (STATICS "upper bound" Derived) "Tension if all of them stood on this place, which it cannot exceed" = "sigma_1 * (P + P_o) / P";
     P "P" Force (STATICS "" Derived) "Load that the tension belongs to": Given;
     U_STRESS "u" Utilisation (STATICS "" Derived) "Tension over what is allowed" = "sigma_u / sigma_a";
     P_Y "P_y" Force (TR34 "yield lines" Memory) "Load under which yield lines form": Given;
@@ -45,7 +44,6 @@ steps! { 163 "floor checks";
     NO_TENSILE "" Number (INPUT "floor" Derived) "no tensile strength f_ctk,0.05 is given (tensile_strength_mpa): limit states and yield lines need it": Reason;
     FALLS "" Number (STATICS "" Derived) "at rest the centre of gravity does not stand over the feet, so their forces are not known": Reason;
     POINT "" Number (INPUT "cabinet.feet" Derived) "a foot without size has no area to press with": Reason;
-    BOUND "" Number (STATICS "" Derived) "other legs stand near a leg at an edge or corner, where the closed forms know a single load; the leg alone holds, all of them on its place would not: finite elements or yield lines decide": Reason;
     YIELD_FORMAT "" Number (TR34 "" Memory) "yield lines have partial factors inside, as limit states have; the load cases of the seismic rule are in another format": Reason;
     WEAK_FORMAT "" Number (INPUT "floor" Derived) "punching strengths here are those of strength design and of limit states; the load cases of the seismic rule are in allowable stress": Reason;
 }

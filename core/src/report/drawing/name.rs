@@ -68,6 +68,9 @@ steps! { 18 "drawing";
     SHORT_FLOOR_PLATE_REST "" Number (STATICS "" Derived) "foot plate, at rest": Name;
     SHORT_FLOOR_AISC "" Number (STATICS "" Derived) "bearing, AISC": Name;
     SHORT_FLOOR_EN "" Number (STATICS "" Derived) "bearing, EN": Name;
+    SHORT_FLOOR_GROUT "" Number (STATICS "" Derived) "grout": Name;
+    SHORT_FLOOR_ROWS "" Number (STATICS "" Derived) "rows and aisles": Name;
+    SHORT_FLOOR_LEG "" Number (STATICS "" Derived) "single leg": Name;
     SHORT_FLOOR_AREA "" Number (STATICS "" Derived) "area load": Name;
     SHORT_FLOOR_STRIP "" Number (STATICS "" Derived) "strip load": Name;
     SHORT_FLOOR_PANEL "" Number (STATICS "" Derived) "floor panel": Name;
@@ -135,6 +138,9 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FootPlateRest => SHORT_FLOOR_PLATE_REST,
         CheckId::SlabRestBending => SHORT_FLOOR_REST,
         CheckId::SlabRestPunching => SHORT_FLOOR_REST_PUNCH,
+        CheckId::FootGrout => SHORT_FLOOR_GROUT,
+        CheckId::SlabRestRows => SHORT_FLOOR_ROWS,
+        CheckId::FloorLeg => SHORT_FLOOR_LEG,
         CheckId::FloorArea => SHORT_FLOOR_AREA,
         CheckId::FloorStrip => SHORT_FLOOR_STRIP,
         CheckId::RaisedPanel => SHORT_FLOOR_PANEL,

@@ -95,19 +95,26 @@ impl SlabOnGround {
     ///
     /// Errors: the slab or the contact leaves the range of the closed forms.
     pub fn loaded(&self, area_mm2: f64, sheet: &mut Sheet) -> Result<LoadedSlab, StepId> {
-        self.covered()?;
-        let e = sheet.step(E, self.modulus_mpa);
-        let nu = sheet.step(NU, self.poisson);
-        let h = sheet.step(H, self.thickness_mm);
-        let k = sheet.step(K, self.subgrade_n_per_mm3);
-        let rigidity = e * number::pow(h, 3.0) / (12.0 * (1.0 - number::pow(nu, 2.0)) * k);
-        let radius_mm = sheet.step(L, number::pow(rigidity, 0.25));
+        let radius_mm = self.told_radius_mm(sheet)?;
         let area = sheet.step(A_LOAD, area_mm2);
         let contact_mm = sheet.step(A, number::sqrt(area / core::f64::consts::PI));
         if !crate::calc::limit::at_most(contact_mm, CONTACT_MAX * radius_mm) {
             return Err(LARGE_CONTACT);
         }
         Ok(LoadedSlab { slab: *self, radius_mm, contact_mm })
+    }
+
+    /// The slab with its radius of relative stiffness, told.
+    ///
+    /// Errors: the slab leaves the range of the closed forms.
+    pub fn told_radius_mm(&self, sheet: &mut Sheet) -> Result<f64, StepId> {
+        self.covered()?;
+        let e = sheet.step(E, self.modulus_mpa);
+        let nu = sheet.step(NU, self.poisson);
+        let h = sheet.step(H, self.thickness_mm);
+        let k = sheet.step(K, self.subgrade_n_per_mm3);
+        let rigidity = e * number::pow(h, 3.0) / (12.0 * (1.0 - number::pow(nu, 2.0)) * k);
+        Ok(sheet.step(L, number::pow(rigidity, 0.25)))
     }
 
     /// The radius of relative stiffness, quietly.

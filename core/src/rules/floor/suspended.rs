@@ -27,9 +27,10 @@ steps! { 151 "suspended slab";
     Q_M "q_M" AreaLoad (STATICS "same moment" Derived) "Uniform load of the same moment" = "8 * M / (S^2 * b_e)";
     Q_V "q_V" AreaLoad (STATICS "same shear" Derived) "Uniform load of the same shear" = "2 * R_A / (S * b_e)";
     Q_EQ "q_eq" AreaLoad (STATICS "" Derived) "Equivalent uniform load" = "max(q_M, q_V)";
-    B_FOOT "b" Length (INPUT "cabinet" Derived) "Side of the foot": Given;
+    B_FOOT "b" Length (INPUT "cabinet" Derived) "Side of the foot along x": Given;
+    D_FOOT "d" Length (INPUT "cabinet" Derived) "Side of the foot along y": Given;
     H "h" Length (INPUT "slab" Derived) "Thickness of the slab": Given;
-    Q_D "q_d" AreaLoad (EN_1991_2 "4.3.6" Memory) "Pressure of a foot's load spread at 45 degrees to the middle of the slab" = "W / (b + h)^2";
+    Q_D "q_d" AreaLoad (EN_1991_2 "4.3.6" Memory) "Pressure of a foot's load spread at 45 degrees to the middle of the slab" = "W / ((b + h) * (d + h))";
     W_LB "W" Force (INPUT "" Derived) "Weight": Given;
     A_F "A_f" Area (INPUT "" Derived) "Footprint": Given;
     A_T "A_t" Area (INPUT "" Derived) "Footprint with the clear area around it": Given;
@@ -91,12 +92,13 @@ impl AreaLoad {
         Ok(sheet.step(Q_P, self.weight_n / area + aisle * (1.0 - width * depth / area)))
     }
 
-    /// Pressure of a load spread from a square foot at 45 degrees to the middle of the slab, MPa.
-    pub fn dispersed_mpa(load_n: f64, foot_mm: f64, thickness_mm: f64, sheet: &mut Sheet) -> f64 {
+    /// Pressure of a load spread from a foot, or from the plate under it, at 45 degrees to the middle of the slab, MPa.
+    pub fn dispersed_mpa(load_n: f64, foot_mm: [f64; 2], thickness_mm: f64, sheet: &mut Sheet) -> f64 {
         let load = sheet.step(W, load_n);
-        let foot = sheet.step(B_FOOT, foot_mm);
+        let b = sheet.step(B_FOOT, foot_mm[0]);
+        let d = sheet.step(D_FOOT, foot_mm[1]);
         let h = sheet.step(H, thickness_mm);
-        sheet.step(Q_D, load / number::pow(foot + h, 2.0))
+        sheet.step(Q_D, load / ((b + h) * (d + h)))
     }
 
     /// The formula of a maker of computers, psi, told in a section of US units: weight in lbf, areas in in2.

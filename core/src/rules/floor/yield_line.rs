@@ -3,7 +3,7 @@
 //! Never for plain concrete: it breaks without warning once it cracks, and there is no plastic moment to count on.
 
 use super::documents::{EN_1992_1_1, TR34};
-use super::slab_on_ground::LoadedSlab;
+use super::slab_on_ground::{LoadedSlab, SlabOnGround};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Sheet, StepId, limit, number, steps};
 
@@ -39,7 +39,7 @@ steps! { 144 "yield lines";
     P_ONE "P_1" Force (TR34 "interior" Memory) "Collapse load of a single leg": Given;
     P_CAPPED "P_g" Force (TR34 "dual and quadruple" Memory) "Collapse load of the group, not above that of its legs one by one" = "min(P_u, n * P_1)";
     LAMBDA "lambda" Empirical { force: 0, length: -6 } (STATICS "beam on the ground" Memory) "Stiffness of the slab against the ground" = "(3 * k_s / (E * h^3))^(1 / 4)";
-    P_LINE "P_lin" Stiffness (TR34 "line load" Memory) "Line load that it carries, per length" = "4 * lambda * M_n";
+    P_LINE "P_lin" LineLoad (TR34 "line load" Memory) "Line load that it carries, per length" = "4 * lambda * M_n";
     W_STRIP "w_u" AreaLoad (TR34 "uniform load" Memory) "Uniform load that it carries with the worst aisle" = "5.95 * lambda^2 * M_n";
     PLAIN "" Number (TR34 "" Memory) "the slab is of plain concrete, which has no plastic moment: yield lines are never used for it, only the elastic forms": Reason;
     NO_RESIDUAL "" Number (TR34 "" Memory) "neither the moment that the fibres keep (residual_moment_n) nor steel with its effective depth is given: yield lines need it": Reason;
@@ -100,8 +100,8 @@ pub enum Pattern {
 }
 
 /// The moments of a slab whose thickness stands in the section already; tensile strength in MPa.
-pub fn moments(loaded: &LoadedSlab, tensile_mpa: f64, residual: &Residual, sheet: &mut Sheet) -> YieldMoments {
-    let h = loaded.slab.thickness_mm;
+pub fn moments(slab: &SlabOnGround, tensile_mpa: f64, residual: &Residual, sheet: &mut Sheet) -> YieldMoments {
+    let h = slab.thickness_mm;
     let tensile = sheet.step(F_CTK, tensile_mpa);
     let reference = sheet.step(H_0, REFERENCE_MM);
     let factor = sheet.step(K_H, f64::max(1.0, 1.6 - h / reference));
@@ -176,11 +176,15 @@ pub fn group_n(
     Ok(sheet.step(P_CAPPED, f64::min(group, legs * one)))
 }
 
-/// Line load per length, and uniform load with the worst aisle, that the slab carries: N per mm and MPa.
-pub fn line_and_strip(loaded: &LoadedSlab, moments: &YieldMoments, sheet: &mut Sheet) -> [f64; 2] {
-    let slab = &loaded.slab;
+/// The stiffness of the slab against the ground as that of a beam, per mm. The slab stands in the section already.
+pub fn lambda_per_mm(slab: &SlabOnGround, sheet: &mut Sheet) -> f64 {
     let quotient = 3.0 * slab.subgrade_n_per_mm3 / (slab.modulus_mpa * number::pow(slab.thickness_mm, 3.0));
-    let lambda = sheet.step(LAMBDA, number::pow(quotient, 0.25));
+    sheet.step(LAMBDA, number::pow(quotient, 0.25))
+}
+
+/// Line load per length, and uniform load with the worst aisle, that the slab carries: N per mm and MPa.
+pub fn line_and_strip(slab: &SlabOnGround, moments: &YieldMoments, sheet: &mut Sheet) -> [f64; 2] {
+    let lambda = lambda_per_mm(slab, sheet);
     let line = sheet.step(P_LINE, 4.0 * lambda * moments.negative_n);
     [line, sheet.step(W_STRIP, 5.95 * number::pow(lambda, 2.0) * moments.negative_n)]
 }
