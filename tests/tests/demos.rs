@@ -163,6 +163,16 @@ const CLAIMS: &[Claim] = &[
         let find = |id: &str| demo.report.checks.iter().find(|check| check.id == id);
         find("raised.panel").is_some_and(|check| check.status == Status::Fails)
     }),
+    ("50-nobody-knows.json", |demo| {
+        let Some(unknown) = steadfoot::explore::assess_open(&demo.project).unknown else { return false };
+        let Some(tried) = &unknown.tried else { return false };
+        let path = |input: usize| unknown.inputs[input].path.as_str();
+        tried.holds > 0
+            && tried.fails > 0
+            && path(tried.settles[0].input) == "anchorage.embedment_mm"
+            && tried.settles[0].decides > 0.9
+            && tried.settles[1..].iter().all(|settles| settles.decides == 0.0)
+    }),
 ];
 
 fn folder() -> PathBuf {

@@ -4,6 +4,7 @@ use serde_json::{Value, json};
 use steadfoot::calc::Kind;
 use steadfoot::calc::System;
 use steadfoot::calc::show::{Reading, unit_text};
+use steadfoot::explore;
 use steadfoot::input::Fault;
 use steadfoot::project::{self, Project};
 use steadfoot::report::cautions::CAUTIONS;
@@ -13,7 +14,7 @@ use steadfoot::report::text_tables::text_of_code;
 
 /// The report with every step of every check that was compared.
 pub fn report(project: &Project) -> Value {
-    let report = project::assess(project);
+    let report = explore::assess_open(project);
     let mut steps: Vec<Value> = Vec::new();
     let mut seen: std::collections::BTreeSet<String> = Default::default();
     for at in report.checks.iter().filter_map(|check| check.at) {
@@ -36,6 +37,7 @@ pub fn report(project: &Project) -> Value {
         "states": report.states,
         "checks": checks,
         "steps": steps,
+        "unknown": report.unknown,
         "cautions": CAUTIONS,
     })
 }

@@ -12,6 +12,7 @@ mod scaled;
 mod setting_out;
 mod tolerance;
 mod trial;
+mod unknowns;
 mod what_would_hold;
 
 pub use edit::edits;
@@ -26,4 +27,5 @@ pub use scaled::{Edit, scaled_load, scaled_strength, turned};
 pub use setting_out::{Hole, holes};
 pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
 pub use trial::{Glance, Trial, Trials};
+pub use unknowns::{Came, Unknowns, assess_open};
 pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold, search_check};

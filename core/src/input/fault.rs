@@ -59,6 +59,9 @@ pub enum Problem {
     MoreFaults,
     UnevenSteps,
     UnlikelyPeak,
+    NotARange,
+    NotASet,
+    CannotBeOpen,
 }
 
 impl Fault {
@@ -102,7 +105,7 @@ pub(crate) fn push_whole(text: &mut String, number: usize) {
 }
 
 /// What each problem says, in the order of [`Problem`].
-pub static PROBLEM_TEXTS: [&str; 35] = [
+pub static PROBLEM_TEXTS: [&str; 38] = [
     "this is not JSON",
     "the text is too long",
     "it is nested too deep",
@@ -138,10 +141,13 @@ pub static PROBLEM_TEXTS: [&str; 35] = [
     "more faults follow",
     "the times do not rise in even steps",
     "a peak as high as this is unlikely",
+    "a range is two numbers, the smaller first",
+    "a set is two words or more, none of them twice",
+    "this has to be known",
 ];
 
 /// All problems, in the order of [`PROBLEM_TEXTS`].
-pub static PROBLEMS: [Problem; 35] = [
+pub static PROBLEMS: [Problem; 38] = [
     Problem::NotJson,
     Problem::TooLong,
     Problem::TooDeep,
@@ -177,4 +183,7 @@ pub static PROBLEMS: [Problem; 35] = [
     Problem::MoreFaults,
     Problem::UnevenSteps,
     Problem::UnlikelyPeak,
+    Problem::NotARange,
+    Problem::NotASet,
+    Problem::CannotBeOpen,
 ];

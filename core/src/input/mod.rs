@@ -1,9 +1,11 @@
 //! The reader, fields, their limits, faults.
 
 pub mod allowed;
+pub mod corner;
 pub mod fault;
 pub mod field;
 pub mod number;
+pub mod open;
 pub mod reader;
 pub mod text;
 mod value;
@@ -11,5 +13,6 @@ mod value;
 pub use allowed::Range;
 pub use fault::{Fault, Problem};
 pub use field::{Absent, Field, FieldShape, FieldText, Value, Values};
+pub use open::{Given, MayBe, Open, Setting};
 pub use reader::{Reader, Spot};
 pub use value::Others;

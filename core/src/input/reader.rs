@@ -4,6 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::fault::{Fault, Problem, push_whole};
+use super::open::{Given, Open, Setting};
 use super::text::{Json, Member, Node, Trouble};
 use crate::calc::System;
 
@@ -20,6 +21,14 @@ pub struct Reader<'t> {
     /// Names of the contents with their places in the file, sorted by name, for the fields that refer to them; `None`
     /// where the contents could not be read, so that one fault there does not make a hundred here.
     pub contents: Option<Vec<(&'t str, usize)>>,
+    /// What is not known, in the order in which it is read.
+    pub open: Vec<Open>,
+    /// Other values for what stands at some places of the text.
+    pub settings: &'t [Setting],
+    /// Every number that is read, where they are asked for.
+    pub numbers: Option<Vec<Given>>,
+    /// Whether what is read now has to be known.
+    pub is_closed: bool,
     /// The first faults in the order of the text, one more than are listed, so that a text of a hundred thousand faults
     /// costs neither time nor memory.
     found: Vec<Found>,
@@ -86,7 +95,17 @@ impl<'n> Spot<'n> {
 impl<'t> Reader<'t> {
     /// A reader of this text, telling limits in this system.
     pub fn new(text: &'t str, system: System) -> Reader<'t> {
-        Reader { text, system, contents: None, found: Vec::new(), count: 0 }
+        Reader {
+            text,
+            system,
+            contents: None,
+            open: Vec::new(),
+            settings: &[],
+            numbers: None,
+            is_closed: false,
+            found: Vec::new(),
+            count: 0,
+        }
     }
 
     /// How many faults were found so far.

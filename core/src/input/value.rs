@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::allowed::{self, CONTENTS_MAX, NAME_MAX, Range};
 use super::fault::Problem;
 use super::field::{Absent, Field, FieldShape, Value, Values};
+use super::open::{FLAGS, is_open};
 use super::reader::{Reader, Spot};
 use super::text::{Json, Node};
 
@@ -91,6 +92,15 @@ impl<'t> Reader<'t> {
                 return self.number(spot, Range { kind, min, max }).map(Value::Number);
             }
             (_, Json::Word) => self.fault(spot, Problem::NotJson, &allowed()),
+            (FieldShape::Choice(words), _) if is_open(spot.node) => {
+                return self.one_of(spot, words, &allowed()).map(Value::Choice);
+            }
+            (FieldShape::Flag, _) if is_open(spot.node) => {
+                return self.one_of(spot, &FLAGS, &allowed()).map(|place| Value::Flag(place == 1));
+            }
+            (FieldShape::Text | FieldShape::Name, _) if is_open(spot.node) => {
+                self.fault(spot, Problem::CannotBeOpen, &allowed());
+            }
             (FieldShape::Numbers { count, kind, min, max }, Json::List(nodes)) => {
                 if nodes.len() == count {
                     return self.numbers(spot, nodes, Range { kind, min, max });
@@ -121,7 +131,21 @@ impl<'t> Reader<'t> {
     }
 
     fn number(&mut self, spot: &Spot, range: Range) -> Option<f64> {
-        let problem = match spot.node.json {
+        if is_open(spot.node) {
+            return self.between(spot, range);
+        }
+        let number = self.plain_number(spot, range)?;
+        self.give(spot, number, range.kind);
+        Some(number)
+    }
+
+    /// A number that is known.
+    pub(super) fn plain_number(&mut self, spot: &Spot, range: Range) -> Option<f64> {
+        let json = match (&spot.node.json, self.set_at(spot.node.from)) {
+            (Json::Number(_), Some(set)) => &Json::Number(set),
+            (json, _) => json,
+        };
+        let problem = match *json {
             Json::Null => Problem::Missing,
             Json::Number(number) if !number.is_finite() => Problem::NotFinite,
             Json::Number(number) if number < range.min => Problem::BelowLimit,

@@ -8,6 +8,7 @@ use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::floored::{AT_REST, at_rest};
 use super::handled;
+use super::left_open::stated;
 use super::sweep::{CHECKS, Ends, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
@@ -23,7 +24,8 @@ use crate::rules::anchor::Finding;
 /// Everything that is told of a project.
 ///
 /// Runs every state, load case and direction; finds where each check governs; repeats that with anchors four times
-/// softer and stiffer where their stiffness was not given, and takes the upper end.
+/// softer and stiffer where their stiffness was not given, and takes the upper end. Where the file leaves something
+/// open, the report says that it was not tried; [`crate::explore::assess_open`] tries it.
 pub fn assess(project: &Project) -> Report {
     let mut bench = Bench::new(project);
     assess_on(&mut bench)
@@ -37,7 +39,7 @@ pub fn assess_on(bench: &mut Bench) -> Report {
     let governs = governing(&checks);
     let project = bench.project;
     let answer = tell_answer(bench, &checks, governs, verdict);
-    Report {
+    let mut report = Report {
         engine: crate::VERSION,
         fingerprint: project.fingerprint.clone(),
         demand_rule: project.site.as_ref().map(|site| site.rule.id),
@@ -50,7 +52,10 @@ pub fn assess_on(bench: &mut Bench) -> Report {
         checks,
         governs,
         absent: absent(bench),
-    }
+        unknown: None,
+    };
+    stated(project, &mut report, None);
+    report
 }
 
 fn all_checks(bench: &mut Bench, tracks: &[Track; CHECKS]) -> Vec<CheckTold> {

@@ -7,6 +7,7 @@ use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::{lifting, moving};
 use crate::floor;
+use crate::input::open::is_open;
 use crate::input::text::Json;
 use crate::input::{Absent, Field, Others, Problem, Reader, Spot, Value, Values, allowed};
 use crate::load_out::{content, state};
@@ -85,7 +86,10 @@ const PROJECT_PARTS: Others = Others::Only(&[
 
 /// Reads every part of the file.
 pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
+    // What the file itself is called and how it is assessed is known.
+    reader.is_closed = true;
     let top = reader.object(&root, super::FIELDS, PROJECT_PARTS);
+    reader.is_closed = false;
     let cabinet = required(reader, &root, "cabinet").map(|spot| item(reader, spot, cabinet::FIELDS, CABINET_PARTS));
     // Contents come before the states that refer to them, and the anchor rule before the anchors that it asks.
     let contents = items(reader, &root, "contents", (allowed::CONTENTS_MAX, content::FIELDS));
@@ -179,7 +183,9 @@ fn ruled<'n, R>(reader: &mut Reader<'n>, spot: Spot<'n>, rules: &Registry<R>) ->
                 rule = rules.all.iter().find(|rule| (rules.id)(rule) == name).copied();
             }
             if rule.is_none() {
-                reader.fault(&named, Problem::NotAWord, &ids());
+                // The rule decides which fields stand beside it.
+                let problem = if is_open(named.node) { Problem::CannotBeOpen } else { Problem::NotAWord };
+                reader.fault(&named, problem, &ids());
             }
         }
         None if spot.is_object() => reader.missing(&spot, "rule", &ids()),

@@ -14,7 +14,7 @@ use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::{lifting, moving};
 use crate::floor;
-use crate::input::{Field, FieldShape, Value, Values};
+use crate::input::{Field, FieldShape, MayBe, Open, Value, Values};
 use crate::load_out::{content, state};
 use crate::shake_table;
 use crate::slab::{self, boundary, edge, opening};
@@ -24,7 +24,7 @@ const DIGITS: usize = 12;
 const NOT_INPUT: [&str; 2] = ["written_by", "last_answer"];
 
 /// The fingerprint of an input without faults.
-pub fn fingerprint(draft: &Draft) -> String {
+pub fn fingerprint(draft: &Draft, open: &[Open]) -> String {
     let mut canonical = Canonical(Sha256::new());
     canonical.values("", super::FIELDS, &draft.top);
     canonical.items(&draft.cabinet, cabinet::FIELDS);
@@ -61,6 +61,7 @@ pub fn fingerprint(draft: &Draft) -> String {
     canonical.items(&draft.moving, moving::FIELDS);
     canonical.items(&draft.lifting, lifting::FIELDS);
     canonical.items(&draft.shake_table, shake_table::fields::FIELDS);
+    open.iter().for_each(|one| canonical.open(one));
     let mut digits = String::new();
     for byte in canonical.0.finalize() {
         for half in [byte >> 4, byte & 15] {
@@ -120,6 +121,23 @@ impl Canonical {
                 }
             }
         }
+    }
+
+    /// What is not known is told apart by what it may be.
+    fn open(&mut self, open: &Open) {
+        self.text(&open.path);
+        self.text(match open.may_be {
+            MayBe::Between(..) => " between ",
+            MayBe::OneOf { .. } => " one of ",
+        });
+        for end in open.ends() {
+            match open.word(end) {
+                Some(word) => self.text(word),
+                None => self.number(end),
+            }
+            self.text(" ");
+        }
+        self.text("\n");
     }
 
     fn number(&mut self, number: f64) {

@@ -14,6 +14,7 @@ mod floored;
 mod footed;
 mod handled;
 mod holding;
+mod left_open;
 mod loads;
 pub mod neighbour;
 pub mod parts;
@@ -37,9 +38,10 @@ pub use assess::{Quick, assess, quick, quick_told};
 pub use buildable::is_buildable;
 pub use drilling::Drilling;
 pub use handled::swayed;
+pub use left_open::{stated, value_told, values_told};
 pub use loads::Tried;
 pub use picture::{rose_scene, scene};
-pub use read::{read, read_bytes};
+pub use read::{numbers, read, read_bytes, read_set};
 pub use self_check::{built_in, self_check};
 pub use verdict::role;
 pub use working::{place as place_of, working, working_told};
@@ -49,6 +51,7 @@ use crate::fields;
 use crate::floor::Floor;
 use crate::geometry::Point;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
+use crate::input::open::Open;
 use crate::load_out::{Content, LoadState, State, load_state};
 use crate::motion::MotionSetting;
 use crate::rules::anchor::AnchorRule;
@@ -96,6 +99,10 @@ pub struct Project {
     /// The first twelve hexadecimal digits of the SHA-256 of the input as it was read, with defaults written out. It
     /// stays that of the file when values are changed for a search.
     pub fingerprint: String,
+    /// What is not known; everything else here stands for what stands in for it.
+    pub open: Vec<Open>,
+    /// The text that it was read from, also when values were changed since.
+    pub source: String,
 }
 
 /// The same cabinet again, standing at some distance in the same concrete.

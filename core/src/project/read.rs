@@ -12,8 +12,10 @@ use crate::calc::System;
 use crate::floor::Floor;
 use crate::geometry::Rectangle;
 use crate::geometry::{Point, Size};
+use crate::input::corner::{corners, settings};
+use crate::input::open::{Open, Setting};
 use crate::input::text::{self, Json, Trouble};
-use crate::input::{Fault, Problem, Reader, Spot, Values};
+use crate::input::{Fault, Given, Problem, Reader, Spot, Values};
 use crate::load_out::{Content, State, content, state};
 use crate::motion::MotionSetting;
 use crate::shake_table::ShakeTable;
@@ -33,32 +35,78 @@ use crate::slab::{self, Slab, edge, opening};
 /// assert_eq!(faults[0].path, "cabinet.height_mm");
 /// assert!(steadfoot::project::read(&text.replace("\"height_mm\": 0", "\"height_mm\": 2000"), System::Si).is_ok());
 /// ```
+///
+/// Where a file leaves something open, the project is that of what stands in for it: the middle of each range and the
+/// first word of each set, or, where that cannot be built, the first corner of them that can.
 pub fn read(text: &str, system: System) -> Result<Project, Vec<Fault>> {
-    let root = match text::read(text) {
-        Ok(root) => root,
-        Err(trouble) => return Err(only(text, system, trouble)),
+    let refused = match attempt(text, system, &[]) {
+        Ok(project) => return Ok(project),
+        Err(refused) => refused,
     };
+    let mut others = corners(&refused.open);
+    let built = others.find_map(|values| attempt(text, system, &settings(&refused.open, &values)).ok());
+    built.ok_or(refused.faults)
+}
+
+/// Reads a project file with other values at some places of its text, such as one of those that are not known; nothing
+/// is open in what comes out.
+///
+/// Errors as [`read`], so a value that the rest of the file does not bear is found.
+pub fn read_set(text: &str, system: System, settings: &[Setting]) -> Result<Project, Vec<Fault>> {
+    let project = attempt(text, system, settings).map_err(|refused| refused.faults)?;
+    Ok(Project { open: Vec::new(), ..project })
+}
+
+/// Every number that stands in a project file without faults, in the order in which they are read; for what is not
+/// known, what stands in for it.
+pub fn numbers(project: &Project) -> Vec<Given> {
+    let Ok(root) = text::read(&project.source) else { return Vec::new() };
+    let mut reader = Reader::new(&project.source, System::Si);
+    reader.numbers = Some(Vec::new());
+    draft(&mut reader, Spot { path: String::new(), node: &root });
+    let mut numbers = reader.numbers.unwrap_or_default();
+    for number in &mut numbers {
+        // What stands in need not be the middle.
+        if let Some(open) = project.open.iter().find(|open| open.at == number.at) {
+            number.value = open.stand_in;
+        }
+    }
+    numbers
+}
+
+/// What is wrong with a text, and what it leaves open, where only that may be what is wrong.
+struct Refused {
+    faults: Vec<Fault>,
+    open: Vec<Open>,
+}
+
+fn attempt(text: &str, system: System, settings: &[Setting]) -> Result<Project, Refused> {
+    let refuse = |faults: Vec<Fault>| Refused { faults, open: Vec::new() };
+    let root = text::read(text).map_err(|trouble| refuse(only(text, system, trouble)))?;
     let mut reader = Reader::new(text, system);
+    reader.settings = settings;
     let spot = Spot { path: String::new(), node: &root };
     if let Some(format) = spot.member(super::FIELDS[FORMAT].key)
         && format.node.json != Json::Text(FORMAT_NAME.into())
     {
         // Whatever else stands in a file of another format would only be called wrong.
         reader.fault(&format, Problem::NotAFormat, "\"steadfoot 1\"");
-        return Err(reader.faults());
+        return Err(refuse(reader.faults()));
     }
     if !spot.is_object() {
         reader.fault(&spot, Problem::NotAnObject, "an object in braces");
-        return Err(reader.faults());
+        return Err(refuse(reader.faults()));
     }
     let draft = draft(&mut reader, spot);
+    let is_sound = reader.count() == 0;
     agreement(&mut reader, &draft);
+    let open = core::mem::take(&mut reader.open);
     if reader.count() > 0 {
-        return Err(reader.faults());
+        return Err(Refused { faults: reader.faults(), open: if is_sound { open } else { Vec::new() } });
     }
-    let fingerprint = fingerprint(&draft);
+    let fingerprint = fingerprint(&draft, &open);
     match project(draft, fingerprint) {
-        Some(project) => Ok(project),
+        Some(project) => Ok(Project { open, source: text.into(), ..project }),
         None => panic!("an input without faults lacks a required part"),
     }
 }
@@ -141,6 +189,8 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
         lifting: draft.lifting.map(|item| item.values),
         shake_table: draft.shake_table.map(|table| ShakeTable { values: table.values }),
         fingerprint,
+        open: Vec::new(),
+        source: String::new(),
     })
 }
 

@@ -11,6 +11,7 @@ use super::parts::{PARTS, Part, Presence, Rules};
 use crate::calc::show::field_text;
 use crate::calc::{Kind, System};
 use crate::input::allowed::{CONTENTS_MAX, NAME_MAX};
+use crate::input::open::{BETWEEN, ONE_OF};
 use crate::input::{Absent, Field, FieldShape, FieldText};
 use crate::rules::anchor::{ANCHOR_RULE_TEXTS, ANCHOR_RULES};
 use crate::rules::demand::{DEMAND_RULE_TEXTS, DEMAND_RULES};
@@ -72,7 +73,11 @@ fn object_or_null(schema: Tree, part: &Part) -> Tree {
 
 /// The object of a part with the parts inside it.
 fn object_of(parent: &Part) -> Tree {
-    let mut properties = fields(parent.fields, parent.texts);
+    let mut properties = match parent.path {
+        // What the file itself is called and how it is assessed has to be known.
+        "" => parent.fields.iter().zip(parent.texts).map(|(one, texts)| known(one, texts)).collect(),
+        _ => fields(parent.fields, parent.texts),
+    };
     let mut required = required(parent.fields);
     if parent.rules == Rules::AnchorOwn {
         properties.extend(own_fields());
@@ -150,7 +155,83 @@ fn required(fields: &[Field]) -> Vec<Tree> {
     fields.iter().filter(|field| matches!(field.absent, Absent::Fault)).map(|field| text(field.key)).collect()
 }
 
+/// The schema of a field that has to be known, with its key.
+fn known(field: &Field, texts: &FieldText) -> (String, Tree) {
+    (field.key.to_string(), plain(field, texts))
+}
+
+/// The schema of a field that may be left open: its plain one, and what stands there when it is not known. Keywords of
+/// numbers and of objects do not touch each other; only a list of words has to stand apart.
 fn field(field: &Field, texts: &FieldText) -> Tree {
+    let mut known = plain(field, texts);
+    let Tree::Object(members) = &mut known else { return known };
+    let place = members.iter().position(|(key, _)| key == "default").unwrap_or(members.len());
+    match field.shape {
+        FieldShape::Number { min, max, .. } => {
+            members.splice(place..place, between(min, max));
+            or_object(members);
+        }
+        FieldShape::Numbers { min, max, .. } => {
+            if let Some((_, Tree::Object(items))) = members.iter_mut().find(|(key, _)| key == "items") {
+                items.extend(between(min, max));
+                or_object(items);
+            }
+        }
+        FieldShape::Flag => {
+            members.splice(
+                place..place,
+                open(ONE_OF, "\"minItems\": 2, \"uniqueItems\": true, \"items\": { \"type\": \"boolean\" }"),
+            );
+            or_object(members);
+        }
+        FieldShape::Choice(words) => {
+            if let Some((key, list)) = members.iter_mut().find(|(key, _)| key == "enum") {
+                let words: Vec<String> = words.iter().map(|word| alloc::format!("\"{word}\"")).collect();
+                let items = alloc::format!("{{ \"enum\": [{}] }}", words.join(", "));
+                let mut either = vec![("type".to_string(), text("object"))];
+                either.extend(open(
+                    ONE_OF,
+                    &alloc::format!("\"minItems\": 2, \"uniqueItems\": true, \"items\": {items}"),
+                ));
+                let known = Tree::Object(vec![("enum".to_string(), list.clone())]);
+                (*key, *list) = ("anyOf".to_string(), Tree::List(vec![known, Tree::Object(either)]));
+            }
+        }
+        _ => {}
+    }
+    known
+}
+
+/// What an object may hold that stands where a number belongs.
+fn between(min: f64, max: f64) -> [(String, Tree); 3] {
+    let [min, max] = [min, max].map(|limit| field_text(limit, Kind::Number, System::Si));
+    let items = alloc::format!("{{ \"type\": \"number\", \"minimum\": {min}, \"maximum\": {max} }}");
+    open(BETWEEN, &alloc::format!("\"minItems\": 2, \"maxItems\": 2, \"items\": {items}"))
+}
+
+/// An object with one list, on one line.
+fn open(key: &str, list: &str) -> [(String, Tree); 3] {
+    [
+        ("properties".to_string(), Tree::Raw(alloc::format!("{{ \"{key}\": {{ \"type\": \"array\", {list} }} }}"))),
+        ("required".to_string(), Tree::List(vec![text(key)])),
+        ("additionalProperties".to_string(), Tree::Raw("false".into())),
+    ]
+}
+
+/// Lets an object stand where a plain value does.
+fn or_object(members: &mut [(String, Tree)]) {
+    if let Some((_, kind)) = members.iter_mut().find(|(key, _)| key == "type") {
+        *kind = match kind.clone() {
+            Tree::List(mut names) => {
+                names.insert(names.len() - 1, text("object"));
+                Tree::List(names)
+            }
+            name => Tree::List(vec![name, text("object")]),
+        };
+    }
+}
+
+fn plain(field: &Field, texts: &FieldText) -> Tree {
     let mut members = vec![("title", text(texts.label)), ("description", text(texts.help))];
     let can_be_null = !matches!(field.absent, Absent::Fault);
     let kind = |name: &str| if can_be_null { types(&[name, "null"]) } else { text(name) };

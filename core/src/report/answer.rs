@@ -55,6 +55,8 @@ pub struct Sentence {
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Topic {
+    /// What is not known.
+    Unknown,
     /// Once bolted.
     Bolted,
     /// Before bolting.

@@ -5,6 +5,7 @@ pub mod cautions;
 pub mod drawing;
 pub mod figure;
 pub mod missing;
+pub mod not_known;
 pub mod outcome;
 pub mod plot;
 mod print;

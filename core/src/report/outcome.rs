@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use serde::Serialize;
 
 use super::answer::Sentence;
+use super::not_known::NotKnown;
 use crate::calc::{Role, Status};
 
 /// All that is told of one project.
@@ -35,6 +36,9 @@ pub struct Report {
     pub rose: Vec<RosePoint>,
     /// Rows that say which optional parts are absent and therefore not checked.
     pub absent: Vec<u16>,
+    /// What is not known, where the file says so; then everything beside verdict and first sentences stands for what stands
+    /// in for it.
+    pub unknown: Option<NotKnown>,
 }
 
 /// The answer in one word.

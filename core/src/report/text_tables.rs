@@ -30,6 +30,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &super::answer::TEXTS,
         &super::drawing::TEXTS,
         &super::missing::TEXTS,
+        &super::not_known::TEXTS,
     ];
     for table in crate::rules::floor::TABLES {
         push_new(&mut tables, table);

@@ -17,7 +17,9 @@ pub fn answer(report: &Report, topics: &[Topic]) -> String {
     };
     // Sentences of one topic in a row make one paragraph.
     let mut paragraphs: Vec<(Topic, String)> = Vec::new();
-    for sentence in report.answer.iter().filter(|sentence| topics.contains(&sentence.topic)) {
+    // That something is not known is told wherever an answer is, and where none is: the rest stands for one way only.
+    let is_told = |topic: Topic| topic == Topic::Unknown || topics.contains(&topic);
+    for sentence in report.answer.iter().filter(|sentence| is_told(sentence.topic)) {
         let text = print_sentence(sentence, System::Si);
         match paragraphs.last_mut() {
             Some((topic, words)) if *topic == sentence.topic => *words = format!("{words} {text}"),
@@ -40,6 +42,7 @@ pub fn whole(report: &Report) -> String {
 
 fn topic_word(topic: Topic) -> &'static str {
     match topic {
+        Topic::Unknown => "unknown",
         Topic::Bolted => "bolted",
         Topic::Free => "free",
         Topic::Uncovered => "uncovered",

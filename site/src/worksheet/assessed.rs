@@ -6,7 +6,7 @@ use std::sync::{Arc, LazyLock, Mutex, OnceLock};
 use anyhow::{Context, anyhow, ensure};
 use serde_json::Value;
 use steadfoot::calc::{CheckId, System};
-use steadfoot::explore::{Limit, limits};
+use steadfoot::explore::{Limit, assess_open, limits};
 use steadfoot::project::{self, Project};
 use steadfoot::report::outcome::{At, CheckTold, Report, SubjectTold};
 
@@ -70,7 +70,7 @@ impl Assessed {
         let project = project::read(text, System::Si).map_err(|faults| {
             anyhow!("{}", faults.iter().map(|fault| fault.sentence()).collect::<Vec<_>>().join("; "))
         })?;
-        let report = project::assess(&project);
+        let report = assess_open(&project);
         let title = if project.title.is_empty() { "a cabinet".into() } else { project.title.clone() };
         Ok(Self { title, claim: String::new(), project, report, limits: OnceLock::new() })
     }
