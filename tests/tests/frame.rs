@@ -186,3 +186,50 @@ fn a_frame_that_its_own_weight_pushes_over_does_not_hold() {
     let check = one(&soft, "frame.gap");
     assert_eq!((check.status, check.value), (Status::Fails, None));
 }
+
+/// An angle that is bolted by one leg, each limit of its clauses from both sides.
+#[test]
+fn angles_are_covered_as_far_as_their_clauses_go() {
+    let with = |changes: Value, format: &str| {
+        let mut structure = braced();
+        for (key, value) in json!({ "sides_x": "single-brace", "brace_area_mm2": 480, "brace_radius_mm": 9.73, "brace_axis_radius_mm": 15.1,
+            "brace_ends": "angle", "brace_bolts": 3, "brace_thickness_mm": 5, "brace_hole_mm": 14, "brace_edge_mm": 25, "brace_pitch_mm": 40,
+            "standard": if format == "limit-states" { "en-1993" } else { "aisc-360" } })
+        .as_object()
+        .unwrap()
+        .iter()
+        .chain(changes.as_object().unwrap())
+        {
+            structure[key] = value.clone();
+        }
+        one(&project(structure, site(format)), "frame.brace")
+    };
+    for format in ["strength", "allowable-stress", "limit-states"] {
+        assert!(with(json!({}), format).utilisation.is_some(), "{format}");
+        for key in ["brace_bolts", "brace_thickness_mm", "brace_hole_mm", "brace_axis_radius_mm"] {
+            assert_eq!(with(json!({ key: null }), format).status, Status::NotCovered, "{key}");
+        }
+        assert_eq!(with(json!({ "brace_bolts": 2.5 }), format).status, Status::NotCovered);
+    }
+    // The net area is worked out, so none need be given; an angle joined whole needs it.
+    assert!(with(json!({ "brace_net_area_mm2": null }), "strength").utilisation.is_some());
+    assert_eq!(
+        with(json!({ "brace_net_area_mm2": null, "brace_ends": "whole" }), "strength").status,
+        Status::NotCovered
+    );
+    // Shear lag from three bolts on, a single bolt not in compression, and pitch only for two and more.
+    assert_eq!(with(json!({ "brace_bolts": 2 }), "strength").status, Status::NotCovered);
+    assert_eq!(with(json!({ "brace_bolts": 1 }), "limit-states").status, Status::NotCovered);
+    assert_eq!(with(json!({ "brace_pitch_mm": null }), "limit-states").status, Status::NotCovered);
+    assert!(with(json!({ "brace_pitch_mm": null }), "strength").utilisation.is_some());
+    assert!(with(json!({ "brace_radius_mm": null }), "strength").utilisation.is_some(), "E5 goes by the other axis");
+    assert_eq!(with(json!({ "brace_radius_mm": null }), "limit-states").status, Status::NotCovered);
+    // 1000 mm wide and storeys of 1000 mm: the brace is 1414.2 mm, and 32 + 1.25 L / r meets 200 at r = 10.522 mm.
+    assert!(with(json!({ "brace_axis_radius_mm": 10.53 }), "strength").utilisation.is_some());
+    assert_eq!(with(json!({ "brace_axis_radius_mm": 10.51 }), "strength").status, Status::NotCovered);
+    // More bolts never carry less, and an end by one leg never more than a whole one.
+    let strength = |changes: Value, format: &str| with(changes, format).limit.unwrap();
+    assert!(strength(json!({ "brace_bolts": 4 }), "strength") >= strength(json!({}), "strength"));
+    let whole = json!({ "brace_ends": "whole", "brace_net_area_mm2": 410, "curve": "b" });
+    assert!(strength(json!({ "curve": "b", "brace_bolts": 2 }), "limit-states") != strength(whole, "limit-states"));
+}

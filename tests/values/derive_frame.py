@@ -126,4 +126,59 @@ for standard, demand, hole, gross, net in (("en-1993", "limit-states", 13, 1.0, 
                         [value("frame/brace/R_y", gross * 235 * 160 / 1000, 2, "kN"),
                          value("frame/brace/R_u", net * 360 * area / 1000, 2, "kN")]))
 
+# An angle of 50 by 50 by 5, 1600 mm long, bolted by one leg; its radii of gyration 9.73 mm and 15.1 mm.
+ANGLE = {"sides_x": "single-brace", "sides_y": "single-brace", "post_area_mm2": 1000, "brace_area_mm2": 480, "yield_mpa": 235,
+         "tensile_mpa": 360, "brace_radius_mm": 9.73, "brace_axis_radius_mm": 15.1, "brace_ends": "angle",
+         "brace_thickness_mm": 5, "brace_hole_mm": 14, "brace_edge_mm": 25, "brace_pitch_mm": 40}
+SIDE = round(1600 / sqrt(2), 9)
+ANGLE_SOURCE = "Our own arithmetic, from memory of the clauses: "
+
+
+def angle(height=SIDE, demand="limit-states", **more):
+    standard = "en-1993" if demand == "limit-states" else "aisc-360"
+    given = {**ANGLE, "standard": standard, "modulus_mpa": 210000 if standard == "en-1993" else 200000, "curve": "b", **more}
+    return project(1000, given, height=height, width=SIDE, site={**DIRECT, "format": demand})
+
+
+lambda_1 = pi * sqrt(210000 / 235)
+weak, about = 1600 / 9.73 / lambda_1, 1600 / 15.1 / lambda_1
+relative = max(0.35 + 0.7 * weak, 0.5 + 0.7 * about)
+phi = 0.5 * (1 + 0.34 * (relative - 0.2) + relative ** 2)
+chi = 1 / (phi + sqrt(phi ** 2 - relative ** 2))
+BLOCKS.append(block("angle 50 by 50 by 5 of 1600 mm, two bolts, EN 1993-1-1 BB.1.2", ANGLE_SOURCE + "EN 1993-1-1 BB.1.2", "frame.brace",
+                    angle(brace_bolts=2), [value("frame/brace/lambda_v", weak, 4), value("frame/brace/lambda_r", relative, 4),
+                                           value("frame/brace/chi", chi, 5), value("frame/brace/R_c", chi * 235 * 480 / 1000, 2, "kN")]))
+phi_0 = 0.5 * (1 + 0.34 * (weak - 0.2) + weak ** 2)
+BLOCKS.append(block("angle 50 by 50 by 5 of 1600 mm, as if joined whole, EN 1993-1-1", ANGLE_SOURCE + "EN 1993-1-1 6.3.1", "frame.brace",
+                    angle(brace_ends="whole", brace_net_area_mm2=410),
+                    [value("frame/brace/R_c", 235 * 480 / 1000 / (phi_0 + sqrt(phi_0 ** 2 - weak ** 2)), 2, "kN")]))
+for length in (1600.0, 1200.0):
+    about = length / 15.1
+    slender = 72 + 0.75 * about if about <= 80 else 32 + 1.25 * about
+    elastic = pi ** 2 * 200000 / slender ** 2
+    critical = 0.658 ** (235 / elastic) * 235 if 235 <= 2.25 * elastic else 0.877 * elastic
+    height = round(sqrt(length ** 2 - SIDE ** 2), 9)
+    for demand, factor in (("strength", 0.9), ("allowable-stress", 1 / 1.67)):
+        BLOCKS.append(block(f"angle 50 by 50 by 5 of {length:.0f} mm, AISC 360 E5, {demand}", ANGLE_SOURCE + "AISC 360 E5", "frame.brace",
+                            angle(height, demand, brace_bolts=3),
+                            [value("frame/brace/lambda_a", about, 2), value("frame/brace/lambda", slender, 2), value("frame/brace/F_e", elastic, 2, "MPa"),
+                             value("frame/brace/F_cr", critical, 2, "MPa"), value("frame/brace/R_c", factor * critical * 480 / 1000, 2, "kN")]))
+# In tension.
+for bolts, pitch in ((1, 40), (2, 40), (2, 35), (2, 70), (2, 90), (3, 40), (3, 70), (4, 20)):
+    if bolts == 1:
+        expect = [value("frame/brace/R_u", 2 * (25 - 7) * 5 * 360 / 1.25 / 1000, 2, "kN")]
+    else:
+        low = 0.4 if bolts == 2 else 0.5
+        beta = min(0.7, max(low, low + (0.7 - low) * (pitch / 14 - 2.5) / 2.5))
+        expect = [value("frame/brace/beta", beta, 5), value("frame/brace/A_net", 410, 1, "mm2"),
+                  value("frame/brace/R_u", beta * 410 * 360 / 1.25 / 1000, 2, "kN")]
+    BLOCKS.append(block(f"angle with {bolts} bolts, {pitch} mm apart, in tension", ANGLE_SOURCE + "EN 1993-1-8 3.10.3", "frame.brace",
+                        angle(brace_bolts=bolts, brace_pitch_mm=pitch, sides_x="cross-brace", sides_y="cross-brace"), expect))
+for bolts, lag in ((3, 0.6), (4, 0.8)):
+    net = 480 - (14 + 2) * 5
+    BLOCKS.append(block(f"angle with {bolts} bolts in tension, AISC 360", ANGLE_SOURCE + "AISC 360 D3", "frame.brace",
+                        angle(demand="strength", brace_bolts=bolts, sides_x="cross-brace", sides_y="cross-brace"),
+                        [value("frame/brace/A_n", net, 1, "mm2"), value("frame/brace/U", lag, 1), value("frame/brace/A_e", lag * net, 1, "mm2"),
+                         value("frame/brace/R_u", 0.75 * 360 * lag * net / 1000, 2, "kN")]))
+
 print("[\n  " + ",\n  ".join(json.dumps(one) for one in BLOCKS) + "\n]")

@@ -1,15 +1,10 @@
-//! The checks of the frame: period, gap, slack, braces, rails and latches.
+//! The checks of the frame: period, gap, slack, rails and latches; braces have a file of their own.
 
 use alloc::vec;
 
-use super::axis::{Axis, Swayed, System};
-use super::fields::{
-    BRACE_AREA, BRACE_NET, BRACE_RADIUS, CURVE, GAP_FIELD, LATCH, MODULUS, MOVEMENT, NEIGHBOUR, RAIL, SLACK_FIELD,
-    STANDARD, STOREYS, TENSILE, YIELD,
-};
-use super::strength::{Buckling, Curve, aisc_critical_mpa};
+use super::axis::{Axis, Swayed};
+use super::fields::{GAP_FIELD, LATCH, MOVEMENT, NEIGHBOUR, RAIL, SLACK_FIELD};
 use super::texts::*;
-use crate::calc::number::{hypot, sqrt};
 use crate::calc::unit::G_N_PER_KG;
 use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System as Units};
 use crate::load_case::Format;
@@ -87,85 +82,6 @@ impl Swayed<'_> {
         let spare = sheet.step(SPARE, SPARE_MM);
         let needed = sheet.step(L_MIN, real + neighbour + spare);
         Outcome::told_ratio(needed, slack, U_SLACK, sheet)
-    }
-
-    /// The force in a brace of the lowest storey against its strength.
-    fn check_brace(&self, axis: Axis, asked: &Asked, sheet: &mut Sheet) -> Outcome {
-        let system = self.system(axis);
-        if !matches!(system, System::SingleBrace | System::CrossBrace) {
-            return Outcome::NotNeeded(NO_BRACES);
-        }
-        let Some(area) = self.values.number(BRACE_AREA) else { return Outcome::NotCovered(NO_SECTION) };
-        let given = (self.values.number(YIELD), self.values.number(TENSILE), self.values.number(BRACE_NET));
-        let (Some(yields), Some(tensile), Some(net)) = given else { return Outcome::NotCovered(NO_YIELD) };
-        if let Err(reason) = self.are_whole() {
-            return Outcome::NotCovered(reason);
-        }
-        let is_en = self.values.choice(STANDARD) == Some(1);
-        if is_en != (asked.format == Format::LimitStates) {
-            return Outcome::NotCovered(OTHER_FORMAT);
-        }
-        sheet.open(Part::Frame, Subject::Whole, Some(CheckId::FrameBrace), Units::Si);
-        sheet.step(if axis == Axis::X { AXIS_X } else { AXIS_Y }, 0.0);
-        let mass = sheet.carry(M, self.mass_kg);
-        sheet.step(G, G_N_PER_KG);
-        let push = sheet.step(C_H, asked.horizontal);
-        let shear = sheet.step(V_S, push * mass * G_N_PER_KG);
-        let count = sheet.step(N, crate::calc::number::floor(self.values.given(STOREYS)).max(1.0));
-        let height = sheet.step(H_F, self.height_mm());
-        let storey = sheet.step(H_S, height / count);
-        let span = sheet.step(L_B, self.span_mm(axis));
-        let faces = sheet.step(N_F, self.faces(axis));
-        let length = sheet.step(L_D, hypot(span, storey));
-        let cosine = sheet.step(COS, span / length);
-        let force = sheet.step(N_D, shear / (faces * cosine));
-        let area = sheet.step(A_D, area);
-        let net = sheet.step(A_N, net);
-        let yields = sheet.step(F_Y, yields);
-        let tensile = sheet.step(F_U, tensile);
-        let (gross, through) = match (is_en, asked.format) {
-            (true, _) => (sheet.step(R_GROSS_E, yields * area / 1.0), sheet.step(R_NET_E, 0.9 * tensile * net / 1.25)),
-            (_, Format::AllowableStress) => {
-                (sheet.step(R_GROSS_A, yields * area / 1.67), sheet.step(R_NET_A, tensile * net / 2.0))
-            }
-            _ => (sheet.step(R_GROSS, 0.9 * yields * area), sheet.step(R_NET, 0.75 * tensile * net)),
-        };
-        let tension = sheet.step(R_T_MIN, gross.min(through));
-        let in_tension = Outcome::told_ratio(force, tension, U_BRACE, sheet);
-        if system == System::CrossBrace {
-            return in_tension;
-        }
-        let Some(radius) = self.values.number(BRACE_RADIUS) else { return Outcome::NotCovered(NO_RADIUS) };
-        let modulus = sheet.step(E, self.values.given(MODULUS));
-        sheet.step(PI, core::f64::consts::PI);
-        let radius = sheet.step(RADIUS, radius);
-        let slenderness = sheet.step(SLENDER, length / radius);
-        let compression = match is_en {
-            true => self.tell_en(&Buckling { slenderness, yield_mpa: yields, modulus_mpa: modulus }, area, sheet),
-            false => {
-                let member = Buckling { slenderness, yield_mpa: yields, modulus_mpa: modulus };
-                let pi = core::f64::consts::PI;
-                sheet.step(F_E, pi * pi * modulus / (slenderness * slenderness));
-                let critical = sheet.step(F_CR, aisc_critical_mpa(&member));
-                match asked.format {
-                    Format::AllowableStress => sheet.step(R_C_A, critical * area / 1.67),
-                    _ => sheet.step(R_C, 0.9 * critical * area),
-                }
-            }
-        };
-        let in_compression = Outcome::told_ratio(force, compression, U_BRACE, sheet);
-        if compression < tension { in_compression } else { in_tension }
-    }
-
-    fn tell_en(&self, member: &Buckling, area: f64, sheet: &mut Sheet) -> f64 {
-        let curve = Curve::of(self.values.choice(CURVE).unwrap_or(3));
-        let one = sheet.step(LAMBDA_1, core::f64::consts::PI * sqrt(member.modulus_mpa / member.yield_mpa));
-        let relative = sheet.step(LAMBDA_R, member.slenderness / one);
-        let place = self.values.choice(CURVE).unwrap_or(3) as f64;
-        let alpha = sheet.detailed(ALPHA, curve.imperfection(), || Detail::Rows(vec![[place, curve.imperfection()]]));
-        sheet.step(PHI_E, 0.5 * (1.0 + alpha * (relative - 0.2) + relative * relative));
-        let chi = sheet.step(CHI, super::strength::en_reduction(relative, curve));
-        sheet.step(R_C_E, chi * member.yield_mpa * area / 1.0)
     }
 
     fn heaviest_kg(&self) -> f64 {

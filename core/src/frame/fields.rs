@@ -52,6 +52,20 @@ fields! {
         "Area through the holes", "The smallest area through bolt holes, times what the shear lag at its ends leaves.", "", [];
     BRACE_RADIUS "brace_radius_mm" Number { kind: Kind::Length, min: 0.1, max: 1_000.0 }, Unknown,
         "Least radius of gyration of a brace", "A single diagonal must take compression, too.", "", [];
+    BRACE_ENDS "brace_ends" Choice(&["whole", "angle"]), Word(0),
+        "Ends of the braces", "A single angle that is bolted by one leg is pulled beside its centre, which takes much of its strength.", "AISC 360 E5, EN 1993-1-1 BB.1.2", ["the whole section is joined", "an angle, bolted by one leg"];
+    BRACE_BOLTS "brace_bolts" Number { kind: Kind::Number, min: 1.0, max: 12.0 }, Unknown,
+        "Bolts at each end of an angle", "In one line along it.", "", [];
+    BRACE_THICKNESS "brace_thickness_mm" Number { kind: Kind::Length, min: 0.5, max: 50.0 }, Unknown,
+        "Thickness of the angle", "Of the leg that is joined.", "", [];
+    BRACE_HOLE "brace_hole_mm" Number { kind: Kind::Length, min: 2.0, max: 60.0 }, Unknown,
+        "Holes in the angle", "Their diameter.", "", [];
+    BRACE_EDGE "brace_edge_mm" Number { kind: Kind::Length, min: 2.0, max: 200.0 }, Unknown,
+        "Hole to the edge of the leg", "From the middle of the holes, across the brace. Only EN 1993-1-8 with a single bolt asks for it.", "EN 1993-1-8 3.10.3", [];
+    BOLT_PITCH "brace_pitch_mm" Number { kind: Kind::Length, min: 5.0, max: 500.0 }, Unknown,
+        "Bolt to bolt along the angle", "Only EN 1993-1-8 with two bolts or more asks for it.", "EN 1993-1-8 3.10.3", [];
+    BRACE_AXIS_RADIUS "brace_axis_radius_mm" Number { kind: Kind::Length, min: 0.1, max: 1_000.0 }, Unknown,
+        "Radius of gyration along the joined leg", "About the axis through the centre of the angle, parallel to the leg that is joined. A single diagonal of an angle needs it.", "AISC 360 E5", [];
     YIELD "yield_mpa" Number { kind: Kind::Stress, min: 50.0, max: 2_000.0 }, Unknown,
         "Yield strength of the braces", "Such as 235 MPa.", "", [];
     TENSILE "tensile_mpa" Number { kind: Kind::Stress, min: 50.0, max: 2_500.0 }, Unknown,

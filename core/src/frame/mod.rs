@@ -3,7 +3,9 @@
 //! Storeys in series, each with its posts, braces, skins or portal frames; below them the base that turns on its feet.
 //! Pushed straight to the side or straight to the rear, each for itself.
 
+mod angle;
 mod axis;
+mod brace;
 mod checks;
 mod fields;
 mod storey;
@@ -11,6 +13,7 @@ mod strength;
 mod sway;
 mod texts;
 
+pub use angle::TEXTS as ANGLE_TEXTS;
 pub use axis::{Axis, Swayed, System as SideSystem};
 pub use checks::Asked;
 pub use fields::{FIELD_TEXTS, FIELDS};
