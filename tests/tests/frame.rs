@@ -233,3 +233,53 @@ fn angles_are_covered_as_far_as_their_clauses_go() {
     let whole = json!({ "brace_ends": "whole", "brace_net_area_mm2": 410, "curve": "b" });
     assert!(strength(json!({ "curve": "b", "brace_bolts": 2 }), "limit-states") != strength(whole, "limit-states"));
 }
+
+#[test]
+fn tight_anchors_keep_the_base_from_turning_and_loose_ones_do_not() {
+    let period = |base_on: Value, anchors: Value| {
+        let mut structure = braced();
+        structure["base_on"] = base_on;
+        let mut given = project(structure, site("strength"));
+        given["cabinet"]["anchors"] = anchors;
+        one(&given, "frame.period").value.unwrap()
+    };
+    let four = json!(
+        [[-450, -450], [450, -450], [450, 450], [-450, 450]]
+            .map(|at| json!({ "at_mm": at, "stiffness_n_per_mm": 60_000 }))
+    );
+    let feet = period(json!("feet"), four.clone());
+    assert!(period(json!("feet-and-anchors"), four) < feet);
+    assert_eq!(period(json!("feet-and-anchors"), json!([])), feet);
+    assert_eq!(period(json!(null), json!([])), feet);
+}
+
+/// 1.5 mm sheets between edges 1000 and 2000 mm apart buckle at 2.58 MPa: 7737 N a face.
+#[test]
+fn skins_that_buckle_are_not_covered() {
+    let gap = |mass_kg: f64| {
+        let structure = json!({ "sides_x": "skin", "sides_y": "skin", "skin_mm": 1.5, "skin_share": 0.3, "gap_mm": 900, "movement_factor": 1 });
+        let mut given = project(structure, site("strength"));
+        given["contents"] = json!([]);
+        given["cabinet"]["frame"]["mass_kg"] = json!(mass_kg);
+        one(&given, "frame.gap")
+    };
+    let most = 6.34 * std::f64::consts::PI.powi(2) * 200_000.0 / 10.92 * 0.0015f64.powi(2) * 2.0 * 1.5 * 1000.0
+        / (0.4 * 9.80665);
+    assert!(gap(0.9999 * most).utilisation.is_some());
+    assert_eq!(gap(1.0001 * most).status, Status::NotCovered);
+}
+
+/// Without bolts both may rock, and then only the sum is safe, whatever the periods.
+#[test]
+fn a_gap_by_the_root_of_the_squares_needs_anchors() {
+    let gap = |anchors: Value| {
+        let mut structure = braced();
+        structure["neighbour_movement_mm"] = json!(5);
+        structure["neighbour_period_s"] = json!(9);
+        let mut given = project(structure, site("strength"));
+        given["cabinet"]["anchors"] = anchors;
+        one(&given, "frame.gap").value.unwrap()
+    };
+    let bolted = gap(json!([{ "at_mm": [-450, -450] }, { "at_mm": [450, 450] }]));
+    assert!(bolted < gap(json!([])));
+}

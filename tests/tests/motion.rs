@@ -40,6 +40,7 @@ fn formula_texts_of_motion_give_what_was_recorded() {
         &steadfoot::motion::CRITERIA_TEXTS,
         &steadfoot::motion::ASCE_43_TEXTS,
         &steadfoot::motion::spectrum_rows::TEXTS,
+        &steadfoot::frame::CANTILEVER_TEXTS,
         &steadfoot::checks::thresholds::TEXTS,
         &steadfoot::checks::stability::TEXTS,
     ];

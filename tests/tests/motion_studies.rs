@@ -272,3 +272,28 @@ fn the_working_of_the_studies_proves_itself() {
     assert!(account.wrong.is_empty(), "{}", account.wrong.join("\n"));
     assert!(account.formula_steps > 100);
 }
+
+#[test]
+fn the_sway_stands_at_every_level_and_unknown_corners_leave_the_posts_alone() {
+    let mut framed = file();
+    framed["structure"] = json!({ "storeys": 3, "sides_x": "portal", "sides_y": "cross-brace", "post_area_mm2": 660,
+        "brace_area_mm2": 160, "post_inertia_x_mm4": 4e5, "beam_inertia_x_mm4": 4e5, "corners": "rigid" });
+    let found = shown("sway", &framed, "").unwrap();
+    let levels = found.tables.last().unwrap();
+    assert_eq!(levels.rows.len(), 3);
+    let numbers = |name: &str| column(levels, name).iter().map(|text| text.parse::<f64>().unwrap()).collect::<Vec<_>>();
+    for way in ["to the side", "to the rear"] {
+        assert!(numbers(way).windows(2).all(|pair| pair[1] > pair[0]), "a higher level moves further");
+    }
+    let top = column(&found.tables[0], "top, under the reduced push")[0].parse::<f64>().unwrap();
+    assert_eq!(*numbers("to the side").last().unwrap(), top);
+    framed["structure"]["corners"] = json!("unknown");
+    framed["structure"]["sides_y"] = json!("portal");
+    let alone = shown("sway", &framed, "").unwrap();
+    assert!(alone.tables.len() == 1 && column(&alone.tables[0], "push") == ["to the side"]);
+    assert!(alone.notes.iter().any(|note| text(*note).unwrap().what.contains("stiffness of the corners is not given")));
+    framed["structure"]["post_inertia_x_mm4"] = json!(null);
+    assert!(shown("sway", &framed, "").is_err());
+    framed["structure"] = json!(null);
+    assert!(shown("sway", &framed, "").unwrap_err().contains("not given"));
+}

@@ -7,6 +7,7 @@ use steadfoot::report::text_tables::tables;
 use steadfoot_tests::proof::Proof;
 use steadfoot_tests::random::Random;
 use steadfoot_tests::random_project::random_project;
+use steadfoot_tests::values::{Block, blocks, told};
 
 const PROJECTS: usize = 400;
 
@@ -32,6 +33,33 @@ fn formula_texts_of_whole_assessments_give_what_was_recorded() {
     println!("{}", account.others.join("\n"));
     assert!(account.wrong.is_empty(), "{}", account.wrong.join("\n"));
     assert!(2 * account.formula_steps > account.computed_steps, "formulas are most of a sheet");
+}
+
+/// What no load case changes: the frame, moving, lifting. Here every numeral of every formula is felt.
+#[test]
+fn formulas_of_what_is_handled_feel_each_of_their_numerals() {
+    let mut proof = Proof::of(&tables());
+    let asked = |block: &Block| block.input["checks"].is_array() || block.input["ask"] == "posts alone";
+    for (_, block) in blocks().into_iter().filter(|(_, block)| asked(block)) {
+        proof.take(&told(&block.runs, &block.input).unwrap().sections);
+    }
+    for project in projects() {
+        let report = project::assess(&project);
+        let parts = ["frame.", "move.", "lift."];
+        for check in report.checks.iter().filter(|check| parts.iter().any(|part| check.id.starts_with(part))) {
+            if let Some(at) = check.at {
+                proof.take(&project::working(&project, &at));
+            }
+        }
+    }
+    let account = proof.close();
+    let of_these = |line: &&String| {
+        ["frame", "angle braces", "posts alone", "moving", "lifting"].iter().any(|table| line.starts_with(table))
+    };
+    assert!(account.wrong.is_empty(), "{}", account.wrong.join("\n"));
+    let idle: Vec<_> = account.idle.iter().filter(of_these).collect();
+    let unseen: Vec<_> = account.unseen.iter().filter(of_these).collect();
+    assert!(idle.is_empty() && unseen.is_empty(), "idle {idle:#?}\nunseen {unseen:#?}");
 }
 
 #[test]

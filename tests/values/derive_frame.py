@@ -68,6 +68,18 @@ for foot in ("fixed", "pinned"):
         BLOCKS.append(block(f"portal of two posts, {foot}, {name}", "Our own stiffness solution of the joints",
                             "frame.period", given, [value("frame/period/k_s", two_posts(2400, 1200, corner, foot), 5, "N/mm")]))
 
+# Two storeys of 1200 mm: posts above and below a beam share its end.
+half = 6 * EI / 1200 / 2
+a, b, c = 4 * EI / 1200, 2 * EI / 1200, 6 * EI / 1200 ** 2
+low = 2 * (12 * EI / 1200 ** 3 - c * c / (a + half))
+both = 2 * (12 * EI / 1200 ** 3 - 2 * c * c / (a + b + half))
+BLOCKS.append(block("portal of two posts and two storeys, fixed", "Our own stiffness solution of the joints", "frame.period",
+                    project(1000, portal({"corners": "rigid"}, base="fixed", storeys=2)),
+                    [value("frame/period/k_1", low, 4, "N/mm"), value("frame/period/n_j", 2, 0)]))
+BLOCKS.append(block("portal of two posts and two storeys, pinned, the upper one", "Our own stiffness solution of the joints", "frame.period",
+                    project(1000, portal({"corners": "rigid"}, base="pinned", storeys=2)),
+                    [value("frame/period/k_1", 2 * (12 * EI / 1200 ** 3 - (c * c * (a - b) + c * c * (a + half - b)) / ((a + half) * a - b * b)), 4, "N/mm")]))
+
 for faces, modulus in ((2, 200000.0), (1, 210000.0)):
     length = sqrt(1000.0 ** 2 + 2000.0 ** 2)
     stiffness = faces * modulus * 160 / length * (1000 / length) ** 2
@@ -180,5 +192,37 @@ for bolts, lag in ((3, 0.6), (4, 0.8)):
                         angle(demand="strength", brace_bolts=bolts, sides_x="cross-brace", sides_y="cross-brace"),
                         [value("frame/brace/A_n", net, 1, "mm2"), value("frame/brace/U", lag, 1), value("frame/brace/A_e", lag * net, 1, "mm2"),
                          value("frame/brace/R_u", 0.75 * 360 * lag * net / 1000, 2, "kN")]))
+
+# Posts alone: a hollow section of 60 by 60 by 3 and 2.4 m, 5.2 kg/m. Its own mass counts 3 / 1.8751^4 exactly, 0.2427, where
+# Rayleigh's static shape has 33/140 = 0.2357: 1.5 % in the frequency.
+for top, frequency, why in ((100, sqrt(3 * EI / 2400.0 ** 3 * 1000 / (100 + 33 / 140 * 12.48)) / (2 * pi), None),
+                            (0, 1.8751040687 ** 2 / (2 * pi) * sqrt(EI * 1000 / (12.48 * 2400.0 ** 3)), "33/140 stands for the exact 0.2427")):
+    expect = {"at": "frequency", "value": f"{frequency:.4f}", "unit": "Hz"}
+    if why:
+        expect |= {"tolerance": 0.18, "why": why}
+    BLOCKS.append({"block": f"post alone with {top} kg at its top", "trust": "derived", "runs": "motion",
+                   "source": "Our own: 3 E I / L^3; the exact frequency of a uniform cantilever 1.8751^2 sqrt(E I / (m L^4))",
+                   "input": {"ask": "posts alone", "posts": 1, "modulus": "200000 MPa", "inertia": "371410 mm4", "height": "2.4 m",
+                             "top": f"{top} kg", "even": "12.48 kg"}, "expect": [expect]})
+
+# Skins: 1.5 mm between edges 1000 and 2000 mm apart. A neighbour that moves 9 mm beside a top that moves 12 mm.
+k_tau = 5.34 + 4 * 0.5 ** 2
+NEIGHBOUR = {"sides_x": "skin", "sides_y": "skin", "skin_mm": 1.5, "skin_share": 0.01, "gap_mm": 40, "neighbour_movement_mm": 9,
+             "modulus_mpa": 210000}
+stiffness = 2 * 0.01 * 210000 / 2.6 * 1.5 * 1000 / 2000
+period = 2 * pi * sqrt(1.0 / stiffness)
+top = G / stiffness
+elastic = 0.3 * top / (1 - top / 2000)
+for other in (1.12, 1.10, 0.92, 0.88, None):
+    given = {**NEIGHBOUR, "movement_factor": round(12 / elastic, 12)}
+    if other:
+        given["neighbour_period_s"] = round(period * other, 12)
+    needed = sqrt(12 ** 2 + 9 ** 2) if other in (1.12, 0.88) else 12 + 9
+    made = project(0.001, given, height=2000, width=1000, contents=[load(2000, 1000)], site=DIRECT)
+    made["cabinet"]["anchors"] = [{"at_mm": [-400, -400]}, {"at_mm": [400, 400]}]
+    BLOCKS.append(block(f"gap to a neighbour whose period is {other or 'not known'}" + (" times that of the cabinet" if other else ""),
+                        "Our own: the root of the squares, or the sum of 12 and 9 mm", "frame.gap", made,
+                        [value("frame/gap/k_tau", k_tau, 2), value("frame/gap/tau_cr", k_tau * pi ** 2 * 210000 / 10.92 * (1.5 / 1000) ** 2, 2, "MPa"),
+                         value("frame/gap/u_r", 12, 3, "mm"), value("frame/gap/s_min", needed, 3, "mm")], "full"))
 
 print("[\n  " + ",\n  ".join(json.dumps(one) for one in BLOCKS) + "\n]")

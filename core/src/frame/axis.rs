@@ -3,10 +3,11 @@
 use alloc::vec;
 use alloc::vec::Vec;
 
+use super::cantilever::Cantilevers;
 use super::fields::{
-    BASE, BEAM_INERTIA_X, BEAM_INERTIA_Y, BRACE_AREA, CORNER_STIFFNESS, CORNERS, FACES_X, FACES_Y, HEIGHT, MODULUS,
-    POST_AREA, POST_INERTIA_X, POST_INERTIA_Y, POSTS, SKIN_SHARE, SKIN_THICKNESS, SPAN_X, SPAN_Y, STOREYS, SYSTEM_X,
-    SYSTEM_Y,
+    BASE, BASE_ON, BEAM_INERTIA_X, BEAM_INERTIA_Y, BRACE_AREA, CORNER_STIFFNESS, CORNERS, FACES_X, FACES_Y, HEIGHT,
+    MODULUS, POST_AREA, POST_INERTIA_X, POST_INERTIA_Y, POSTS, SKIN_SHARE, SKIN_THICKNESS, SPAN_X, SPAN_Y, STOREYS,
+    SYSTEM_X, SYSTEM_Y,
 };
 use super::storey::{Column, column_stiffness_n_per_mm};
 use super::sway::{G_MM_PER_S2, Levels, Sway, whole_movement_mm};
@@ -53,7 +54,7 @@ pub struct Swayed<'a> {
     pub mass_kg: f64,
     /// Stiffness of the base against turning under a push along x and along y, moment per radian; none without feet.
     pub base_nmm: Option<[f64; 2]>,
-    /// Where the feet stand.
+    /// Where the feet stand, and the anchors where they are counted on.
     pub feet_mm: &'a [[f64; 2]],
 }
 
@@ -78,7 +79,8 @@ impl Swayed<'_> {
         let levels = self.levels(lowest, other, base);
         sheet.each_detailed(M_J, &levels.masses_kg, || Detail::Shape(heights(&levels)));
         sheet.each_detailed(H_J, &levels.heights_mm, || Detail::Shape(heights(&levels)));
-        sheet.detailed(K_TH, base, || Detail::Shape(self.feet_mm.to_vec()));
+        let id = if self.base_is_held() { K_TH_HELD } else { K_TH };
+        sheet.detailed(id, base, || Detail::Shape(self.feet_mm.to_vec()));
         let movements_mm = levels.movements_mm();
         let residual = residual(&levels, &movements_mm);
         sheet.each_detailed(D_J, &movements_mm, || Detail::Residuals(vec![residual]));
@@ -122,6 +124,26 @@ impl Swayed<'_> {
         }
     }
 
+    /// Its posts alone, where they are what resists and their section is known.
+    pub fn posts_alone(&self, axis: Axis) -> Option<Cantilevers> {
+        let inertia = if axis == Axis::X { POST_INERTIA_X } else { POST_INERTIA_Y };
+        let is_portal = self.system(axis) == System::Portal && self.are_whole().is_ok();
+        let even_kg = self.cabinet.frame.mass_kg;
+        is_portal.then_some(Cantilevers {
+            posts: self.values.given(POSTS),
+            modulus_mpa: self.values.given(MODULUS),
+            inertia_mm4: self.values.number(inertia)?,
+            height_mm: self.height_mm(),
+            top_kg: self.mass_kg - even_kg,
+            even_kg,
+        })
+    }
+
+    /// Whether tight anchors are to keep the base from turning, too.
+    pub fn base_is_held(&self) -> bool {
+        self.values.choice(BASE_ON) == Some(1)
+    }
+
     /// Refuses counts that are no whole numbers.
     pub(super) fn are_whole(&self) -> Result<(), StepId> {
         let is_whole = |field: usize| self.values.given(field) == floor(self.values.given(field));
@@ -135,6 +157,11 @@ impl Swayed<'_> {
     /// Height of the frame.
     pub fn height_mm(&self) -> f64 {
         self.values.number(HEIGHT).unwrap_or(self.cabinet.height_mm)
+    }
+
+    /// Height of a storey.
+    pub(super) fn storey_mm(&self) -> f64 {
+        self.height_mm() / self.storeys() as f64
     }
 
     pub(super) fn span_mm(&self, axis: Axis) -> f64 {

@@ -2,13 +2,17 @@
 
 use alloc::vec;
 
-use super::axis::{Axis, Swayed};
-use super::fields::{GAP_FIELD, LATCH, MOVEMENT, NEIGHBOUR, RAIL, SLACK_FIELD};
+use super::axis::{Axis, Swayed, System};
+use super::fields::{
+    GAP_FIELD, LATCH, MODULUS, MOVEMENT, NEIGHBOUR, NEIGHBOUR_PERIOD, RAIL, SKIN_THICKNESS, SLACK_FIELD,
+};
 use super::texts::*;
+use crate::calc::number::hypot;
 use crate::calc::unit::G_N_PER_KG;
-use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System as Units};
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, StepId, Subject, System as Units, limit};
 use crate::load_case::Format;
 use crate::rules::anchor::{Finding, Findings};
+use core::f64::consts::PI;
 
 /// What the demand rule asks of the cabinet itself.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -23,6 +27,8 @@ pub struct Asked {
 
 const RIGID_S: f64 = 0.06;
 const SPARE_MM: f64 = 25.0;
+/// Periods further apart than this part of the longer one hardly keep step.
+const PERIODS_DIFFER: f64 = 0.1;
 
 impl Swayed<'_> {
     /// All checks of the frame in this state, quiet or told; `asked` is none where no rule is chosen or it does not reach.
@@ -69,19 +75,51 @@ impl Swayed<'_> {
             sheet.step(UNSTABLE, 0.0);
             return Outcome::Compared { value: f64::INFINITY, limit: given, utilisation: f64::INFINITY };
         }
+        if let Err(reason) = self.tell_skin(axis, push, sheet) {
+            return Outcome::NotCovered(reason);
+        }
         let elastic = sheet.step(U_E, push * top / (1.0 - theta));
         let factor = sheet.step(R_F, factor);
         let real = sheet.step(U_R, factor * elastic);
         let neighbour = sheet.step(U_N, self.values.given(NEIGHBOUR));
         if check == CheckId::FrameGap {
             let gap = sheet.step(GAP, given);
-            let needed = sheet.step(S_MIN, real + neighbour);
+            let other = self.values.number(NEIGHBOUR_PERIOD).filter(|other| {
+                let differs = (sway.period_s - other).abs() > PERIODS_DIFFER * f64::max(sway.period_s, *other);
+                differs && !self.cabinet.anchors.is_empty()
+            });
+            let needed = match other {
+                Some(other) => {
+                    sheet.step(T_N, other);
+                    sheet.step(S_MIN_ROOT, hypot(real, neighbour))
+                }
+                None => sheet.step(S_MIN, real + neighbour),
+            };
             return Outcome::told_ratio(needed, gap, U_GAP, sheet);
         }
         let slack = sheet.step(SLACK, given);
         let spare = sheet.step(SPARE, SPARE_MM);
         let needed = sheet.step(L_MIN, real + neighbour + spare);
         Outcome::told_ratio(needed, slack, U_SLACK, sheet)
+    }
+
+    /// Whether the skins of the lowest storey stay flat under the push; nothing to say of other systems.
+    fn tell_skin(&self, axis: Axis, push: f64, sheet: &mut Sheet) -> Result<(), StepId> {
+        let (System::Skin, Some(thickness)) = (self.system(axis), self.values.number(SKIN_THICKNESS)) else {
+            return Ok(());
+        };
+        let (span, storey) = (self.span_mm(axis), self.storey_mm());
+        let short = sheet.step(S_S, f64::min(span, storey));
+        let long = sheet.step(L_S, f64::max(span, storey));
+        let factor = sheet.step(K_TAU, 5.34 + 4.0 * ((short / long) * (short / long)));
+        let slender = thickness / short;
+        let critical = factor * (PI * PI) * self.values.given(MODULUS) / 10.92 * (slender * slender);
+        let critical = sheet.step(TAU_CR, critical);
+        let mass = sheet.carry(M, self.mass_kg);
+        sheet.step(G, G_N_PER_KG);
+        let shear = sheet.step(V_S, push * mass * G_N_PER_KG);
+        let stress = sheet.step(TAU, shear / (self.faces(axis) * thickness * span));
+        if limit::more(stress, critical) { Err(BUCKLES) } else { Ok(()) }
     }
 
     fn heaviest_kg(&self) -> f64 {

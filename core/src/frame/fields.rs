@@ -46,6 +46,8 @@ fields! {
         "Stiffness of a corner", "Moment per radian. From a test or the maker of the frame.", "", [];
     BASE "base" Choice(&["pinned", "fixed"]), Word(0),
         "Feet of the posts", "Whether the base frame keeps the posts from turning.", "", ["free to turn", "held"];
+    BASE_ON "base_on" Choice(&["feet", "feet-and-anchors"]), Word(0),
+        "What the base turns on", "Anchors hold it from turning only while they are tight; one that has come loose does not, and then the base is softer than told.", "", ["the feet alone", "the feet and tight anchors"];
     BRACE_AREA "brace_area_mm2" Number { kind: Kind::Area, min: 1.0, max: 100_000.0 }, Unknown,
         "Area of a brace", "Of the whole section.", "", [];
     BRACE_NET "brace_net_area_mm2" Number { kind: Kind::Area, min: 1.0, max: 100_000.0 }, Unknown,
@@ -84,6 +86,8 @@ fields! {
         "Gap to the neighbour", "Clear distance at the top, to a cabinet, a wall or a pipe.", "", [];
     NEIGHBOUR "neighbour_movement_mm" Number { kind: Kind::Length, min: 0.0, max: 10_000.0 }, Is(0.0),
         "Movement of the neighbour", "How far the neighbour may come towards it.", "", [];
+    NEIGHBOUR_PERIOD "neighbour_period_s" Number { kind: Kind::Time, min: 0.01, max: 10.0 }, Unknown,
+        "Period of the neighbour", "Where both are bolted down and their periods differ by more than a tenth, the root of the squares of both movements is enough. Empty takes the sum.", "", [];
     SLACK_FIELD "slack_mm" Number { kind: Kind::Length, min: 0.0, max: 10_000.0 }, Unknown,
         "Slack of bars and hoses", "By how much bars, cables and hoses to the neighbour may be drawn out.", "", [];
     RAIL "rail_rating_kg" Number { kind: Kind::Mass, min: 0.1, max: 100_000.0 }, Unknown,

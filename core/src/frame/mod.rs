@@ -6,6 +6,7 @@
 mod angle;
 mod axis;
 mod brace;
+mod cantilever;
 mod checks;
 mod fields;
 mod storey;
@@ -15,8 +16,9 @@ mod texts;
 
 pub use angle::TEXTS as ANGLE_TEXTS;
 pub use axis::{Axis, Swayed, System as SideSystem};
+pub use cantilever::{Cantilevers, TEXTS as CANTILEVER_TEXTS, cantilever_period_s};
 pub use checks::Asked;
-pub use fields::{FIELD_TEXTS, FIELDS};
+pub use fields::{BASE_ON, FIELD_TEXTS, FIELDS};
 pub use storey::{Column, column_stiffness_n_per_mm};
 pub use strength::{Buckling, Curve, aisc_critical_mpa, en_reduction};
 pub use sway::{Levels, Sway, whole_movement_mm};

@@ -16,6 +16,11 @@ pub static ASCE_7: Document = Document {
     short: "ASCE 7-16",
     title: "ASCE/SEI 7-16, Minimum Design Loads and Associated Criteria for Buildings and Other Structures",
 };
+/// Plates that buckle.
+pub static PLATES: Document = Document {
+    short: "theory of plates",
+    title: "Elastic buckling of a rectangular plate in shear, as textbooks give it",
+};
 /// Dynamics of structures.
 pub static RAYLEIGH: Document =
     Document { short: "Rayleigh", title: "Rayleigh's quotient with the shape under sideways weight" };
@@ -56,6 +61,15 @@ steps! { 24 "frame";
     M_J "m_i" Mass (STATICS "masses shared by the nearest levels" Derived) "Mass at each level, from below": Geometry;
     H_J "h_i" Length (STATICS "" Derived) "Height of each level": Geometry;
     K_TH "k_th" Moment (STATICS "sum of k x^2 of the feet" Derived) "Stiffness of the base against turning, moment per radian": Geometry;
+    K_TH_HELD "k_th" Moment (STATICS "sum of k x^2 of feet and tight anchors" Derived) "Stiffness of the base against turning, moment per radian": Geometry;
+    S_S "s_s" Length (STATICS "" Derived) "Shorter side of a sheet between its edges" = "min(L, h_s)";
+    L_S "l_s" Length (STATICS "" Derived) "Its longer side" = "max(L, h_s)";
+    K_TAU "k_tau" Number (PLATES "four sides held" Memory) "Buckling factor of a sheet in shear" = "5.34 + 4 * (s_s / l_s)^2";
+    TAU_CR "tau_cr" Stress (PLATES "Poisson's ratio 0.3" Memory) "Shear stress at which a skin buckles" = "k_tau * pi^2 * E / 10.92 * (t_s / s_s)^2";
+    TAU "tau" Stress (STATICS "the whole mass over the lowest storey" Derived) "Shear stress of a skin of the lowest storey" = "V / (n_f * t_s * L)";
+    BUCKLES "" Number (PLATES "" Memory) "the skins of the lowest storey buckle in shear under this push, and their stiffness goes with that": Reason;
+    T_N "T_n" Time (INPUT "structure" Derived) "Period of the neighbour": Given;
+    S_MIN_ROOT "s_min" Length (PRACTICE "periods that differ by more than a tenth" Memory) "Gap that is needed, for movements that hardly meet" = "sqrt(u_r^2 + u_n^2)";
     D_J "d_i" Length (STATICS "weights laid sideways, storeys in series, base that turns" Derived) "Movement of each level under its own weight laid sideways": Solved;
     G "g" Gravity (STATICS "9.80665 m/s2" Derived) "Weight of a mass": Given;
     D_E "d_e" Length (RAYLEIGH "" Derived) "Movement of the mass as a whole, weights laid sideways" = "sum(m_i * d_i^2) / sum(m_i * d_i)";

@@ -4,11 +4,11 @@ use alloc::vec::Vec;
 
 use super::Project;
 use super::bench::Bench;
-use crate::base_reactions::Foot;
 use crate::calc::{CheckId, Outcome, Sheet, Status};
 use crate::checks::lifting::Hung;
 use crate::checks::moving::Moved;
-use crate::frame::{Asked, Swayed};
+use crate::frame::{Asked, BASE_ON, Swayed};
+use crate::geometry::Point;
 use crate::input::Values;
 use crate::load_case::Level;
 use crate::load_out::Content;
@@ -97,18 +97,22 @@ fn swayed_on(bench: &Bench, state: usize, values: &Values, then: &mut dyn FnMut(
     let project = bench.project;
     let states = project.all_states();
     let aboard: Vec<&Content> = states[state].aboard.iter().map(|one| &project.contents[one.content]).collect();
-    // The base turns on its feet alone: bolts that are not tight do not hold it from turning.
-    let feet = bench.supports[0].feet();
-    let turning = |along: fn(&Foot) -> f64| {
-        let whole: f64 = feet.iter().map(|foot| foot.stiffness_n_per_mm).sum();
-        let middle = feet.iter().map(|foot| foot.stiffness_n_per_mm * along(foot)).sum::<f64>() / whole;
-        let arm = |foot: &Foot| along(foot) - middle;
-        feet.iter().map(|foot| foot.stiffness_n_per_mm * arm(foot) * arm(foot)).sum()
+    // The base turns on its feet; on its anchors, too, only where the file says that they are tight.
+    let mut springs: Vec<(Point, f64)> =
+        bench.supports[0].feet().iter().map(|foot| (foot.at, foot.stiffness_n_per_mm)).collect();
+    if values.choice(BASE_ON) == Some(1) {
+        springs.extend(bench.supports[0].anchors().iter().map(|anchor| (anchor.at, anchor.stiffness_n_per_mm)));
+    }
+    let turning = |along: fn(&Point) -> f64| {
+        let whole: f64 = springs.iter().map(|(_, stiffness)| stiffness).sum();
+        let middle = springs.iter().map(|(at, stiffness)| stiffness * along(at)).sum::<f64>() / whole;
+        let arm = |at: &Point| along(at) - middle;
+        springs.iter().map(|(at, stiffness)| stiffness * arm(at) * arm(at)).sum()
     };
-    let base = [turning(|foot| foot.at.x_mm), turning(|foot| foot.at.y_mm)];
+    let base = [turning(|at| at.x_mm), turning(|at| at.y_mm)];
     let base_nmm = base.iter().all(|stiffness: &f64| *stiffness > 0.0).then_some(base);
     let mass_kg = bench.loads[state].mass_kg;
-    let feet_mm: Vec<[f64; 2]> = feet.iter().map(|foot| [foot.at.x_mm, foot.at.y_mm]).collect();
+    let feet_mm: Vec<[f64; 2]> = springs.iter().map(|(at, _)| [at.x_mm, at.y_mm]).collect();
     then(&Swayed { values, cabinet: &project.cabinet, aboard: &aboard, mass_kg, base_nmm, feet_mm: &feet_mm });
 }
 

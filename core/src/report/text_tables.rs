@@ -23,6 +23,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::checks::moving::TEXTS,
         &crate::frame::TEXTS,
         &crate::frame::ANGLE_TEXTS,
+        &crate::frame::CANTILEVER_TEXTS,
         &crate::checks::EQUILIBRIUM_TEXTS,
         &crate::checks::stiffness::TEXTS,
         &crate::checks::floor::TEXTS,

@@ -5,8 +5,8 @@ use alloc::vec::Vec;
 
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::INPUT;
-use crate::calc::{CheckId, Kind, Sheet, StepId, steps};
-use crate::frame::{Axis, Swayed};
+use crate::calc::{CheckId, Kind, Part, Sheet, StepId, Subject, System, steps};
+use crate::frame::{Axis, CANTILEVER_TEXTS, Swayed, cantilever_period_s};
 use crate::project::{Project, swayed};
 use crate::report::plot::{Axis as PlotAxis, AxisScale, Curve, Plot, PlotName, Stroke};
 use crate::report::table::{Cell, Column, Line, Table};
@@ -23,6 +23,10 @@ steps! { 27 "sway study";
     MOVEMENT "" Number (INPUT "structure" Derived) "movement": Name;
     HEIGHT "" Number (INPUT "structure" Derived) "height": Name;
     NO_STRUCTURE "" Number (INPUT "structure" Derived) "the structure of the frame is not given, so it is taken to be rigid": Reason;
+    LEVELS "" Number (INPUT "structure" Derived) "Movement at every level of the full cabinet, under the reduced push": Name;
+    ALONE "" Number (INPUT "structure" Derived) "Posts alone, whatever the corners give": Name;
+    LONGEST "" Number (INPUT "structure" Derived) "period, at most": Name;
+    FEET_HELD "" Number (INPUT "structure" Derived) "posts alone with their feet held, and everything aboard at the top: corners only shorten that period, a base that turns and feet that are free lengthen it": Reason;
     REDUCED "" Number (INPUT "structure" Derived) "the push of a rule is reduced; the real movement is that of the table times the factor given as movement_factor": Name;
 }
 
@@ -35,7 +39,7 @@ pub static TEXT: StudyText = StudyText {
     title: "How does the frame sway?",
     help: "Period and movement of the top in both directions and every state, and the shape over the height. Small \
            movements, feet that press all the time: once a foot lifts, it is softer.",
-    steps: &[&TEXTS],
+    steps: &[&TEXTS, &CANTILEVER_TEXTS],
 };
 
 fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
@@ -45,9 +49,19 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let mut rows = Vec::new();
     let mut curves = Vec::new();
     let mut reason = None;
+    let mut levels: Vec<[f64; 3]> = Vec::new();
+    let mut alone = Vec::new();
+    let mut sheet = Sheet::told();
     for (state, load) in project.all_states().iter().enumerate() {
         swayed(project, state, &mut |frame: &Swayed| {
-            for (axis, name, stroke) in [(Axis::X, SIDEWAYS, Stroke::Strong), (Axis::Y, REARWARDS, Stroke::Dashed)] {
+            for (place, axis, name, stroke) in
+                [(1, Axis::X, SIDEWAYS, Stroke::Strong), (2, Axis::Y, REARWARDS, Stroke::Dashed)]
+            {
+                if let (0, Some(posts)) = (state, frame.posts_alone(axis)) {
+                    sheet.open(Part::Frame, Subject::Whole, None, System::Si);
+                    let period_s = cantilever_period_s(&posts, &mut sheet);
+                    alone.push(Line::plain(vec![Cell::Name(name), Cell::Number(period_s)]));
+                }
                 match frame.sway(axis, CheckId::FramePeriod, &mut Sheet::quiet()) {
                     Ok(sway) => {
                         rows.push(Line::plain(vec![
@@ -57,6 +71,14 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
                             Cell::Number(sway.top_mm() * push),
                         ]));
                         if state == 0 {
+                            for (level, (&movement, &height)) in
+                                sway.movements_mm.iter().zip(&sway.heights_mm).enumerate()
+                            {
+                                if levels.len() == level {
+                                    levels.push([height, f64::NAN, f64::NAN]);
+                                }
+                                levels[level][place] = movement * push;
+                            }
                             let levels = sway.movements_mm.iter().zip(&sway.heights_mm);
                             let points = core::iter::once([0.0, 0.0])
                                 .chain(levels.map(|(movement, height)| [movement * push, *height]));
@@ -68,8 +90,19 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             }
         });
     }
+    let mut tables = Vec::new();
+    let mut notes = vec![REDUCED];
+    if !alone.is_empty() {
+        notes.push(FEET_HELD);
+        let columns = vec![Column::words(WAY), Column::up(LONGEST, Kind::Time)];
+        tables.push(Table { name: ALONE, columns, rows: alone });
+    }
     if let (Some(why), true) = (reason, rows.is_empty()) {
-        return Err(why);
+        if tables.is_empty() {
+            return Err(why);
+        }
+        notes.push(why);
+        return Ok(Shown { notes, tables, pictures: Vec::new(), sections: sheet.sections });
     }
     let axis = |name, kind| PlotAxis { name, kind, scale: AxisScale::Linear, ends: None };
     let plot = Plot {
@@ -83,10 +116,17 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     };
     let columns =
         vec![Column::words(STATE), Column::words(WAY), Column::up(PERIOD, Kind::Time), Column::up(TOP, Kind::Length)];
-    Ok(Shown {
-        notes: vec![REDUCED],
-        tables: vec![Table { name: TABLE, columns, rows }],
-        pictures: vec![Picture::Plot(plot)],
-        sections: Vec::new(),
-    })
+    tables.insert(0, Table { name: TABLE, columns, rows });
+    let movement = |value: f64| if value.is_finite() { Cell::Number(value) } else { Cell::Nothing };
+    let line = |[height, x, y]: &[f64; 3]| Line::plain(vec![Cell::Number(*height), movement(*x), movement(*y)]);
+    tables.push(Table {
+        name: LEVELS,
+        columns: vec![
+            Column::nearest(HEIGHT, Kind::Length),
+            Column::up(SIDEWAYS, Kind::Length),
+            Column::up(REARWARDS, Kind::Length),
+        ],
+        rows: levels.iter().map(line).collect(),
+    });
+    Ok(Shown { notes, tables, pictures: vec![Picture::Plot(plot)], sections: sheet.sections })
 }

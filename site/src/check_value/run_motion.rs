@@ -11,6 +11,7 @@ use serde_json::Value as Json;
 use steadfoot::calc::{CheckId, Kind, Part, Section, Sheet, Subject, System};
 use steadfoot::checks::stability::Tested;
 use steadfoot::checks::thresholds::{Stand, thresholds};
+use steadfoot::frame::{Cantilevers, cantilever_period_s};
 use steadfoot::geometry::{Hull, Point};
 use steadfoot::motion::code_spectrum::Beside;
 use steadfoot::motion::{
@@ -130,6 +131,17 @@ fn ask(asked: &Asked, sheet: &mut Sheet, answers: &mut Answers) -> Result<(), St
                 let found = spectrum.at(period_s, sheet).ok_or("the corners are open")?;
                 put(answers, &format!("S_a {}", place + 1), found, Kind::Acceleration);
             }
+        }
+        "posts alone" => {
+            let posts = Cantilevers {
+                posts: asked.number("posts")?,
+                modulus_mpa: quantity(&input["modulus"], Kind::Stress)?,
+                inertia_mm4: quantity(&input["inertia"], Kind::SecondMoment)?,
+                height_mm: quantity(&input["height"], Kind::Length)?,
+                top_kg: quantity(&input["top"], Kind::Mass)?,
+                even_kg: quantity(&input["even"], Kind::Mass)?,
+            };
+            put(answers, "frequency", 1.0 / cantilever_period_s(&posts, sheet), Kind::Frequency);
         }
         "oscillator" => oscillator(asked, answers)?,
         "spectrum" => {
