@@ -10,6 +10,7 @@ pub mod explore;
 pub mod floor;
 pub mod frame;
 pub mod geometry;
+pub mod hall;
 pub mod input;
 pub mod load_case;
 pub mod load_out;

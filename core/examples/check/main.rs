@@ -2,8 +2,11 @@
 //!
 //! `check FILE` prints the answer and the checks; `check FILE --json` the whole report with all steps; `check` without a
 //! file reads one project a line on standard input and writes one result a line on standard output, in order.
+//! `check --hall HALL SCHEDULE` assesses a schedule of many cabinets (CSV or JSON lines; `-` is standard input) and writes
+//! a line for each, JSON or with `--csv` CSV, over all cores or as many as `--threads` says.
 //! Exit codes: 0 assessed, 1 faults, 2 wrong use.
 
+mod hall;
 mod print;
 mod record;
 
@@ -13,20 +16,46 @@ use std::process::ExitCode;
 use steadfoot::calc::System;
 use steadfoot::project;
 
-const USE: &str = "use: check FILE [--json]   or, for a stream of one project a line:   check < FILE";
+const USE: &str = "use: check FILE [--json]\n  or, for a stream of one project a line: check < FILE\n  or, for a schedule of many cabinets: check --hall HALL SCHEDULE [--csv] [--threads N]";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
+    if arguments.first().is_some_and(|argument| argument == "--hall") {
+        return match wish_of(&arguments[1..]) {
+            Some(wish) => hall::hall(&wish),
+            None => wrong_use(),
+        };
+    }
     let json = arguments.iter().any(|argument| argument == "--json");
     let files: Vec<&String> = arguments.iter().filter(|argument| *argument != "--json").collect();
     match files.as_slice() {
         [] if !json => stream(),
         [file] if !file.starts_with('-') => one(file, json),
-        _ => {
-            eprintln!("{USE}");
-            ExitCode::from(2)
+        _ => wrong_use(),
+    }
+}
+
+fn wrong_use() -> ExitCode {
+    eprintln!("{USE}");
+    ExitCode::from(2)
+}
+
+/// What stands behind `--hall`.
+fn wish_of(arguments: &[String]) -> Option<hall::Wish<'_>> {
+    let [hall, schedule, options @ ..] = arguments else { return None };
+    if [hall, schedule].into_iter().any(|file| file.starts_with('-') && file != "-") || hall == "-" {
+        return None;
+    }
+    let mut wish = hall::Wish { hall, schedule, is_csv: false, threads: None };
+    let mut options = options.iter();
+    while let Some(option) = options.next() {
+        match option.as_str() {
+            "--csv" => wish.is_csv = true,
+            "--threads" => wish.threads = Some(options.next()?.parse().ok().filter(|count| (1..=256).contains(count))?),
+            _ => return None,
         }
     }
+    Some(wish)
 }
 
 fn one(file: &str, json: bool) -> ExitCode {

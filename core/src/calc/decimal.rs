@@ -70,6 +70,18 @@ pub fn shortest(text: &mut String, magnitude: f64) {
     }
 }
 
+/// Writes the decimal of fifteen digits that is nearest, without zeros at its end.
+pub fn precise(text: &mut String, magnitude: f64) {
+    if magnitude == 0.0 {
+        text.push('0');
+        return;
+    }
+    match digits_of(magnitude, floor(log10(magnitude)) as i32, 15) {
+        Some((whole, decimals)) => push_plain(text, whole, decimals),
+        None => push_scientific_ascii(text, magnitude),
+    }
+}
+
 /// The magnitude rounded to a number of digits: a whole number and how many of its digits stand behind the point
 /// (negative: zeros to append).
 fn digits_of(magnitude: f64, exponent: i32, digits: i32) -> Option<(f64, i32)> {

@@ -62,6 +62,10 @@ pub enum Problem {
     NotARange,
     NotASet,
     CannotBeOpen,
+    LooseQuote,
+    MixedUnits,
+    TwoReadings,
+    NotAUnit,
 }
 
 impl Fault {
@@ -105,7 +109,7 @@ pub(crate) fn push_whole(text: &mut String, number: usize) {
 }
 
 /// What each problem says, in the order of [`Problem`].
-pub static PROBLEM_TEXTS: [&str; 38] = [
+pub static PROBLEM_TEXTS: [&str; 42] = [
     "this is not JSON",
     "the text is too long",
     "it is nested too deep",
@@ -144,10 +148,14 @@ pub static PROBLEM_TEXTS: [&str; 38] = [
     "a range is two numbers, the smaller first",
     "a set is two words or more, none of them twice",
     "this has to be known",
+    "a quote is never closed, or something follows it",
+    "the unit is not that of its column",
+    "this can be read in two ways",
+    "this is no unit of what the column holds",
 ];
 
 /// All problems, in the order of [`PROBLEM_TEXTS`].
-pub static PROBLEMS: [Problem; 38] = [
+pub static PROBLEMS: [Problem; 42] = [
     Problem::NotJson,
     Problem::TooLong,
     Problem::TooDeep,
@@ -186,4 +194,8 @@ pub static PROBLEMS: [Problem; 38] = [
     Problem::NotARange,
     Problem::NotASet,
     Problem::CannotBeOpen,
+    Problem::LooseQuote,
+    Problem::MixedUnits,
+    Problem::TwoReadings,
+    Problem::NotAUnit,
 ];

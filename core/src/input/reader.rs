@@ -213,7 +213,7 @@ pub fn child_path(parent: &str, key: &str) -> String {
 }
 
 /// The first characters of a text on one line, runs of space and control characters as one space.
-fn cut(text: &str) -> String {
+pub(crate) fn cut(text: &str) -> String {
     let mut short = String::new();
     let mut count = 0;
     let mut space = false;

@@ -1,0 +1,27 @@
+//! A hall full: a schedule of many cabinets, each a type on a floor with what is aboard, all of them checked.
+//!
+//! A *schedule* is a text that grows: commas, semicolons or tabs between its cells, or one JSON object a line. It is
+//! taken in pieces ([`Schedule`]) and never held as a whole. Its first line, the [`Head`], says what each column is.
+//! A *hall* ([`Hall`]) knows the types of cabinets, the floors, storeys and load-outs that the schedule calls by name.
+//! Both together make of each row the text of a project, which is read and assessed like any other ([`Hall::row`]):
+//! there is no second way to an answer, and a row opens to the very sheet that it came from.
+//!
+//! What is wrong with a row is told of that row, with its text, and the rows that follow are read on.
+
+mod aboard;
+mod cells;
+mod column;
+mod file;
+mod measure;
+mod path;
+mod row;
+mod schedule;
+mod shape;
+mod tree;
+mod written;
+
+pub use column::{Column, Head, Separator};
+pub use file::{FORMAT_NAME, Hall};
+pub use row::{Row, RowOutcome, Standing};
+pub use schedule::{PLACES_MAX, RECORD_BYTES_MAX, Record, Schedule};
+pub use written::{RowWords, cell, line, result_head, result_line};
