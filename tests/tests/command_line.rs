@@ -128,3 +128,39 @@ fn faults_end_with_one_and_wrong_use_with_two() {
     assert_eq!(run(&["one.json", "two.json"], b"").status.code(), Some(2));
     assert_eq!(run(&["--json"], b"").status.code(), Some(2));
 }
+
+#[test]
+fn a_schedule_is_answered_row_by_row_in_order_however_many_threads_assess() {
+    let [hall, schedule] = ["demo-configs/hall/hall.json", "demo-configs/hall/schedule.csv"];
+    let alone = run(&["--hall", hall, schedule, "--threads", "1"], b"");
+    assert_eq!(alone.status.code(), Some(1), "a row of the demo has a fault");
+    let text = String::from_utf8(alone.stdout.clone()).expect("text");
+    let lines: Vec<Value> = text.lines().map(|line| serde_json::from_str(line).expect("JSON")).collect();
+    assert_eq!(lines[0]["cautions"].as_array().map(Vec::len), Some(steadfoot::report::cautions::CAUTIONS.len()));
+    let rows = &lines[1..];
+    assert_eq!(rows.iter().map(|row| row["row"].as_u64().unwrap()).collect::<Vec<_>>(), (1..=48).collect::<Vec<_>>());
+    assert_eq!((rows[40]["place"].as_str(), rows[40]["faults"][0]["line"].as_u64()), (Some("D05"), Some(42)));
+    assert_eq!((rows[0]["verdict"].as_str(), rows[0]["x_mm"].as_f64()), (Some("holds"), Some(1600.0)));
+    for threads in ["2", "7"] {
+        assert!(
+            run(&["--hall", hall, schedule, "--threads", threads], b"").stdout == alone.stdout,
+            "{threads} threads"
+        );
+    }
+    let input = std::fs::read(root().join(schedule)).expect(schedule);
+    let csv = run(&["--hall", hall, "-", "--csv"], &input);
+    assert_eq!(String::from_utf8(csv.stdout).expect("text").lines().count(), 49);
+}
+
+#[test]
+fn a_schedule_that_cannot_be_read_is_told_and_wrong_use_ends_with_two() {
+    let hall = "demo-configs/hall/hall.json";
+    let output = run(&["--hall", hall, "-"], b"name,type\nA,relay\n");
+    assert_eq!(output.status.code(), Some(1));
+    assert!(String::from_utf8_lossy(&output.stderr).contains("there is no such key here"));
+    assert_eq!(run(&["--hall", "demo-configs/claims.json", "-"], b"place\n").status.code(), Some(1));
+    for wrong in [&["--hall"][..], &["--hall", hall], &["--hall", hall, "-", "--threads", "0"], &["--hall", "no", "no"]]
+    {
+        assert_eq!(run(wrong, b"").status.code(), Some(2), "{wrong:?}");
+    }
+}

@@ -20,6 +20,7 @@ mod shape;
 mod tree;
 mod written;
 
+pub use cells::cells;
 pub use column::{Column, Head, Separator};
 pub use file::{FORMAT_NAME, Hall};
 pub use row::{Row, RowOutcome, Standing};

@@ -236,7 +236,7 @@ impl Schedule {
         }
     }
 
-    /// Where the row ends, if that is there; looks at no byte twice.
+    /// Where the row ends, if that is there and not too far; looks at no byte twice.
     fn end_of_row(&mut self) -> Option<usize> {
         let separator = self.head.as_ref().map(|(head, _)| head.separator);
         let is_lines = match separator {
@@ -248,7 +248,10 @@ impl Schedule {
             Some(mark) => byte == mark,
             None => matches!(byte, b',' | b';' | b'\t'),
         };
-        while let Some(&byte) = self.bytes.get(self.scan.at) {
+        // However much of the text is there already, a row ends here or is refused here.
+        let furthest = self.bytes.len().min(self.from + RECORD_BYTES_MAX + 1);
+        while self.scan.at < furthest {
+            let byte = self.bytes[self.scan.at];
             let quotes = self.scan.quotes;
             if matches!(byte, b'\n' | b'\r') && quotes != Quotes::Within {
                 return Some(self.scan.at);
@@ -279,7 +282,7 @@ impl Schedule {
     /// follows is read on; a line that is too long by itself is passed over.
     fn refuse(&mut self) -> Raw {
         let rest = &self.bytes[self.from..];
-        let first = rest.iter().position(|byte| matches!(byte, b'\n' | b'\r'));
+        let first = rest.iter().take(RECORD_BYTES_MAX).position(|byte| matches!(byte, b'\n' | b'\r'));
         if self.scan.quotes == Quotes::Within && (first.is_some() || rest.len() <= RECORD_BYTES_MAX) {
             let end = self.from + first.unwrap_or(rest.len());
             let raw = self.take(end);
