@@ -191,6 +191,11 @@ fn what_is_wrong_with_a_row_is_told_of_that_row() {
         ("place,type,anchorage.bolt\nA,relay,=1+1\n", "anchorage.bolt", Problem::NotAWord),
         ("place,type,contents[tray 9].mass_kg\nA,relay,5\n", "contents[tray 9].mass_kg", Problem::UnknownName),
         ("place,type,x_mm,y_mm\nA,relay,1e9,0\n", "x_mm", Problem::AboveLimit),
+        (
+            "{\"place\": \"A\", \"type\": \"relay\", \"slab.thickness_mm\": {\"between\": [200, 250]}}",
+            "slab.thickness_mm",
+            Problem::CannotBeOpen,
+        ),
         ("place,type\nA\0,relay\n", "", Problem::NotOneLine),
         ("place,type\n\"A\nB\",relay\n", "place", Problem::NotOneLine),
         ("place,type\nA,\"re\"lay\n", "", Problem::LooseQuote),

@@ -18,6 +18,7 @@ use crate::calc::number::{cos, sin};
 use crate::calc::{Role, Status};
 use crate::input::allowed::NAME_MAX;
 use crate::input::number::number;
+use crate::input::open::Open;
 use crate::input::reader::cut;
 use crate::input::text::{self, Json};
 use crate::input::{Fault, FieldShape, Problem, Reader, Spot};
@@ -120,7 +121,12 @@ impl Hall {
         let (mut row, text) = self.made(head, record);
         let Some(text) = text else { return row };
         match project::read(&text, FAULT_SYSTEM) {
-            Ok(project) => row.outcome = Some(assessed(&project)),
+            Ok(project) if project.open.is_empty() => row.outcome = Some(assessed(&project)),
+            // What stands in for an unknown is no answer for all that it may be.
+            Ok(project) => {
+                let open = |open: &Open| of_cell(record.line, &open.path, "", (Problem::CannotBeOpen, "a value"));
+                row.faults = few(project.open.iter().map(open).collect());
+            }
             Err(faults) => {
                 let place = |fault| Fault { line: record.line, column: 1, ..fault };
                 row.faults = few(faults.into_iter().map(place).collect());
