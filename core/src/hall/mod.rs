@@ -25,4 +25,4 @@ pub use column::{Column, Head, Separator};
 pub use file::{FORMAT_NAME, Hall};
 pub use row::{Row, RowOutcome, Standing};
 pub use schedule::{PLACES_MAX, RECORD_BYTES_MAX, Record, Schedule};
-pub use written::{RowWords, cell, line, result_head, result_line};
+pub use written::{RowWords, cell, line, result_head, result_line, result_parts};

@@ -28,6 +28,14 @@ pub struct Record {
     pub fault: Option<Fault>,
 }
 
+impl Record {
+    /// The fault of a row whose place cannot be told from others: it stands twice, or there are too many of them.
+    pub fn fault_of_place(line: u32, place: &str, problem: Problem) -> Fault {
+        let allowed = if problem == Problem::TooMany { "at most 1 000 000 places" } else { "" };
+        of_cell(line, "place", place, (problem, allowed))
+    }
+}
+
 /// Reads a schedule in pieces.
 ///
 /// ```
@@ -182,8 +190,8 @@ impl Schedule {
         }
         match self.places.insert(place) {
             Insert::New => None,
-            Insert::Known => Some(of_cell(line, "place", place, (Problem::DuplicateName, ""))),
-            Insert::Full => Some(of_cell(line, "place", place, (Problem::TooMany, "at most 1 000 000 places"))),
+            Insert::Known => Some(Record::fault_of_place(line, place, Problem::DuplicateName)),
+            Insert::Full => Some(Record::fault_of_place(line, place, Problem::TooMany)),
         }
     }
 

@@ -75,9 +75,6 @@ const RESULT_COLUMNS: [&str; 11] = [
     "result.caution",
 ];
 
-/// How far the reason stands from the last column but the caution.
-const REASON_FROM_END: usize = 4;
-
 /// What stands beside a row that the engine has no words for.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct RowWords<'w> {
@@ -98,17 +95,22 @@ pub fn result_head(head: &Head) -> String {
 
 /// A row of the schedule with what was found, parted by commas and with decimal points, whatever the schedule had.
 pub fn result_line(head: &Head, row: &Row, words: RowWords) -> String {
-    let mut texts: Vec<String> = match head.separator {
+    let [before, behind] = result_parts(head, row);
+    [before, cell(words.reason), behind, cell(words.caution)].join(",")
+}
+
+/// The same in two pieces: what stands before the reason and between it and the caution.
+pub fn result_parts(head: &Head, row: &Row) -> [String; 2] {
+    let mut before: Vec<String> = match head.separator {
         Separator::JsonLines => plain_cells(row),
         _ => own_cells(head, row),
     };
-    texts.extend(found_cells(row));
+    let [found, behind] = found_cells(row);
+    before.extend(found);
     let has_own_text = row.faults.is_empty() && head.separator != Separator::JsonLines;
-    texts.push(if has_own_text { String::new() } else { row.text.clone() });
-    if let Some(reason) = texts.iter_mut().nth_back(REASON_FROM_END) {
-        reason.push_str(words.reason);
-    }
-    line(texts.iter().map(String::as_str).chain([words.caution]))
+    let text = if has_own_text { "" } else { row.text.as_str() };
+    let line_of = |cells: &[String]| line(cells.iter().map(String::as_str));
+    [line_of(&before), [line_of(&behind), cell(text)].join(",")]
 }
 
 /// Columns that an earlier file of results has already are not written twice.
@@ -140,7 +142,8 @@ fn plain_cells(row: &Row) -> Vec<String> {
     cells
 }
 
-fn found_cells(row: &Row) -> Vec<String> {
+/// What was found: the cells before the reason, and those behind it.
+fn found_cells(row: &Row) -> [Vec<String>; 2] {
     let found = row.outcome.as_ref();
     let word = match found.map(|found| found.verdict) {
         Some(Verdict::Holds) => "holds",
@@ -154,17 +157,16 @@ fn found_cells(row: &Row) -> Vec<String> {
         faults.push_str(&fault.sentence());
     }
     let text = |text: Option<&str>| String::from(text.unwrap_or(""));
-    Vec::from([
+    let before = [
         word.into(),
         number_cell(found.and_then(|found| found.utilisation)),
         text(found.and_then(|found| found.governs)),
         text(found.map(|found| found.of.as_str())),
         text(found.and_then(|found| found.not_covered)),
-        String::new(),
-        number_cell(found.map(|found| found.mass_kg)),
-        text(found.map(|found| found.fingerprint.as_str())),
-        faults,
-    ])
+    ];
+    let behind =
+        [number_cell(found.map(|found| found.mass_kg)), text(found.map(|found| found.fingerprint.as_str())), faults];
+    [before.into(), behind.into()]
 }
 
 fn number_cell(value: Option<f64>) -> String {
