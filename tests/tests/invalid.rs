@@ -78,6 +78,8 @@ fn every_problem_of_a_file_is_shown_by_an_invalid_file() {
     let mut shown = vec![Problem::TooLong, Problem::TooMany, Problem::MoreFaults];
     // These are of records of motion, which a test of their own holds.
     shown.extend([Problem::UnevenSteps, Problem::UnlikelyPeak]);
+    // And these are of schedules of a hall.
+    shown.extend([Problem::LooseQuote, Problem::MixedUnits, Problem::TwoReadings, Problem::NotAUnit]);
     for path in invalid_files() {
         shown.extend(faults(&fs::read(&path).expect("the file can be read")).iter().map(|fault| fault.problem));
     }
