@@ -85,7 +85,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
                             curves.push(Curve { name: PlotName::Row(name), points: points.collect(), stroke });
                         }
                     }
-                    Err(why) => reason = Some(why),
+                    Err(why) => reason = reason.or(Some(why)),
                 }
             }
         });
