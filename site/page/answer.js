@@ -26,7 +26,8 @@ class Answer {
       this.words = "There is no answer yet: the input has faults.";
       keepingFocus(this.body, () => fill(this.body, faultsList));
     } else {
-      const sentences = report.answer.filter((sentence) => this.only === null || this.only.includes(sentence.topic));
+      // That something is not known is told wherever there is an answer: the rest of it stands for one way only.
+      const sentences = report.answer.filter((sentence) => this.only === null || sentence.topic === "unknown" || this.only.includes(sentence.topic));
       this.words = answerText(sentences);
       this.tell(paragraphsOf(sentences));
     }
@@ -103,7 +104,7 @@ function paragraphsOf(sentences) {
     const last = pieces.length - 1;
     // The answer's one sentence may be told in part: then it ends where it stops, and begins with a capital.
     if (typeof pieces[last] === "string" && !(next && CLAUSES.includes(next.topic))) pieces[last] = pieces[last].replace(/;$/, ".");
-    if (typeof pieces[0] === "string" && place === 0) pieces[0] = sentenceCase(pieces[0]);
+    if (typeof pieces[0] === "string" && (place === 0 || sentences[place - 1].topic === "unknown")) pieces[0] = sentenceCase(pieces[0]);
     const before = paragraphs[paragraphs.length - 1];
     if (before && before.topic === sentence.topic) before.pieces.push(" ", ...pieces);
     else paragraphs.push({ topic: sentence.topic, pieces });

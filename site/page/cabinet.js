@@ -156,7 +156,8 @@ function movedMessage(tree, assessment) {
 
 function lastAnswer(assessment) {
   const { report, governing } = assessment;
-  if (report === null) return null;
+  // What is not known is tried later, and its answer is no single one.
+  if (report === null || report.unknown) return null;
   const verdict = VERDICT_WORDS[report.verdict].toLowerCase();
   const known = governing && governing.utilisation !== null && governing.utilisation !== undefined;
   return known ? verdict + ", " + shown(governing.utilisation, UTILISATION, { rounding: "up" }) : verdict;

@@ -20,7 +20,7 @@ class Control {
     this.faultPlace.hidden = faults.length === 0;
     fill(this.faultPlace, faults.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault))));
     for (const input of this.inputs) {
-      const own = faults.length > 0 && (faults.some((fault) => fault.path === input.dataset.path || fault.path === this.path));
+      const own = faults.some((fault) => fault.path === input.dataset.path || fault.path.startsWith(input.dataset.path + ".") || fault.path === this.path || fault.path === this.path + ".between");
       if (own) input.setAttribute("aria-invalid", "true");
       else input.removeAttribute("aria-invalid");
       const described = [input.dataset.help, own ? this.faultId : ""].filter(Boolean).join(" ");
@@ -168,6 +168,14 @@ function axesOf({ key, count }) {
 }
 
 function controlFor(seat, field, path, label = field.label) {
+  const value = seat.project().at(path);
+  if (field.shape === "number" && isRange(value)) return new RangeControl(seat, field, path, label);
+  if (["choice", "flag"].includes(field.shape) && isSet(value)) return new SetControl(seat, field, path, label);
+  return plainControlFor(seat, field, path, label);
+}
+
+// A control of one place, where a range is typed as "600 to 900".
+function plainControlFor(seat, field, path, label = field.label) {
   const control = { number: NumberControl, numbers: NumberControl, flag: FlagControl, choice: ChoiceControl }[field.shape] || TextControl;
   return new control(seat, field, path, label);
 }

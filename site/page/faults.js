@@ -32,6 +32,8 @@ function placeText(path, tree) {
   const words = [];
   let at = "";
   for (const key of keysOf(path)) {
+    // An end of a range, or a word of a set, is told by its field.
+    if (key === "between" || key === "one_of") break;
     const field = fieldsOf(at, tree).find((one) => one.key === key);
     at = within(at, key);
     const part = partAt(at);

@@ -103,7 +103,7 @@ class Limits {
       fill(this.body, make("p", { class: "note" }, current ? "This could not be worked out." : "Being worked out …"));
       return;
     }
-    fill(this.body, limitsTable(this.known));
+    fill(this.body, this.assessment.report && standInNote(this.assessment.report, JSON.parse(this.assessment.text)), limitsTable(this.known));
   }
 }
 

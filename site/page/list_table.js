@@ -69,7 +69,7 @@ class ListTable {
 
   row(place) {
     const path = within(this.path, place);
-    const controls = this.fields.map((field) => controlFor(this.seat, field, within(path, field.key), field.label));
+    const controls = this.fields.map((field) => plainControlFor(this.seat, field, within(path, field.key), field.label));
     const cells = controls.flatMap((control, at) => control.inputs.map((input, axis) => {
       const field = this.fields[at];
       const name = field.count ? field.label + " " + axesOf(field)[axis] : field.label;

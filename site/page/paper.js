@@ -52,6 +52,7 @@ function reportOnPaper(assessment, tree, limits) {
   cases.update(assessment, tree);
   return [
     make("div", { class: "answer" }, paragraphsOf(report.answer).map((paragraph) => make("p", { "data-topic": paragraph.topic }, paragraphText(paragraph)))),
+    report.unknown && openOnPaper(report.unknown, tree), standInNote(report, tree),
     make("div", { class: "side-by-side" }, ["plan", "elevation", "rose"].map((view) => make("figure", { class: "figure" },
       drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, CAPTIONS[view])))),
     list.element,
@@ -60,6 +61,12 @@ function reportOnPaper(assessment, tree, limits) {
     absentLines(report),
     make("h2", {}, "Workings"), workingsOnPaper(assessment, tree),
   ];
+}
+
+function openOnPaper(unknown, tree) {
+  return [make("h2", {}, "What is not known"),
+    make("ul", { class: "open-inputs" }, unknown.inputs.map((input) => make("li", { "data-open": input.path }, textWithSymbols(placeText(input.path, tree)), ": ", mayBeText(input, tree)))),
+    unknown.tried && triedLines(unknown, tree, null)];
 }
 
 function absentLines(report) {

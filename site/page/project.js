@@ -78,6 +78,7 @@ class Project {
   fieldText(path, kind, system) {
     const value = this.at(path);
     if (value === undefined || value === null) return "";
+    if (isRange(value) && value.between.length === 2) return [0, 1].map((end) => this.fieldText(within(within(path, "between"), end), kind, system)).join(" to ");
     if (typeof value !== "number") return typeof value === "object" ? JSON.stringify(value) : String(value);
     const typed = this.typed.get(path + " " + system);
     if (typed && Object.is(typed.value, value)) return typed.text;
@@ -89,6 +90,9 @@ class Project {
   fieldValue(path, text, kind, system) {
     const plain = text.trim();
     if (plain === "") return undefined;
+    // "600 to 900" says that it lies between the two.
+    const ends = /^(\S.*?)\s+to\s+(\S.*)$/.exec(plain);
+    if (ends !== null) return { between: [1, 2].map((end) => this.fieldValue(within(within(path, "between"), end - 1), ends[end], kind, system)) };
     const value = engineSays((engine) => engine.field_value(plain, kind, system));
     if (!Number.isFinite(value)) return text;
     this.remember(path, system, text, value);

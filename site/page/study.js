@@ -156,7 +156,9 @@ class StudyView {
       return;
     }
     this.element.dataset.shown = String(Boolean(said.shown));
-    keepingFocus(this.body, () => fill(this.body, said.shown ? this.shown(said.shown) : make("p", { class: "note" }, sentenceCase(wordsOf(said.reason)), ".")));
+    const { report, text } = this.assessment;
+    const stands = this.id !== "not-known" && said.shown && report && standInNote(report, JSON.parse(text));
+    keepingFocus(this.body, () => fill(this.body, stands, said.shown ? this.shown(said.shown) : make("p", { class: "note" }, sentenceCase(wordsOf(said.reason)), ".")));
   }
 
   shown({ notes, tables, pictures, sections }) {

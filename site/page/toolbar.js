@@ -71,6 +71,11 @@ class StandingLine {
       fill(this.words, make("b", {}, assessment.broken ? "No answer" : faults.length === 1 ? "1 fault" : faults.length + " faults"), " in the input");
       return;
     }
+    if (report.unknown) {
+      const { tried } = report.unknown;
+      fill(this.words, make("b", {}, "Not known"), tried ? [": holds in ", shown(tried.holds, NUMBER), " of ", shown(tried.tried, NUMBER), " ways tried"] : ": being tried");
+      return;
+    }
     const known = governing && governing.utilisation !== null && governing.utilisation !== undefined;
     fill(this.words, make("b", {}, VERDICT_WORDS[report.verdict]),
       known && [" ", make("span", { class: "number" }, shown(governing.utilisation, UTILISATION, { rounding: "up" }))],

@@ -21,6 +21,9 @@ const WORKSHEET_KINDS = {
   "row-of-cabinets": { title: "A row of cabinets", fields: ["floor.pitch_mm", "floor.aisle_load_mpa"], topics: [], studies: ["row-of-cabinets"] },
   "ask-the-owner": { title: "What to ask the owner of the floor", topics: [], studies: ["ask-the-owner"] },
   frame: { title: "How stiff the frame is", fields: ["structure.*"], checks: /^frame\./, topics: ["bolted"], studies: ["sway"] },
+  "not-known": { title: "What you do not know", fields: ["anchorage.embedment_mm", "slab.strength_mpa", "slab.cracked", "cabinet.frame.mass_kg"], topics: ["bolted"], studies: ["not-known"] },
+  "what-matters": { title: "What matters most", topics: ["bolted"], studies: ["what-matters"] },
+  "move-down": { title: "What to move down", fields: ["contents[*].mass_kg"], topics: ["bolted", "free"], studies: ["what-to-move-down"] },
   moving: { title: "Whether it comes to its place", fields: ["moving.*"], checks: /^move\./, topics: [] },
   lifting: { title: "Whether it hangs safely", fields: ["lifting.*", "cabinet.lifting_points[*].at_mm"], checks: /^lift\./, topics: [], studies: ["hook"] },
 };
@@ -64,6 +67,7 @@ class SteadfootWorksheet extends HTMLElement {
     this.stops = [
       readersCabinet.changed.add(() => this.update()),
       unitSystem.changed.add(() => this.update()),
+      openDesk.changed.add(() => this.update()),
     ];
     if (this.kind === "check") this.listenToPrinter();
   }
@@ -128,11 +132,11 @@ class SteadfootWorksheet extends HTMLElement {
     this.toolbar = new Toolbar({ project: () => this.project(), reset: () => this.reset(), say: (words) => this.say(words) });
     this.paper = new CalculationSheet();
     this.results = make("div", { class: "results" },
-      this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits), this.with(new MoreQuestions()),
+      this.with(new StandIn()), this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits), this.with(new MoreQuestions()),
       make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), this.with(new StatesTable()), this.with(new CasesTable()),
         this.with({ element: (this.absent = make("div")), update: ({ report }) => report && fill(this.absent, absentLines(report)) })));
     return [
-      this.answer.element, this.results,
+      this.answer.element, this.with(this.notKnown()), this.results,
       make("div", { class: "inputs" }, this.with(new StandingLine(() => this.toAnswer())), this.toolbar.element, this.form.element),
       this.paper.element,
     ];
@@ -146,16 +150,28 @@ class SteadfootWorksheet extends HTMLElement {
     const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => this.reset() }, "Reset");
     const views = drawing === "all" ? ["plan", "elevation", "rose"] : [].concat(drawing || []);
     this.results = make("div", { class: kind.link ? "results" : "results few-results" },
+      (views.length > 0 || kind.tables || kind.checks) && this.with(new StandIn()),
       views.length > 0 && this.with(new Drawings(views, kind.drawn)),
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
       kind.studies && this.with(new OpenStudies(kind.studies)),
       kind.sheet && this.with(new OwnSheet(this, kind.sheet)));
+    const notKnown = this.with(this.notKnown());
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
-      kind.link ? [this.answer.element, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, this.results],
+      kind.link ? [this.answer.element, notKnown, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, notKnown, this.results],
       kind.link && this.config.check && make("p", { class: "onward-check" }, make("a", { href: this.config.check, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check")),
     ];
+  }
+
+  // One of the ways that were tried can be put into the project, to see it worked out; undo brings the ranges back.
+  notKnown() {
+    return new NotKnown((inputs, values) => {
+      const project = this.project();
+      project.change(inputs.map(({ path }, place) => ({ path, value: fileValue(values[place], path, project.tree) })));
+      project.rest();
+      this.say("These values stand in the project now; undo brings back what they may be");
+    });
   }
 
   update() {
@@ -194,6 +210,7 @@ class SteadfootWorksheet extends HTMLElement {
       answer: report ? report.verdict : "faults", faults: String(this.assessment.faults.length), units: unitSystem.now,
       fingerprint: report && report.fingerprint, utilisation: governing && governing.utilisation, governs: governing && governing.id,
       sentence: report && answerText(report.answer),
+      tried: report && report.unknown && report.unknown.tried ? String(report.unknown.tried.tried) : null,
     };
     for (const [name, value] of Object.entries(data)) {
       if (value === null || value === undefined) delete this.dataset[name];
@@ -247,6 +264,7 @@ class SteadfootWorksheet extends HTMLElement {
   print() {
     if (this.closest("[hidden]") || !this.isConnected) return;
     this.limits.complete();
+    completeOpen(this.assessment);
     this.paper.make(this.assessment, this.project().tree, this.limits.known);
   }
 }

@@ -173,6 +173,14 @@ const CLAIMS: &[Claim] = &[
             && tried.settles[0].decides > 0.9
             && tried.settles[1..].iter().all(|settles| settles.decides == 0.0)
     }),
+    ("51-filled-from-the-top.json", |demo| {
+        let Some(mut search) = steadfoot::explore::Reorder::new(&demo.project) else { return false };
+        search.finish();
+        let heaviest = |place: usize| demo.project.contents[place].mass_kg;
+        demo.report.verdict == Verdict::DoesNotHold
+            && search.best.verdict == Verdict::Holds
+            && heaviest(search.best.order[0]) >= heaviest(search.best.order[7])
+    }),
 ];
 
 fn folder() -> PathBuf {

@@ -7,6 +7,7 @@ mod approval;
 mod hall;
 mod map;
 mod motion;
+mod open;
 mod place;
 mod print;
 mod study;

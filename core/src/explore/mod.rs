@@ -8,11 +8,13 @@ mod ladder;
 mod limit;
 mod map;
 mod pattern;
+mod reorder;
 mod scaled;
 mod setting_out;
 mod tolerance;
 mod trial;
 mod unknowns;
+mod what_matters;
 mod what_would_hold;
 
 pub use edit::edits;
@@ -23,9 +25,11 @@ pub use ladder::{CHANGES, Change, Ladder, Rung, Rungs, is_by_report, nearest_edg
 pub use limit::{Ending, Limit, LimitOf, What, limits};
 pub use map::{Along, map_cells, places};
 pub use pattern::{AnchorsEdit, Pattern, PlainAnchor, patterned};
+pub use reorder::{ORDERS_MAX, Ordered, Reorder};
 pub use scaled::{Edit, scaled_load, scaled_strength, turned};
 pub use setting_out::{Hole, holes};
 pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
 pub use trial::{Glance, Trial, Trials};
 pub use unknowns::{Came, Unknowns, assess_open};
+pub use what_matters::{Group, Moved, SHARE, SHIFT_MM, WhatMatters};
 pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold, search_check};

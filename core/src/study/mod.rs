@@ -12,8 +12,11 @@ mod free_body;
 mod hook;
 mod how_far;
 mod ideas;
+mod label;
 pub mod limit_map;
+mod not_known;
 pub mod pressure_map;
+mod reorder;
 mod response_spectrum;
 mod rig;
 pub mod rocking;
@@ -31,6 +34,7 @@ mod strength;
 mod sway;
 mod uneven_floor;
 mod ways_of_standing;
+mod what_matters;
 mod what_would_hold;
 pub mod work;
 
@@ -90,6 +94,9 @@ pub enum Picture {
 /// All studies, in the order in which the page offers them. Adding one is one line here and one in [`STUDY_TEXTS`].
 #[rustfmt::skip]
 pub static STUDIES: &[&Study] = &[
+    &not_known::STUDY,
+    &what_matters::STUDY,
+    &reorder::STUDY,
     &strength::STUDY,
     &what_would_hold::STUDY,
     &how_far::STUDY,
@@ -121,6 +128,9 @@ pub static STUDIES: &[&Study] = &[
 /// Their texts, in the same order.
 #[rustfmt::skip]
 pub static STUDY_TEXTS: &[&StudyText] = &[
+    &not_known::TEXT,
+    &what_matters::TEXT,
+    &reorder::TEXT,
     &strength::TEXT,
     &what_would_hold::TEXT,
     &how_far::TEXT,

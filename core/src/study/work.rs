@@ -2,7 +2,7 @@
 
 use alloc::boxed::Box;
 
-use super::{Shown, fragility, how_far};
+use super::{Shown, fragility, how_far, not_known, reorder, what_matters};
 use crate::calc::StepId;
 use crate::project::Project;
 
@@ -20,7 +20,13 @@ pub trait Work {
 pub type Begin = fn(&Project, &str) -> Result<Box<dyn Work>, StepId>;
 
 /// Ids of the studies that are done in portions, with how they begin.
-pub static IN_PORTIONS: &[(&str, Begin)] = &[("fragility", fragility::begin), ("how-far", how_far::begin)];
+pub static IN_PORTIONS: &[(&str, Begin)] = &[
+    ("not-known", not_known::begin),
+    ("what-matters", what_matters::begin),
+    ("what-to-move-down", reorder::begin),
+    ("fragility", fragility::begin),
+    ("how-far", how_far::begin),
+];
 
 /// How a study is begun in portions; none where it is done at once.
 pub fn begin_of(id: &str) -> Option<Begin> {
