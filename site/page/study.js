@@ -113,20 +113,23 @@ class StudyView {
     this.id = id;
     this.record = RECORD_STUDIES.includes(id) ? new RecordControl(() => this.assessment && this.update(this.assessment)) : null;
     this.figure = id === "rocking" ? new RockingFigure() : null;
+    this.choice = CHECK_STUDIES.includes(id) ? new CheckChoice(() => this.update(this.assessment)) : null;
     this.asked = null;
     this.body = make("div", { class: "study-body" });
-    this.element = make("div", { class: "study", "data-study": id }, this.record && this.record.element, this.body);
+    this.element = make("div", { class: "study", "data-study": id }, this.record && this.record.element, this.choice && this.choice.element, this.body);
     if (this.record) this.record.takeDrops(this.element);
     this.askLater = whenQuiet(STUDY_DELAY_MS, () => this.ask());
   }
 
   get extra() {
+    if (this.choice !== null) return this.choice.value;
     return this.record === null ? "" : broughtRecord.text;
   }
 
   update(assessment) {
     this.assessment = assessment;
     if (assessment.report === null || this.element.closest("details:not([open])")) return;
+    if (this.choice !== null) this.choice.update(assessment);
     const key = [assessment.text, assessment.system, this.extra].join("\n");
     if (key === this.asked) return;
     this.asked = key;
@@ -220,10 +223,15 @@ function csvCell(text) {
   return /[",\r\n]/.test(safe) ? '"' + safe.replaceAll('"', '""') + '"' : safe;
 }
 
+// `project` gives the project that a study may change.
+function studyView(id, project) {
+  return id === "limit-map" ? new LimitMap(project) : new StudyView(id);
+}
+
 // All studies, each closed until somebody asks.
 class MoreQuestions {
-  constructor(only = null) {
-    this.views = texts.studies.filter((one) => only === null || only.includes(one.id)).map((one) => ({ ...one, view: new StudyView(one.id) }));
+  constructor(project) {
+    this.views = texts.studies.map((one) => ({ ...one, view: studyView(one.id, project) }));
     this.element = make("section", { class: "more-questions", "aria-labelledby": "more-questions-title" },
       make("h2", { id: "more-questions-title" }, "More questions"),
       this.views.map(({ id, title, help, view }) => make("details", { "data-question": id, toggle: () => this.assessment && view.update(this.assessment) },
@@ -234,19 +242,27 @@ class MoreQuestions {
     this.assessment = assessment;
     for (const { view } of this.views) view.update(assessment);
   }
+
+  leave() {
+    for (const { view } of this.views) if (view.leave) view.leave();
+  }
 }
 
 // The studies of a chapter's worksheet, open from the start.
 class OpenStudies {
-  constructor(ids) {
-    this.views = ids.map((id) => new StudyView(id));
-    this.element = make("div", { class: "open-studies" }, this.views.map((view) => {
-      const { title, help } = texts.studies.find((one) => one.id === view.id) || { title: view.id, help: "" };
+  constructor(ids, project) {
+    this.views = ids.map((id) => studyView(id, project));
+    this.element = make("div", { class: "open-studies" }, this.views.map((view, place) => {
+      const { title, help } = texts.studies.find((one) => one.id === ids[place]) || { title: ids[place], help: "" };
       return make("section", {}, make("h3", {}, title), make("p", { class: "help" }, help), view.element);
     }));
   }
 
   update(assessment) {
     for (const view of this.views) view.update(assessment);
+  }
+
+  leave() {
+    for (const view of this.views) if (view.leave) view.leave();
   }
 }

@@ -25,6 +25,8 @@ const WORKSHEET_KINDS = {
   "what-matters": { title: "What matters most", topics: ["bolted"], studies: ["what-matters"] },
   "move-down": { title: "What to move down", fields: ["contents[*].mass_kg"], topics: ["bolted", "free"], studies: ["what-to-move-down"] },
   moving: { title: "Whether it comes to its place", fields: ["moving.*"], checks: /^move\./, topics: [] },
+  limits: { title: "How far each input can go", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "site.*"], topics: ["bolted"], studies: ["how-far"] },
+  map: { title: "Two inputs against each other", fields: ["contents[*].mass_kg", "slab.edges_mm.*", "anchorage.embedment_mm"], topics: ["bolted"], studies: ["limit-map"] },
   lifting: { title: "Whether it hangs safely", fields: ["lifting.*", "cabinet.lifting_points[*].at_mm"], checks: /^lift\./, topics: [], studies: ["hook"] },
 };
 
@@ -132,7 +134,7 @@ class SteadfootWorksheet extends HTMLElement {
     this.toolbar = new Toolbar({ project: () => this.project(), reset: () => this.reset(), say: (words) => this.say(words) });
     this.paper = new CalculationSheet();
     this.results = make("div", { class: "results" },
-      this.with(new StandIn()), this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits), this.with(new MoreQuestions()),
+      this.with(new StandIn()), this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits), this.with(new MoreQuestions(() => this.project())),
       make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), this.with(new StatesTable()), this.with(new CasesTable()),
         this.with({ element: (this.absent = make("div")), update: ({ report }) => report && fill(this.absent, absentLines(report)) })));
     return [
@@ -154,7 +156,7 @@ class SteadfootWorksheet extends HTMLElement {
       views.length > 0 && this.with(new Drawings(views, kind.drawn)),
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
-      kind.studies && this.with(new OpenStudies(kind.studies)),
+      kind.studies && this.with(new OpenStudies(kind.studies, () => this.project())),
       kind.sheet && this.with(new OwnSheet(this, kind.sheet)));
     const notKnown = this.with(this.notKnown());
     return [

@@ -225,6 +225,38 @@ fn one_check_alone_goes_as_far_as_that_check_goes() {
 }
 
 #[test]
+fn limits_of_a_block_on_its_edge_are_those_of_hand_arithmetic() {
+    // A frame of 450 kg with its mass at 1.2 m and 3000 kg aboard at 1.5 m on feet that reach 0.5 m to the front.
+    let foot = |place: usize, at: [i32; 2]| json!({ "name": format!("{place}"), "at_mm": at, "size_mm": [100, 100] });
+    let value: Value = json!({ "format": "steadfoot 1",
+        "cabinet": { "width_mm": 1200, "depth_mm": 1000, "height_mm": 2400, "frame": { "mass_kg": 450, "centre_mm": [0, 0, 1200] },
+            "feet": [foot(1, [-550, -450]), foot(2, [550, -450]), foot(3, [550, 450]), foot(4, [-550, 450])] },
+        "contents": [{ "name": "load", "mass_kg": 3000, "bottom_mm": 700, "size_mm": [1000, 800, 1600] }],
+        "site": { "rule": "direct", "format": "strength", "horizontal_coefficient": 0.3, "vertical_coefficient": 0,
+            "gravity_heavy": 1.2, "gravity_light": 0.9 } });
+    let project = read(&value);
+    let mut search = HowFar::new(&project, Some(CheckId::FreeTipping));
+    search.finish();
+    let bracket = |knob: Knob| {
+        let stretches = ranged(&search, knob).stretches();
+        assert_eq!(stretches.len(), 1, "{knob:?}: {stretches:?}");
+        [stretches[0].to.holds, stretches[0].to.beyond.expect("it tips at last").0]
+    };
+    let centre = (450.0 * 1.2 + 3000.0 * 1.5) / 3450.0;
+    let holds =
+        |[low, high]: [f64; 2], by_hand: f64| assert!(low <= by_hand && by_hand <= high, "{low} {by_hand} {high}");
+    holds(bracket(Knob::Strength), 0.5 / centre);
+    holds(bracket(Knob::Centre), 1000.0 * 0.5 / 0.3);
+    // At 0.345 the mass may be at 0.5 / 0.345 m, and it comes there with so much aboard; the empty frame holds.
+    let turned = Knob::Strength.turned(&project, 0.345).expect("a push");
+    let mut search = HowFar::with(&turned, Some(CheckId::FreeTipping), [Knob::Load].into_iter());
+    search.finish();
+    let to = search.ranges[0].stretches()[0].to;
+    let height = 0.5 / 0.345;
+    holds([to.holds, to.beyond.expect("it tips at last").0], 450.0 * (height - 1.2) / (1.5 - height));
+}
+
+#[test]
 fn an_input_that_may_be_neither_little_nor_much_is_told_with_all_its_ends() {
     let search = &*BESIDE_AN_EDGE;
     // Thin bolts pull out of their strength; thick ones stand too near to the edge for their size.

@@ -66,7 +66,12 @@ pub struct Bound {
 impl HowFar {
     /// Prepares the search: for one check of whatever role, or for all required ones together.
     pub fn new(project: &Project, of: Option<CheckId>) -> HowFar {
-        let ranges = KNOBS.iter().filter_map(|&(_, knob, _)| Ranged::new(project, knob)).collect();
+        HowFar::with(project, of, KNOBS.iter().map(|&(_, knob, _)| knob))
+    }
+
+    /// The same for some knobs only.
+    pub fn with(project: &Project, of: Option<CheckId>, knobs: impl Iterator<Item = Knob>) -> HowFar {
+        let ranges = knobs.filter_map(|knob| Ranged::new(project, knob)).collect();
         HowFar { project: project.clone(), of, trials: Trials::new(), ranges, at: 0 }
     }
 

@@ -14,7 +14,7 @@ use crate::slab;
 
 steps! { 200 "knobs";
     LOAD "" Number (INPUT "contents" Derived) "mass of all contents": Name;
-    CENTRE "" Number (INPUT "contents" Derived) "height of the centre of mass, full": Name;
+    CENTRE "" Number (INPUT "contents" Derived) "height of the full cabinet's centre of mass": Name;
     STRENGTH "" Number (INPUT "site" Derived) "strength of the shaking": Name;
     ZONE "" Number (INPUT "site" Derived) "zone, counted from the first of the rule": Name;
     CONCRETE "" Number (INPUT "slab.strength_mpa" Derived) "strength of the concrete": Name;
@@ -22,9 +22,9 @@ steps! { 200 "knobs";
     FRICTION "" Number (INPUT "slab.friction" Derived) "friction under the feet": Name;
     EMBEDMENT "" Number (INPUT "anchorage.embedment_mm" Derived) "embedment of all anchors": Name;
     BOLT "" Number (INPUT "anchorage.bolt" Derived) "diameter of all bolts": Name;
-    EDGE "" Number (INPUT "slab.edges_mm" Derived) "nearest edge of the slab from the nearest anchor": Name;
-    WIDTH "" Number (INPUT "cabinet" Derived) "width of the base, foot to foot": Name;
-    DEPTH "" Number (INPUT "cabinet" Derived) "depth of the base, foot to foot": Name;
+    EDGE "" Number (INPUT "slab.edges_mm" Derived) "distance from the nearest edge to its nearest anchor": Name;
+    WIDTH "" Number (INPUT "cabinet" Derived) "width between the outermost feet": Name;
+    DEPTH "" Number (INPUT "cabinet" Derived) "depth between the outermost feet": Name;
     STIFFNESS "" Number (INPUT "cabinet.anchors" Derived) "stiffness of every anchor, taken as known": Name;
 }
 
@@ -233,8 +233,8 @@ impl Knob {
         if self == Knob::Stiffness {
             return Some([now / WINDOW_STIFFNESS, now * WINDOW_STIFFNESS]);
         }
-        let [low, high] = WINDOW.map(|part| rounded(part * now));
-        Some([low.max(least), high.min(most)])
+        let [low, high] = WINDOW.map(|part| in_two_digits(part * now, number::round));
+        Some([if low < least { in_two_digits(least, number::ceil) } else { low }, high.min(most)])
     }
 
     /// Whether equal ratios of it are worth equal steps.
@@ -381,8 +381,8 @@ fn places(project: &mut Project, change: impl Fn(&mut Point)) {
     cabinet.anchors.iter_mut().for_each(|anchor| change(&mut anchor.at));
 }
 
-/// To two digits.
-fn rounded(value: f64) -> f64 {
+/// The number in two digits, taken up or to the nearest.
+fn in_two_digits(value: f64, whole: fn(f64) -> f64) -> f64 {
     let unit = number::pow(10.0, number::floor(number::log10(value)) - 1.0);
-    number::round(value / unit) * unit
+    whole(value / unit) * unit
 }

@@ -9,6 +9,7 @@
 //! | `utilisation`, `low`, `high`, `value`, `limit`, `direction`, `state` | a check | where and how it came out |
 //! | `step` | a check and a symbol | that step of the check's working |
 //! | `strongest`, `heaviest` | `bolted` or `free` | how far it holds |
+//! | `least`, `most` | an input that can be turned, such as `bolt` | where the stretch that holds begins and ends |
 //! | `answer`, `claim` | | the answer, what the example teaches |
 //!
 //! `` `made count values` `` counts: `examples`, `rules`, check `values`, those that are `met`.
@@ -17,7 +18,7 @@ use anyhow::{Context, bail, ensure};
 use steadfoot::calc::show::Rounding::{self, Down, Nearest, Up};
 use steadfoot::calc::show::{Reading, Style, show};
 use steadfoot::calc::{Kind, Sheet, System};
-use steadfoot::explore::{LimitOf, What};
+use steadfoot::explore::{HowFar, Knob, LimitOf, What};
 use steadfoot::project;
 use steadfoot::report::text_tables::text;
 
@@ -89,6 +90,7 @@ fn told(query: &str) -> anyhow::Result<String> {
         "step" => step(&assessed, of)?,
         "strongest" => limit(&assessed, What::Demand, of)?,
         "heaviest" => limit(&assessed, What::Load, of)?,
+        "least" | "most" => far(&assessed, asked, of)?,
         "answer" => answer::whole(report),
         "claim" => assessed.claim.clone(),
         other => bail!("\"{other}\" is not something to ask for"),
@@ -132,6 +134,18 @@ fn limit(assessed: &Assessed, what: What, of: &str) -> anyhow::Result<String> {
         .context("there is no such limit")?;
     let kind = Kind::from_code(found.kind).context("a limit has a kind")?;
     Ok(words::plain(found.low.context("it holds nowhere")?, kind, Down))
+}
+
+/// Where the first stretch of an input that holds begins, or the last one ends.
+fn far(assessed: &Assessed, asked: &str, word: &str) -> anyhow::Result<String> {
+    let knob = Knob::of_word(word).with_context(|| format!("\"{word}\" is no input that can be turned"))?;
+    let mut search = HowFar::with(&assessed.project, None, [knob].into_iter());
+    search.finish();
+    let stretches = search.ranges.first().context("the example has no such input")?.stretches();
+    let (first, last) = stretches.first().zip(stretches.last()).context("it holds nowhere")?;
+    let (bound, rounding) = if asked == "least" { (first.from, Up) } else { (last.to, Down) };
+    bound.beyond.context("it holds to the end of what was tried")?;
+    Ok(words::plain(bound.holds, knob.kind(&assessed.project), rounding))
 }
 
 fn counted(what: &str) -> anyhow::Result<String> {
