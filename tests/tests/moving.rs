@@ -25,9 +25,11 @@ fn one(project: &Value, id: &str) -> CheckTold {
 #[test]
 fn a_light_cabinet_on_a_good_way_holds_in_every_check() {
     let way = json!({ "people": 6, "wheel_radius_mm": 60, "sill_mm": 1, "brake_g": 0.1, "truck_rating_kg": 1000, "truck_centre_mm": 500,
-        "fork_spread_mm": 700, "fork_height_mm": 85, "entry_height_mm": 110, "transport": "sea-a" });
+        "fork_spread_mm": 700, "fork_height_mm": 85, "entry_height_mm": 110,
+        "carrier": "guided-vehicle", "carrier_length_mm": 900, "carrier_width_mm": 800, "deck_height_mm": 150, "transport": "sea-a" });
     for check in checked(&project([0.0, 0.0, 500.0], way)) {
-        assert_eq!(check.status, Status::Holds, "{}", check.id);
+        let expected = if check.id == "move.hand" { Status::NotNeeded } else { Status::Holds };
+        assert_eq!(check.status, expected, "{}", check.id);
     }
 }
 
@@ -111,4 +113,67 @@ fn what_is_not_asked_or_not_given_is_said() {
     let mut none = project([0.0, 0.0, 800.0], json!({}));
     none.as_object_mut().unwrap().remove("moving");
     assert!(checked(&none).is_empty());
+}
+
+/// Up to a carrier's wheels, or its own feet where they are nearer; higher up it tips sooner.
+#[test]
+fn a_carrier_tips_over_the_nearer_of_its_wheels_and_the_feet() {
+    let on = |changes: Value| {
+        let mut way = json!({ "carrier": "pallet-truck", "carrier_length_mm": 1200, "carrier_width_mm": 540, "deck_height_mm": 100, "brake_g": 0.1, "turn_g": 0.1 });
+        for (key, value) in changes.as_object().unwrap() {
+            way[key] = value.clone();
+        }
+        project([0.0, 0.0, 1000.0], way)
+    };
+    let carried = |changes: Value| one(&on(changes), "move.carrier");
+    // Narrow forks decide across, and turning at 0.1 g uses 0.1 / (270 / 1100).
+    let narrow = carried(json!({}));
+    assert!((narrow.utilisation.unwrap() - 0.1 / (270.0 / 1100.0)).abs() < 1e-12);
+    // Wheels wide apart leave the feet, whose outer corners stand 450 mm across and 350 mm along.
+    let wide = carried(json!({ "carrier_width_mm": 4000, "carrier_length_mm": 4000 }));
+    assert!((wide.utilisation.unwrap() - 0.1 / 0.35).abs() < 1e-12);
+    assert!(carried(json!({ "deck_height_mm": 900 })).utilisation > narrow.utilisation);
+    assert_eq!(carried(json!({ "slope": 0.351, "carrier_width_mm": 4000 })).status, Status::Fails);
+    assert_eq!(carried(json!({ "slope": 0.351, "carrier_width_mm": 4000 })).utilisation, None);
+    for key in ["carrier_length_mm", "carrier_width_mm", "deck_height_mm"] {
+        assert_eq!(carried(json!({ key: null })).status, Status::NotCovered, "{key}");
+    }
+    for id in ["move.carrier", "move.deck"] {
+        assert_eq!(one(&on(json!({ "carrier": "none" })), id).status, Status::NotNeeded);
+    }
+    let slides = |friction: f64| one(&on(json!({ "deck_friction": friction })), "move.deck").status;
+    assert_eq!((slides(0.1001), slides(0.0999)), (Status::Holds, Status::Fails));
+    let mut none = on(json!({}));
+    none["cabinet"]["feet"] = json!([]);
+    assert_eq!(one(&none, "move.carrier").status, Status::NotCovered);
+}
+
+/// To keep it in motion people have half of what they have to start it.
+#[test]
+fn keeping_in_motion_has_limits_of_its_own() {
+    let limit = |who: &str, id: &str| {
+        let way = json!({ "movers": who, "people": 1 });
+        one(&project([0.0, 0.0, 800.0], way), id).limit.unwrap()
+    };
+    assert_eq!((limit("men", "move.keep"), limit("women", "move.keep")), (100.0, 70.0));
+    assert_eq!((limit("men", "move.push"), limit("women", "move.push")), (200.0, 150.0));
+    let powered = project([0.0, 0.0, 800.0], json!({ "movers": "powered" }));
+    assert_eq!(one(&powered, "move.keep").status, Status::NotNeeded);
+}
+
+#[test]
+fn a_tray_by_hand_is_asked_only_with_a_reach_and_something_to_lift() {
+    let hand = |way: Value, mass_kg: f64| {
+        let mut given = project([0.0, 0.0, 800.0], way);
+        if mass_kg > 0.0 {
+            given["contents"] =
+                json!([{ "name": "tray", "mass_kg": mass_kg, "bottom_mm": 300, "size_mm": [500, 500, 100] }]);
+        }
+        one(&given, "move.hand")
+    };
+    assert_eq!(hand(json!({}), 20.0).status, Status::NotNeeded);
+    assert_eq!(hand(json!({ "hand_reach_mm": 250 }), 0.0).status, Status::NotNeeded);
+    assert_eq!(hand(json!({ "hand_reach_mm": 250 }), 23.0).status, Status::Holds);
+    assert_eq!(hand(json!({ "hand_reach_mm": 250 }), 23.1).status, Status::Fails);
+    assert_eq!(hand(json!({ "hand_reach_mm": 251 }), 23.0).status, Status::Fails);
 }

@@ -1,4 +1,4 @@
-"""Check values of moving by hand arithmetic: sills, ramps, braking, forks.
+"""Check values of moving by hand arithmetic: sills, ramps, braking, forks, carriers, lifting by hand.
 
 Prints moving-derived.json. Plain Python, and nothing of the engine is read.
 """
@@ -56,5 +56,35 @@ BLOCKS.append(block("forks spread over 700 mm, centre 50 mm beside their middle"
                     project(1000, {"fork_spread_mm": spread, "fork_height_mm": 85, "entry_height_mm": 100}, beside),
                     [value("moving/forks/a_side", tips, 4, "g"), value("moving/forks/u", 0.1 / tips, 4),
                      value("moving/entry/u", 0.85, 4)]))
+
+for slope in (0.0, 0.05):
+    angle = atan(slope)
+    push = 4000 * G * (sin(angle) + 0.02 * cos(angle))
+    BLOCKS.append(block(f"4000 kg kept in motion on a slope of {slope:.4f}", "Our own statics along the slope; limits of HSE L23", ["move.keep"],
+                        project(4000, {"slope": slope, "people": 1}),
+                        [value("moving/keep/F", push, 2, "N"), value("moving/keep/F_1", 100, 0, "N"), value("moving/keep/u", push / 100, 4)]))
+# Carried 200 mm up on wheels 1100 by 700 mm apart; feet 900 by 800 mm apart, centre 30 mm to the side and 1 m above them.
+for along, slope, brake in (("front-to-rear", 0.0, 0.3), ("side-to-side", 0.0, 0.3), ("front-to-rear", 0.04, 0.1)):
+    feet = {"front-to-rear": (HALF_DEPTH, 450 - 30.0), "side-to-side": (450 - 30.0, HALF_DEPTH)}[along]
+    beside = {"front-to-rear": (0.0, 30.0), "side-to-side": (30.0, 0.0)}[along]
+    run = sqrt(1 + slope ** 2)
+    brakes = (min((550 - beside[0]) / 1200, feet[0] / 1000) - slope) / run
+    turns = min((350 - beside[1]) / 1200, feet[1] / 1000)
+    BLOCKS.append(block(f"guided vehicle that travels {along} on a slope of {slope}", "Our own statics: moments about the feet and about the wheels",
+                        ["move.carrier", "move.deck"],
+                        project(1000, {"carrier": "guided-vehicle", "carrier_travels": along, "carrier_length_mm": 1100, "carrier_width_mm": 700,
+                                       "deck_height_mm": 200, "slope": slope, "brake_g": brake, "turn_g": 0.2}, 30.0),
+                        [value("moving/carrier/a_1", brakes, 5, "g"), value("moving/carrier/a_2", turns, 5, "g"),
+                         value("moving/carrier/u", max(brake / brakes, 0.2 / turns), 4),
+                         value("moving/deck/a_s", (0.2 - slope) / run, 5, "g"), value("moving/deck/u", max(brake, 0.2) * run / (0.2 - slope), 4)]))
+for reach, at, by, turn, grip in ((400, 500, 500, 0, 1), (200, 750, 0, 0, 1), (630, 1750, 1750, 135, 0.9)):
+    hm, vm = min(1, 25 / (reach / 10)), 1 - 0.003 * abs(at / 10 - 75)
+    dm, am = 0.82 + 4.5 / max(by / 10, 25), 1 - 0.0032 * turn
+    rwl = 23 * hm * vm * dm * am * grip
+    given = project(400, {"hand_reach_mm": reach, "hand_from_mm": at, "hand_by_mm": by, "hand_turn_deg": turn, "hand_grip_factor": grip})
+    given["contents"] = [{"name": "tray", "mass_kg": 10, "bottom_mm": 300, "size_mm": [500, 500, 100]}]
+    BLOCKS.append(block(f"a tray lifted by hand, {reach} mm away and {at} mm up",
+                        "Our own arithmetic of the revised NIOSH equation, from memory: 23 kg with 25/H, 1 - 0.003 |V - 75|, 0.82 + 4.5/D, 1 - 0.0032 A in cm and degrees",
+                        ["move.hand"], given, [value("moving/hand/RWL", rwl, 2, "kg"), value("moving/hand/u", 10 / rwl, 4)]))
 
 print("[\n  " + ",\n  ".join(json.dumps(one) for one in BLOCKS) + "\n]")

@@ -183,11 +183,15 @@ checks! {
     FrameRails "frame.rails" "rails" Mass "Frame: rails under the heaviest content";
     FrameLatch "frame.latch" "latch" Force "Frame: latch of the heaviest content";
     MovePush "move.push" "push" Force "Moving: pushing it off";
+    MoveKeep "move.keep" "keep" Force "Moving: keeping it in motion";
     MoveSill "move.sill" "sill" Force "Moving: over the highest sill";
     MoveBrake "move.brake" "brake" Acceleration "Moving: braking on the steepest ramp";
     MoveTruck "move.truck" "truck" Mass "Moving: what the fork truck may lift";
     MoveForks "move.forks" "forks" Acceleration "Moving: tipping sideways off the forks";
     MoveEntry "move.entry" "entry" Length "Moving: forks under the base";
+    MoveCarrier "move.carrier" "carrier" Acceleration "Moving: tipping with a pallet truck or guided vehicle";
+    MoveDeck "move.deck" "deck" Acceleration "Moving: sliding on the forks or deck of a carrier";
+    MoveHand "move.hand" "hand" Mass "Moving: the heaviest content lifted by hand";
     MoveRoad "move.road" "road" Acceleration "Moving: standing unrestrained on a vehicle";
     LiftCentre "lift.centre" "centre" Length "Lifting: centre of gravity below the lifting points";
     LiftTilt "lift.tilt" "tilt" Angle "Lifting: tilt until the centre of gravity hangs below the hook";

@@ -15,7 +15,7 @@ use crate::load_out::Content;
 use crate::rules::anchor::Finding;
 
 /// The checks of the frame, of moving and of lifting.
-pub const CHECKS: [CheckId; 20] = [
+pub const CHECKS: [CheckId; 24] = [
     CheckId::FramePeriod,
     CheckId::FrameBrace,
     CheckId::FrameGap,
@@ -23,11 +23,15 @@ pub const CHECKS: [CheckId; 20] = [
     CheckId::FrameRails,
     CheckId::FrameLatch,
     CheckId::MovePush,
+    CheckId::MoveKeep,
     CheckId::MoveSill,
     CheckId::MoveBrake,
     CheckId::MoveTruck,
     CheckId::MoveForks,
     CheckId::MoveEntry,
+    CheckId::MoveCarrier,
+    CheckId::MoveDeck,
+    CheckId::MoveHand,
     CheckId::MoveRoad,
     CheckId::LiftCentre,
     CheckId::LiftTilt,
@@ -66,7 +70,9 @@ pub fn check(bench: &Bench, state: usize, sheet: &mut Sheet, findings: &mut Vec<
     }
     if let Some(values) = &project.moving {
         let size_mm = [project.cabinet.width_mm, project.cabinet.depth_mm];
-        Moved { mass_kg, centre_mm, hull: bench.supports[0].feet_hull(), size_mm, values }.check(sheet, findings);
+        let heaviest_kg = project.contents.iter().map(|content| content.mass_kg).fold(0.0, f64::max);
+        let hull = bench.supports[0].feet_hull();
+        Moved { mass_kg, centre_mm, hull, size_mm, heaviest_kg, values }.check(sheet, findings);
     }
     if let Some(values) = &project.lifting {
         Hung { mass_kg, centre_mm, points: &project.cabinet.lifting_points, values }.check(sheet, findings);

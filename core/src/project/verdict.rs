@@ -48,7 +48,12 @@ fn is_distance(check: &CheckTold) -> bool {
 pub fn role(check: CheckId) -> Role {
     match check {
         CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
-        CheckId::LiftTilt | CheckId::MoveRoad | CheckId::FramePeriod | CheckId::FootPressure => Role::Information,
+        CheckId::LiftTilt
+        | CheckId::MoveRoad
+        | CheckId::MoveDeck
+        | CheckId::MoveHand
+        | CheckId::FramePeriod
+        | CheckId::FootPressure => Role::Information,
         CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact | CheckId::FloorLeg => {
             Role::Information
         }

@@ -21,6 +21,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::checks::feet::TEXTS,
         &crate::checks::lifting::TEXTS,
         &crate::checks::moving::TEXTS,
+        &crate::checks::moving::CARRIER_TEXTS,
         &crate::frame::TEXTS,
         &crate::frame::ANGLE_TEXTS,
         &crate::frame::CANTILEVER_TEXTS,

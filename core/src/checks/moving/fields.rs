@@ -36,6 +36,30 @@ fields! {
         "Clear height under the base", "Between the floor and the underside that the forks lift.", "", [];
     TURN "turn_g" Number { kind: Kind::Acceleration, min: 0.0, max: 2.0 }, Is(0.1),
         "Sideways acceleration in a turn", "On the forks of a truck that turns slowly, from memory.", "common practice", [];
+    CARRIER "carrier" Choice(&["none", "pallet-truck", "guided-vehicle"]), Word(0),
+        "Carried on", "A pallet truck or a guided vehicle carries it higher up, on its own wheels, and brakes and turns with it.", "", ["neither of these", "a pallet truck", "a guided vehicle"];
+    CARRIER_ALONG "carrier_travels" Choice(&["front-to-rear", "side-to-side"]), Word(0),
+        "Which way it travels", "Seen from the cabinet, whose middle stands over the middle of the carrier.", "", ["front or rear first", "a side first"];
+    CARRIER_LENGTH "carrier_length_mm" Number { kind: Kind::Length, min: 100.0, max: 10_000.0 }, Unknown,
+        "Length of the carrier's wheels", "From its front wheels to its rear ones. With three wheels, twice the distance from the middle to the nearest side of their triangle.", "", [];
+    CARRIER_WIDTH "carrier_width_mm" Number { kind: Kind::Length, min: 100.0, max: 10_000.0 }, Unknown,
+        "Width of the carrier's wheels", "From its left wheels to its right ones; of a pallet truck those under its forks.", "", [];
+    DECK_HEIGHT "deck_height_mm" Number { kind: Kind::Length, min: 0.0, max: 3_000.0 }, Unknown,
+        "How high it is lifted", "Underside of the feet over the floor while it is carried.", "", [];
+    DECK_FRICTION "deck_friction" Number { kind: Kind::Number, min: 0.0, max: 1.5 }, Is(0.2),
+        "Friction on forks or deck", "0.2 for a bare deck; 0.6 on an anti-slip mat, from memory.", "EN 12195-1", [];
+    HAND_REACH "hand_reach_mm" Number { kind: Kind::Length, min: 100.0, max: 630.0 }, Unknown,
+        "Hands in front of the ankles", "Where contents are lifted in by hand: how far the hands are away from the middle of the ankles. Up to 630 mm.", "NIOSH 1994", [];
+    HAND_FROM "hand_from_mm" Number { kind: Kind::Length, min: 0.0, max: 1_750.0 }, Is(750.0),
+        "Hands above the floor", "Where the lift begins or ends, the worse of both.", "NIOSH 1994", [];
+    HAND_BY "hand_by_mm" Number { kind: Kind::Length, min: 0.0, max: 1_750.0 }, Is(250.0),
+        "Lifted by", "How far up or down it is lifted.", "NIOSH 1994", [];
+    HAND_TURN "hand_turn_deg" Number { kind: Kind::Number, min: 0.0, max: 135.0 }, Is(0.0),
+        "Twist of the body, degrees", "How far to the side it is lifted.", "NIOSH 1994", [];
+    HAND_OFTEN "hand_frequency_factor" Number { kind: Kind::Number, min: 0.05, max: 1.0 }, Is(1.0),
+        "Factor for how often", "1 for a lift now and then, less for many, by the tables of the document.", "NIOSH 1994", [];
+    HAND_GRIP "hand_grip_factor" Number { kind: Kind::Number, min: 0.9, max: 1.0 }, Is(1.0),
+        "Factor for the grip", "1 for handles, 0.9 for a poor grip, from memory.", "NIOSH 1994", [];
     TRANSPORT "transport" Choice(&["none", "road", "rail", "sea-a", "sea-b", "sea-c"]), Word(0),
         "Sent by", "What it is secured against on the way. Sea areas by the height of the waves.", "EN 12195-1",
         ["nothing of these", "road", "rail", "sea, area A", "sea, area B", "sea, area C"];

@@ -4,14 +4,17 @@
 //! safe limit; a truck has its own plate, which governs.
 
 mod brake;
+mod carrier;
 mod fields;
 mod forks;
+mod hand;
 mod push;
 mod road;
 mod sill;
 mod texts;
 mod truck;
 
+pub use carrier::TEXTS as CARRIER_TEXTS;
 pub use fields::{FIELD_TEXTS, FIELDS};
 pub use texts::TEXTS;
 
@@ -32,6 +35,8 @@ pub struct Moved<'a> {
     pub hull: &'a Hull,
     /// Width and depth of the cabinet.
     pub size_mm: [f64; 2],
+    /// The heaviest thing that is carried in by hand.
+    pub heaviest_kg: f64,
     /// What is known of the way, in the order of [`FIELDS`].
     pub values: &'a Values,
 }
@@ -43,11 +48,15 @@ impl Moved<'_> {
     pub fn check(&self, sheet: &mut Sheet, findings: &mut dyn Findings) {
         let mut find = |check, outcome| findings.find(Finding { check, subject: Subject::Whole, outcome });
         find(CheckId::MovePush, self.check_push(sheet));
+        find(CheckId::MoveKeep, self.check_keep(sheet));
         find(CheckId::MoveSill, self.check_sill(sheet));
         find(CheckId::MoveBrake, self.check_brake(sheet));
         find(CheckId::MoveTruck, self.check_truck(sheet));
         find(CheckId::MoveForks, self.check_forks(sheet));
         find(CheckId::MoveEntry, self.check_entry(sheet));
+        find(CheckId::MoveCarrier, self.check_carrier(sheet));
+        find(CheckId::MoveDeck, self.check_deck(sheet));
+        find(CheckId::MoveHand, self.check_hand(sheet));
         find(CheckId::MoveRoad, self.check_road(sheet));
     }
 

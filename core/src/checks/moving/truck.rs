@@ -1,5 +1,8 @@
 use super::{Moved, fields, texts::*};
-use crate::calc::{CheckId, Detail, Outcome, Sheet};
+use crate::calc::{CheckId, Detail, Outcome, Sheet, limit};
+
+/// On steeper grades the load travels uphill of the truck.
+const UPGRADE_FROM: f64 = 0.1;
 
 impl Moved<'_> {
     /// The mass against what the fork truck may lift at its distance, never more than the truck's rating.
@@ -19,6 +22,9 @@ impl Moved<'_> {
         }
         self.open(CheckId::MoveTruck, sheet);
         let mass = sheet.carry(M, self.mass_kg);
+        if limit::more(self.values.given(fields::SLOPE), UPGRADE_FROM) {
+            sheet.step(UPGRADE, 0.0);
+        }
         let rating = sheet.step(M_R, rating);
         let rated_at = sheet.step(C_R, rated_at);
         let away = sheet.detailed(C, away, || Detail::Shape(alloc::vec![[x, y]]));

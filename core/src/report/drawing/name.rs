@@ -87,11 +87,15 @@ steps! { 18 "drawing";
     SHORT_FRAME_RAILS "" Number (STATICS "" Derived) "rails": Name;
     SHORT_FRAME_LATCH "" Number (STATICS "" Derived) "latch": Name;
     SHORT_MOVE_PUSH "" Number (STATICS "" Derived) "pushing off": Name;
+    SHORT_MOVE_KEEP "" Number (STATICS "" Derived) "keeping it in motion": Name;
     SHORT_MOVE_SILL "" Number (STATICS "" Derived) "sill": Name;
     SHORT_MOVE_BRAKE "" Number (STATICS "" Derived) "braking": Name;
     SHORT_MOVE_TRUCK "" Number (STATICS "" Derived) "fork truck": Name;
     SHORT_MOVE_FORKS "" Number (STATICS "" Derived) "off the forks": Name;
     SHORT_MOVE_ENTRY "" Number (STATICS "" Derived) "forks under it": Name;
+    SHORT_MOVE_CARRIER "" Number (STATICS "" Derived) "on a carrier": Name;
+    SHORT_MOVE_DECK "" Number (STATICS "" Derived) "sliding on a carrier": Name;
+    SHORT_MOVE_HAND "" Number (STATICS "" Derived) "by hand": Name;
     SHORT_MOVE_ROAD "" Number (STATICS "" Derived) "on a vehicle": Name;
     SHORT_LIFT_CENTRE "" Number (STATICS "" Derived) "centre below points": Name;
     SHORT_LIFT_TILT "" Number (STATICS "" Derived) "tilt on the hook": Name;
@@ -160,11 +164,15 @@ pub fn short_name(check: CheckId) -> StepId {
         CheckId::FrameRails => SHORT_FRAME_RAILS,
         CheckId::FrameLatch => SHORT_FRAME_LATCH,
         CheckId::MovePush => SHORT_MOVE_PUSH,
+        CheckId::MoveKeep => SHORT_MOVE_KEEP,
         CheckId::MoveSill => SHORT_MOVE_SILL,
         CheckId::MoveBrake => SHORT_MOVE_BRAKE,
         CheckId::MoveTruck => SHORT_MOVE_TRUCK,
         CheckId::MoveForks => SHORT_MOVE_FORKS,
         CheckId::MoveEntry => SHORT_MOVE_ENTRY,
+        CheckId::MoveCarrier => SHORT_MOVE_CARRIER,
+        CheckId::MoveDeck => SHORT_MOVE_DECK,
+        CheckId::MoveHand => SHORT_MOVE_HAND,
         CheckId::MoveRoad => SHORT_MOVE_ROAD,
         CheckId::LiftCentre => SHORT_LIFT_CENTRE,
         CheckId::LiftTilt => SHORT_LIFT_TILT,
