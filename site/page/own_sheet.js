@@ -1,7 +1,8 @@
 // A sheet that is printed by itself from a chapter: title, fingerprint, cautions, and the studies of its worksheet.
 
 const OWN_SHEETS = {
-  "setting-out": { kicker: "Setting-out sheet", studies: ["setting-out", "as-built"] },
+  "setting-out": { kicker: "Setting-out sheet", studies: ["setting-out", "as-built"], signed: "Drilled by ____________________  Date ____________  Checked by ____________________" },
+  "zone-statement": { kicker: "Zone statement", studies: ["zone-statement"], signed: "Engineer ____________________  Signature ____________________  Date ____________" },
 };
 
 class OwnSheet {
@@ -56,6 +57,6 @@ class OwnSheet {
       make("div", { class: "paper-cautions" }, texts.cautions.map((caution) => make("p", { class: "caution", "data-caution": true }, caution))),
       make("p", {}, paragraphsOf(report.answer).filter((paragraph) => paragraph.topic !== "governs").map((paragraph) => paragraphText(paragraph)).flatMap((text) => [text, " "])),
       copies,
-      make("p", { class: "signed" }, "Drilled by ____________________  Date ____________  Checked by ____________________"));
+      make("p", { class: "signed" }, this.sheet.signed));
   }
 }

@@ -37,6 +37,7 @@ mod ways_of_standing;
 mod what_matters;
 mod what_would_hold;
 pub mod work;
+pub mod zone_statement;
 
 use alloc::vec::Vec;
 
@@ -111,6 +112,7 @@ pub static STUDIES: &[&Study] = &[
     &response_spectrum::STUDY,
     &ideas::STUDY,
     &side_by_side::STUDY,
+    &zone_statement::STUDY,
     &floor_level::STUDY,
     &spectra::STUDY,
     &rig::STUDY,
@@ -145,6 +147,7 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &response_spectrum::TEXT,
     &ideas::TEXT,
     &side_by_side::TEXT,
+    &zone_statement::TEXT,
     &floor_level::TEXT,
     &spectra::TEXT,
     &rig::TEXT,

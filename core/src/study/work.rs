@@ -2,7 +2,7 @@
 
 use alloc::boxed::Box;
 
-use super::{Shown, fragility, how_far, not_known, reorder, what_matters};
+use super::{Shown, fragility, how_far, not_known, reorder, what_matters, zone_statement};
 use crate::calc::StepId;
 use crate::project::Project;
 
@@ -26,6 +26,7 @@ pub static IN_PORTIONS: &[(&str, Begin)] = &[
     ("what-to-move-down", reorder::begin),
     ("fragility", fragility::begin),
     ("how-far", how_far::begin),
+    ("zone-statement", zone_statement::begin),
 ];
 
 /// How a study is begun in portions; none where it is done at once.

@@ -276,6 +276,15 @@ pub static KINDS: &[Kind] = &[
         checks: Some("lift."),
         studies: &["hook"],
     },
+    Kind {
+        word: "zone-statement",
+        title: "The zone statement",
+        views: &[],
+        topics: &[Topic::Bolted, Topic::Free],
+        tables: &[],
+        checks: None,
+        studies: &["zone-statement"],
+    },
 ];
 
 /// The kind of this word.

@@ -164,7 +164,8 @@ impl Filled {
         text
     }
 
-    fn text(&self, is_told: impl Fn(usize) -> bool) -> String {
+    /// Those of its inputs that are asked for, in the words of the file.
+    pub fn text(&self, is_told: impl Fn(usize) -> bool) -> String {
         let mut text = String::new();
         for (place, (field, value)) in self.rule.fields.iter().zip(&self.values.0).enumerate() {
             let written = match (value, field.shape) {
@@ -186,7 +187,7 @@ impl Filled {
 }
 
 /// A key in plain words, with the unit that is its last word.
-fn spoken(key: &str) -> (String, &'static str) {
+pub fn spoken(key: &str) -> (String, &'static str) {
     const UNITS: [(&str, &str); 4] = [("_mm", " mm"), ("_km", " km"), ("_m", " m"), ("_s", " s")];
     let unit = UNITS.iter().find(|(ending, _)| key.ends_with(ending));
     let name = unit.map_or(key, |(ending, _)| &key[..key.len() - ending.len()]);

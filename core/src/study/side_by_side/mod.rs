@@ -10,7 +10,7 @@ mod steps;
 use alloc::vec;
 use alloc::vec::Vec;
 
-pub use inputs::{Filled, fill, heights_m, storeys_of};
+pub use inputs::{Filled, fill, heights_m, spoken, storeys_of};
 pub use samples::sample;
 
 use super::{Picture, Shown, Study, StudyText};

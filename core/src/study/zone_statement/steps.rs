@@ -1,0 +1,60 @@
+//! What a zone statement is lettered with.
+
+use crate::calc::clause::{INPUT, STATICS};
+use crate::calc::steps;
+
+steps! { 210 "zone statement";
+    STATEMENT "" Number (STATICS "" Derived) "where it holds, and with how much aboard": Name;
+    RULE "" Number (INPUT "" Derived) "rule": Name;
+    SHAKING "" Number (INPUT "" Derived) "zone, or strength of shaking": Name;
+    NOW "" Number (STATICS "" Derived) "bolted, as loaded now": Name;
+    UTILISATION "" Number (STATICS "" Derived) "utilisation as loaded now": Name;
+    BOLTED "" Number (STATICS "" Derived) "bolted it holds up to aboard": Name;
+    SHARE "" Number (STATICS "" Derived) "that over the load now": Name;
+    GOVERNS "" Number (STATICS "" Derived) "what governs bolted": Name;
+    FREE "" Number (STATICS "" Derived) "free it stands up to aboard": Name;
+    FREE_GOVERNS "" Number (STATICS "" Derived) "what governs free": Name;
+    NOT_TRIED "" Number (STATICS "" Derived) "not tried": Name;
+    NOWHERE "" Number (STATICS "" Derived) "no load that was tried": Name;
+    TO_THE_END "" Number (STATICS "" Derived) "every load that was tried, up to 64 times": Name;
+    COMES_AND_GOES "" Number (STATICS "" Derived) "fails here, and holds again with more aboard": Name;
+    NOT_COVERED "" Number (STATICS "" Derived) "not covered": Name;
+    REFUSED "" Number (INPUT "" Derived) "the rule refuses this with the other inputs": Name;
+    NOTHING_ABOARD "" Number (INPUT "" Derived) "nothing aboard to scale": Name;
+    ABOUT "" Number (INPUT "" Derived) "the frame, its bolts and the concrete that this holds for": Name;
+    WHAT "" Number (INPUT "" Derived) "what": Name;
+    VALUE "" Number (INPUT "" Derived) "value": Name;
+    FRAME "" Number (INPUT "" Derived) "mass of the frame": Name;
+    ABOARD "" Number (INPUT "" Derived) "load aboard now": Name;
+    CENTRE "" Number (INPUT "" Derived) "height of the centre of gravity, full": Name;
+    BOLTS "" Number (INPUT "" Derived) "number of bolts": Name;
+    ANCHOR_RULE "" Number (INPUT "" Derived) "anchors by": Name;
+    CONCRETE "" Number (INPUT "" Derived) "strength of the concrete": Name;
+    THICKNESS "" Number (INPUT "" Derived) "thickness of the slab": Name;
+    CRACKED "" Number (INPUT "" Derived) "concrete": Name;
+    IS_CRACKED "" Number (INPUT "" Derived) "may be cracked": Name;
+    UNCRACKED "" Number (INPUT "" Derived) "stays uncracked": Name;
+    FRICTION "" Number (INPUT "" Derived) "friction under the feet": Name;
+    LEFT "" Number (INPUT "" Derived) "edge of the slab to the left of the middle": Name;
+    RIGHT "" Number (INPUT "" Derived) "edge of the slab to the right of the middle": Name;
+    FRONT "" Number (INPUT "" Derived) "edge of the slab in front of the middle": Name;
+    REAR "" Number (INPUT "" Derived) "edge of the slab behind the middle": Name;
+    FAR "" Number (INPUT "" Derived) "far": Name;
+    OTHERWISE "" Number (INPUT "" Derived) "bolts that differ from these": Name;
+    ASKED_WITH "" Number (INPUT "" Derived) "what each rule was asked with beside that": Name;
+    OWN "" Number (INPUT "" Derived) "from the project": Name;
+    TAKEN "" Number (INPUT "" Derived) "taken for this statement": Name;
+    LEFT_OUT "" Number (INPUT "" Derived) "rules that are not part of this statement": Name;
+    WHY "" Number (INPUT "" Derived) "why": Name;
+
+    INTERVALS "" Number (STATICS "" Derived) "at the lower end of an interval everything required holds, at its upper end it does not; both ends were assessed as the cabinet itself is": Reason;
+    SCALED "" Number (STATICS "" Derived) "the load is made larger or smaller by one factor on every content; where things stand in the frame, which of its states are asked, and the frame itself stay": Reason;
+    STRENGTHS "" Number (INPUT "" Derived) "rules without zones are asked at four round strengths, which are no zones; a place between two of them is not covered by the weaker": Reason;
+    NOT_A_PLACE "" Number (INPUT "" Derived) "soil, kind of component and height in the building are those listed below; a site with others needs its own check": Reason;
+    OTHER_FORMAT "" Number (INPUT "" Derived) "rules of another format than the anchors’ own say nothing about these bolts: their numbers are compared with other capacities, and no factor is made up between the two. Standing free is told for all": Reason;
+    ONLY_THIS "" Number (INPUT "" Derived) "it holds for these bolts in this concrete at these edges and for nothing else; floors, neighbours and openings only as far as the project gives them": Reason;
+    STOPPED "" Number (STATICS "" Derived) "the search was not finished: what says “not tried” is not known": Reason;
+    NOT_KNOWN "" Number (INPUT "" Derived) "the project leaves inputs open; this statement stands for what stands in for them, and for nothing else": Reason;
+    NOT_A_PERMIT "" Number (INPUT "" Derived) "a statement of a calculation and no permit: the engineer who signs it, and the code of the place, decide": Reason;
+    NOTHING "" Number (INPUT "" Derived) "there is no rule that can be asked for this project": Reason;
+}
