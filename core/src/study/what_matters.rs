@@ -9,7 +9,7 @@ use super::label::label;
 use super::work::Work;
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
-use crate::calc::{Kind, StepId, steps};
+use crate::calc::{Kind, StepId, number, steps};
 use crate::explore::{Group, Moved, Trial, WhatMatters};
 use crate::project::Project;
 use crate::report::figure::{Figure, FigurePart};
@@ -154,7 +154,10 @@ fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Figure> {
     let all = drawn.iter().flat_map(|(_, moved)| used(moved));
     let (low, high) = all.fold((now, now), |(low, high), used| (low.min(used), high.max(used)));
     // What is allowed is drawn where it is near.
-    let [low, high] = [low, if high < 1.0 && high > 0.7 { 1.0 } else { high }];
+    let high = if high < 1.0 && high > 0.7 { 1.0 } else { high };
+    // Demands are told rounded up, so the ends of the scale are numbers that stay what they are.
+    let [low, high] = [number::floor(100.0 * low) / 100.0, number::ceil(100.0 * high) / 100.0];
+    let told = |used: f64| Some((number::ceil(100.0 * used - 1e-9) / 100.0, Kind::Utilisation));
     let x = |used: f64| WIDE * (used - low) / (high - low).max(1e-9);
     let tall = PITCH * drawn.len() as f64;
     let mut parts = Vec::new();
@@ -168,12 +171,12 @@ fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Figure> {
         let name = PlotName::Text(label(&group.path));
         parts.push(FigurePart::Label { at_mm: [-NAMES, y + BAR / 4.0], name, value: None });
     }
-    parts.push(FigurePart::Line { class: "axis", ends_mm: [[-2.0 * NAMES, -BAR], [WIDE, -BAR]] });
+    parts.push(FigurePart::Line { class: "thin", ends_mm: [[-2.0 * NAMES, -BAR], [WIDE, -BAR]] });
     for (used, class, name) in [(now, "strong", NOW), (1.0, "dashed", LIMIT)] {
         if used >= low && used <= high {
             parts.push(FigurePart::Line { class, ends_mm: [[x(used), -BAR], [x(used), tall]] });
             let name = PlotName::Row(name);
-            let value = Some((used, Kind::Utilisation));
+            let value = told(used);
             parts.push(FigurePart::Arrow {
                 class: "thin",
                 from_mm: [x(used), tall + BAR],
@@ -185,7 +188,7 @@ fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Figure> {
     }
     for used in [low, high] {
         let name = PlotName::Text(String::new());
-        parts.push(FigurePart::Label { at_mm: [x(used), -2.0 * BAR], name, value: Some((used, Kind::Utilisation)) });
+        parts.push(FigurePart::Label { at_mm: [x(used), -2.0 * BAR], name, value: told(used) });
     }
     Some(Figure { name: BARS, parts })
 }
