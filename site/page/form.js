@@ -2,10 +2,11 @@
 
 const FORM_SECTIONS = [
   { id: "stands", title: "What stands there", parts: ["project", "cabinet", "frame", "content", "state"] },
-  { id: "floor", title: "What it stands on", parts: ["foot", "slab", "edges"] },
+  { id: "floor", title: "What it stands on", parts: ["foot", "slab", "edges", "boundary", "opening", "floor", "raised", "casters", "standing"] },
   { id: "shaken", title: "How hard it is shaken", parts: ["site", "motion", "shake_table"] },
-  { id: "holds", title: "What holds it down", parts: ["anchor", "anchorage", "drilling"] },
-  { id: "lifted", title: "What it is lifted by", parts: ["lifting_point"] },
+  { id: "holds", title: "What holds it down", parts: ["anchor", "anchorage", "drilling", "neighbour", "row"] },
+  { id: "frame", title: "How its frame is built", parts: ["structure"] },
+  { id: "lifted", title: "How it comes to its place", parts: ["moving", "lifting_point", "lifting"] },
 ];
 // Keys of the file itself that nobody types.
 const UNTYPED_KEYS = { project: ["format", "written_by", "last_answer"] };
@@ -29,8 +30,9 @@ class Form {
 
   refresh() {
     for (const block of this.blocks.values()) {
-      // The edges belong to the slab and come and go with it.
-      if (block.part.id === "edges") block.element.hidden = this.seat.project().at("slab") === undefined;
+      // What belongs to a part comes and goes with it: the edges with the slab.
+      const owner = keysOf(block.part.path.replace("[]", "")).slice(0, -1);
+      if (owner.length > 0) block.element.hidden = this.seat.project().at(pathOf(owner)) === undefined;
       block.refresh();
     }
   }

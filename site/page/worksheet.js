@@ -20,6 +20,7 @@ const WORKSHEET_KINDS = {
   "uneven-floor": { title: "What an uneven floor does", fields: ["cabinet.feet[*].gap_mm"], topics: [], studies: ["uneven-floor"] },
   "row-of-cabinets": { title: "A row of cabinets", fields: ["floor.pitch_mm", "floor.aisle_load_mpa"], topics: [], studies: ["row-of-cabinets"] },
   "ask-the-owner": { title: "What to ask the owner of the floor", topics: [], studies: ["ask-the-owner"] },
+  row: { title: "Side by side", fields: ["row.cabinets", "row.pitch_mm", "row.tied", "row.tie_height_mm"], topics: [], studies: ["cabinets-in-a-row"] },
   frame: { title: "How stiff the frame is", fields: ["structure.*"], checks: /^frame\./, topics: ["bolted"], studies: ["sway"] },
   "not-known": { title: "What you do not know", fields: ["anchorage.embedment_mm", "slab.strength_mpa", "slab.cracked", "cabinet.frame.mass_kg"], topics: ["bolted"], studies: ["not-known"] },
   "what-matters": { title: "What matters most", topics: ["bolted"], studies: ["what-matters"] },

@@ -166,6 +166,20 @@ fn every_part_of_the_page_is_listed() {
 }
 
 #[test]
+fn every_part_of_a_project_file_stands_once_in_the_form() {
+    let form = include_str!("../../site/page/form.js");
+    let sections = between(form, "const FORM_SECTIONS = [", "];")[0];
+    let listed: Vec<&str> =
+        between(sections, "parts: [", "]").into_iter().flat_map(|list| between(list, "\"", "\"")).collect();
+    let listed: Vec<&str> =
+        listed.into_iter().filter(|id| id.trim_matches([',', ' ']) == *id && !id.is_empty()).collect();
+    for part in steadfoot::project::parts::PARTS {
+        assert_eq!(listed.iter().filter(|id| **id == part.id).count(), 1, "{}", part.id);
+    }
+    assert_eq!(listed.len(), steadfoot::project::parts::PARTS.len());
+}
+
+#[test]
 fn every_part_keeps_its_budget() {
     let over: Vec<_> = site().sizes.0.iter().filter(|size| !size.passes()).collect();
     assert!(over.is_empty(), "over budget by more than 5 %: {over:#?}\n{}", site().sizes);

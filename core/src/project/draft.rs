@@ -3,7 +3,7 @@
 use crate::calc::order::put_in_order;
 use alloc::vec::Vec;
 
-use super::{drilling, neighbour};
+use super::{drilling, neighbour, row};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::{lifting, moving};
 use crate::floor;
@@ -37,6 +37,7 @@ pub struct Draft<'n> {
     pub casters: Option<Item<'n>>,
     pub standing: Option<Item<'n>>,
     pub neighbours: Vec<Item<'n>>,
+    pub row: Option<Item<'n>>,
     pub drilling: Option<Item<'n>>,
     pub motion: Option<Item<'n>>,
     pub site: Option<Ruled<'n, DemandRule>>,
@@ -76,6 +77,7 @@ const PROJECT_PARTS: Others = Others::Only(&[
     "site",
     "anchorage",
     "neighbours",
+    "row",
     "drilling",
     "motion",
     "structure",
@@ -130,6 +132,7 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         standing: standing.map(|spot| item(reader, spot, floor::standing::FIELDS, NO_OTHERS)),
         floor,
         neighbours,
+        row: root.member("row").map(|spot| item(reader, spot, row::FIELDS, NO_OTHERS)),
         drilling: root.member("drilling").map(|spot| item(reader, spot, drilling::FIELDS, NO_OTHERS)),
         motion,
         site,

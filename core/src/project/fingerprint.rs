@@ -10,7 +10,7 @@ use alloc::string::String;
 use sha2::{Digest, Sha256};
 
 use super::draft::{Draft, Item};
-use super::{drilling, neighbour};
+use super::{drilling, neighbour, row};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::{lifting, moving};
 use crate::floor;
@@ -44,6 +44,7 @@ pub fn fingerprint(draft: &Draft, open: &[Open]) -> String {
     canonical.items(&draft.boundary, boundary::FIELDS);
     canonical.items(&draft.openings, opening::FIELDS);
     canonical.items(&draft.neighbours, neighbour::FIELDS);
+    canonical.items(&draft.row, row::FIELDS);
     canonical.items(&draft.drilling, drilling::FIELDS);
     canonical.items(&draft.motion, crate::motion::setting::FIELDS);
     canonical.items(&draft.floor, floor::FIELDS);

@@ -21,6 +21,7 @@ pub mod parts;
 mod picture;
 mod read;
 mod rose;
+pub mod row;
 pub mod schema;
 mod self_check;
 mod surroundings;
@@ -86,6 +87,8 @@ pub struct Project {
     pub anchorage: Option<Anchorage>,
     /// The same cabinet standing again nearby, bolted into the same slab.
     pub neighbours: Vec<Neighbour>,
+    /// Whether it stands in a row of its own kind; only the study of rows asks.
+    pub row: Option<row::Row>,
     /// The holes as the maker of the anchor asks for them.
     pub drilling: Option<Drilling>,
     /// How its frame is built, by the fields of [`crate::frame`]; without it, the frame is not checked.

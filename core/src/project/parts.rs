@@ -2,7 +2,7 @@
 //!
 //! Only native code refers to it; the builder bakes it for the page.
 
-use super::{drilling, neighbour};
+use super::{drilling, neighbour, row};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::checks::{lifting, moving};
 use crate::floor;
@@ -328,6 +328,18 @@ pub static PARTS: &[Part] = &[
         noun: "neighbour",
         help: "The same cabinet standing again nearby, bolted into the same slab. One motion shakes all, so its anchors pull at the same time and as hard; what is told is about this cabinet.",
         fresh: r#"{"name": "neighbour", "at_mm": [1200, 0]}"#,
+    },
+    Part {
+        id: "row",
+        path: "row",
+        presence: Presence::Optional,
+        fields: row::FIELDS,
+        texts: row::FIELD_TEXTS,
+        rules: Rules::None,
+        title: "A row of this cabinet",
+        noun: "row",
+        help: "The same cabinet again and again, side by side, tied to each other or not. Asked by the study of rows only; everything else is told of this cabinet by itself.",
+        fresh: r#"{"cabinets": 3, "pitch_mm": 1200, "tied": "no"}"#,
     },
     Part {
         id: "structure",

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::draft::{Draft, Item, draft};
 use super::{Anchorage, FORMAT, FORMAT_NAME, PART_FILLED, Project, Site, TITLE, WRITTEN_BY};
-use super::{Drilling, Neighbour, neighbour};
+use super::{Drilling, Neighbour, neighbour, row::Row};
 use super::{agreement::agreement, fingerprint::fingerprint};
 use crate::cabinet::{self, Anchor, Cabinet, Foot, Frame, LiftingPoint, Stem, anchor, foot, frame, lifting_point};
 use crate::calc::System;
@@ -173,6 +173,7 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
         anchorage: draft
             .anchorage
             .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.values })),
+        row: draft.row.map(|row| Row::new(&row.values)),
         drilling: draft.drilling.map(|drilling| Drilling::new(&drilling.values)),
         floor: draft.floor.map(|floor| Floor {
             values: floor.values,

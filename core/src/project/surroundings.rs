@@ -4,7 +4,7 @@ use alloc::format;
 
 use super::agreement::{APART_MM, overlap, slab_outline};
 use super::draft::Draft;
-use super::neighbour;
+use super::{neighbour, row};
 use crate::cabinet::{self, anchor, foot};
 use crate::geometry::{Point, Rectangle, Size};
 use crate::input::{Problem, Reader};
@@ -15,6 +15,7 @@ pub fn surroundings(reader: &mut Reader, draft: &Draft) {
     openings(reader, draft);
     boundaries(reader, draft);
     neighbours(reader, draft);
+    row(reader, draft);
 }
 
 /// Nothing stands in or over an opening.
@@ -61,6 +62,17 @@ fn boundaries(reader: &mut Reader, draft: &Draft) {
 
 pub(super) fn is_inside(outline: &Rectangle, at: Point) -> bool {
     outline.left_mm < at.x_mm && at.x_mm < outline.right_mm && outline.front_mm < at.y_mm && at.y_mm < outline.rear_mm
+}
+
+/// Cabinets of a row do not stand in each other.
+fn row(reader: &mut Reader, draft: &Draft) {
+    let Some(item) = &draft.row else { return };
+    let width_mm = draft.cabinet.as_ref().and_then(|cabinet| cabinet.values.number(cabinet::WIDTH));
+    if let (Some(pitch_mm), Some(width_mm)) = (item.values.number(row::PITCH), width_mm)
+        && pitch_mm < width_mm
+    {
+        reader.member_fault(&item.spot, row::FIELDS[row::PITCH].key, Problem::OnOnePlace, "at least cabinet.width_mm");
+    }
 }
 
 /// A neighbour stands beside the cabinet and not in it, and its anchors stand in the slab, clear of ours.

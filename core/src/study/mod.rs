@@ -5,6 +5,7 @@ mod anchor_section;
 mod as_built;
 mod ask_the_owner;
 mod breakout_profile;
+mod cabinets_in_a_row;
 mod floor_level;
 mod floor_shown;
 mod fragility;
@@ -32,6 +33,7 @@ mod standing;
 mod stiffness;
 mod strength;
 mod sway;
+mod tied_at_top;
 mod uneven_floor;
 mod ways_of_standing;
 mod what_matters;
@@ -123,6 +125,7 @@ pub static STUDIES: &[&Study] = &[
     &row_of_cabinets::STUDY,
     &slab_forms::STUDY,
     &ask_the_owner::STUDY,
+    &cabinets_in_a_row::STUDY,
     &sway::STUDY,
     &hook::STUDY,
 ];
@@ -158,6 +161,7 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &row_of_cabinets::TEXT,
     &slab_forms::TEXT,
     &ask_the_owner::TEXT,
+    &cabinets_in_a_row::TEXT,
     &sway::TEXT,
     &hook::TEXT,
 ];

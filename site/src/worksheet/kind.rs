@@ -205,6 +205,15 @@ pub static KINDS: &[Kind] = &[
         studies: &["ask-the-owner"],
     },
     Kind {
+        word: "row",
+        title: "Side by side",
+        views: &[],
+        topics: &[],
+        tables: &[],
+        checks: None,
+        studies: &["cabinets-in-a-row"],
+    },
+    Kind {
         word: "frame",
         title: "How stiff the frame is",
         views: &[],
