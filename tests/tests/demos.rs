@@ -180,6 +180,7 @@ const CLAIMS: &[Claim] = &[
         demo.report.verdict == Verdict::DoesNotHold
             && search.best.verdict == Verdict::Holds
             && heaviest(search.best.order[0]) >= heaviest(search.best.order[7])
+    }),
     ("53-four-in-a-row.json", |demo| {
         let study = steadfoot::study::study("cabinets-in-a-row").expect("a known study");
         let Ok(shown) = (study.make)(&demo.project, "") else { return false };
