@@ -43,6 +43,7 @@ fn formula_texts_of_motion_give_what_was_recorded() {
         &steadfoot::frame::CANTILEVER_TEXTS,
         &steadfoot::checks::thresholds::TEXTS,
         &steadfoot::checks::stability::TEXTS,
+        &steadfoot::checks::other_tests::TEXTS,
     ];
     let mut proof = Proof::of(&tables);
     for (_, block) in blocks().into_iter().filter(|(_, block)| block.runs == "motion") {

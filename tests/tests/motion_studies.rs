@@ -82,6 +82,13 @@ fn the_thresholds_of_every_side_are_those_of_the_checks() {
     assert_eq!(column(tests, "drawn out as far as it travels"), ["as the state has it", "as the state has it", "tray"]);
     let tilt: Vec<f64> = column(tests, "tilt of 10°, utilisation").iter().map(|text| text.parse().unwrap()).collect();
     assert!(tilt[2] > tilt[0]);
+    // The feet stand at the corners, so only what is drawn out can be pressed down beyond them.
+    let of = |name: &str| column(tests, name).iter().map(|text| text.parse::<f64>().unwrap()).collect::<Vec<_>>();
+    let down = of("800 N on what stands out");
+    assert!(down[0] == 0.0 && down[1] == 0.0 && down[2] > 0.0, "{down:?}");
+    let ratio = 15f64.to_radians().tan() / 10f64.to_radians().tan();
+    assert!(of("tilt of 15°").iter().zip(&tilt).all(|(steep, flat)| (steep / flat - ratio).abs() < 1e-12));
+    assert!(of("push with a fifth of the weight up to 2 m")[0] > 0.0);
 }
 
 #[test]

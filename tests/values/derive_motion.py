@@ -334,6 +334,12 @@ block("stability test of the empty frame", "IEC 62368-1:2018 8.6.2.2 (read in a 
       [value("s", 1200 * tan(pi / 18), 2, "mm"), value("t", 600, 1, "mm"), value("F", push, 1, "N"),
        value("M_o", push * 1.5 / 1e3, 4, "kN-m"), value("M_r", weight * 0.6 / 1e3, 4, "kN-m")])
 
+for mass, push in ((450, 250.0), (100, 0.2 * 100 * 9.80665)):
+    weight = mass * 9.80665
+    block(f"other stability tests of a frame of {mass} kg", "IEC 60950-1 4.1 and IEC 62368-1 8.6.5 (from memory), worked out by derive_motion.py",
+          {"ask": "stability test", "mass": f"{mass} kg", "width": "1.2 m", "depth": "1.2 m", "height": "2.4 m", "centre": "1.2 m"},
+          [value("u_1", 1200 * tan(pi / 12) / 600, 4), value("u_2", push * 2000 / (weight * 600), 4), value("u_3", 0, 1)])
+
 # Spectra of the ground by the codes, on each part and at the corners.
 def code(scale, rigid, top, corners, period):
     t_b, t_c, t_d = corners

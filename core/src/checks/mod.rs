@@ -6,6 +6,7 @@ pub mod feet;
 pub mod floor;
 pub mod lifting;
 pub mod moving;
+pub mod other_tests;
 pub mod stability;
 pub mod standing_free;
 pub mod stiffness;

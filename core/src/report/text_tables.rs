@@ -10,6 +10,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
         &crate::base_reactions::PRYING_TEXTS,
         &crate::checks::standing_free::TEXTS,
         &crate::checks::stability::TEXTS,
+        &crate::checks::other_tests::TEXTS,
         &crate::checks::thresholds::TEXTS,
         &crate::motion::BODY_TEXTS,
         &crate::motion::SLIDING_TEXTS,

@@ -8,6 +8,7 @@ use super::free_body::{self, NO_FEET, STATE, states};
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Kind, Outcome, Sheet, StepId, number, steps};
+use crate::checks::other_tests::{self, OtherTests, other_tests};
 use crate::checks::stability::Tested;
 use crate::checks::thresholds::{FRICTION_BAN, Stand, thresholds};
 use crate::geometry::Point;
@@ -30,6 +31,10 @@ steps! { 180 "standing study";
     TESTS "" Number (STATICS "IEC 62368-1:2018 8.6.2.2" Secondary) "stability tests of IEC 62368-1, one of which is asked for": Name;
     WORST "" Number (STATICS "" Derived) "worst towards": Name;
     TEST_TILT "" Number (STATICS "" Derived) "tilt of 10°, utilisation": Name;
+    TEST_TILT_15 "" Number (STATICS "IEC 62368-1:2018 8.6.5" Secondary) "tilt of 15°": Name;
+    TEST_FIFTH "" Number (STATICS "IEC 60950-1 4.1" Memory) "push with a fifth of the weight up to 2 m": Name;
+    TEST_800 "" Number (STATICS "IEC 60950-1 4.1" Memory) "800 N on what stands out": Name;
+    OTHERS "" Number (STATICS "IEC 60950-1 4.1, IEC 62368-1 8.6.3 and 8.6.5" Memory) "the last three columns are tests of other clauses, each over its worst side: IEC 60950-1 4.1 pushes with a fifth of the weight, at most 250 N, and presses 800 N on level surfaces up to 1 m above the floor, here on whatever stands out; IEC 62368-1 asks for the same push of what is moved on casters or may do more harm, or for a tilt of 15°": Reason;
     TEST_PUSH "" Number (STATICS "" Derived) "push with load, utilisation": Name;
     DRAWN "" Number (INPUT "contents" Derived) "drawn out as far as it travels": Name;
     ALL_DRAWN "" Number (INPUT "contents" Derived) "everything": Name;
@@ -50,7 +55,7 @@ pub static TEXT: StudyText = StudyText {
     help: "Thresholds of every state towards every side, by weight and friction alone, on the slope that is given; and the \
            stability tests of equipment, also with drawers out. Statics of a rigid body: a short jolt may do less, a long \
            one no more.",
-    steps: &[&TEXTS, &free_body::TEXTS],
+    steps: &[&TEXTS, &free_body::TEXTS, &other_tests::TEXTS],
 };
 
 fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
@@ -60,16 +65,12 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     }
     let mut sheet = Sheet::told();
     let (table, pictured) = (thresholds_table(&bench, &mut sheet), picture(&bench));
-    let mut notes = vec![LOW_NOTE, FRICTION_BAN];
+    let tests = tests_table(&bench, &mut sheet);
+    let mut notes = vec![LOW_NOTE, FRICTION_BAN, OTHERS];
     if vertical(&bench) > 0.0 {
         notes.push(UNLOADED);
     }
-    Ok(Shown {
-        notes,
-        tables: vec![table, tests_table(&bench)],
-        pictures: vec![Picture::Plot(pictured)],
-        sections: sheet.sections,
-    })
+    Ok(Shown { notes, tables: vec![table, tests], pictures: vec![Picture::Plot(pictured)], sections: sheet.sections })
 }
 
 fn vertical(bench: &Bench) -> f64 {
@@ -140,7 +141,7 @@ fn thresholds_table(bench: &Bench, sheet: &mut Sheet) -> Table {
 }
 
 /// Every state, and the full one with contents drawn out as far as they travel.
-fn tests_table(bench: &Bench) -> Table {
+fn tests_table(bench: &Bench, sheet: &mut Sheet) -> Table {
     let project = bench.project;
     let mut rows = Vec::new();
     let mut add = |state: usize, drawn: Cell, tested: &Tested| {
@@ -154,8 +155,21 @@ fn tests_table(bench: &Bench) -> Table {
             }
         };
         let (tilt, push) = (one(CheckId::FreeTilt), one(CheckId::FreePush));
+        let sides = tested.sides();
+        let worst = |of: fn(&OtherTests) -> f64| {
+            let each = sides.iter().map(|side| of(&other_tests(tested, side, &mut Sheet::quiet())));
+            // Nothing is said over a side beyond which its centre stands: there it falls by itself.
+            let beyond = sides.iter().any(|side| !(side.reach_mm > 0.0));
+            if beyond { Cell::Nothing } else { Cell::Number(each.fold(0.0, f64::max)) }
+        };
+        let others = [worst(|found| found.tilt), worst(|found| found.push), worst(|found| found.down)];
+        if rows.is_empty() {
+            other_tests(tested, &tested.worst(CheckId::FreePush), sheet);
+        }
         let name = Cell::Text(bench.loads[state].name.clone());
-        rows.push(Line { cells: vec![name, drawn, Cell::Number(tilt.0), tilt.1, push.1], is_marked: tilt.2 && push.2 });
+        let mut cells = vec![name, drawn, Cell::Number(tilt.0), tilt.1, push.1];
+        cells.extend(others);
+        rows.push(Line { cells, is_marked: tilt.2 && push.2 });
     };
     for state in states(bench) {
         add(state, Cell::Name(AS_STATE), &bench.tested(state));
@@ -190,6 +204,9 @@ fn tests_table(bench: &Bench) -> Table {
         Column::nearest(WORST, Kind::Angle),
         Column::up(TEST_TILT, Kind::Utilisation),
         Column::up(TEST_PUSH, Kind::Utilisation),
+        Column::up(TEST_TILT_15, Kind::Utilisation),
+        Column::up(TEST_FIFTH, Kind::Utilisation),
+        Column::up(TEST_800, Kind::Utilisation),
     ];
     Table { name: TESTS, columns, rows }
 }

@@ -9,6 +9,7 @@
 
 use serde_json::Value as Json;
 use steadfoot::calc::{CheckId, Kind, Part, Section, Sheet, Subject, System};
+use steadfoot::checks::other_tests::other_tests;
 use steadfoot::checks::stability::Tested;
 use steadfoot::checks::thresholds::{Stand, thresholds};
 use steadfoot::frame::{Cantilevers, cantilever_period_s};
@@ -185,6 +186,7 @@ fn ask(asked: &Asked, sheet: &mut Sheet, answers: &mut Answers) -> Result<(), St
             for check in [CheckId::FreeTilt, CheckId::FreePush] {
                 tested.check(check, &tested.worst(check), sheet);
             }
+            other_tests(&tested, &tested.worst(CheckId::FreePush), sheet);
         }
         other => return Err(format!("motion is not asked for \"{other}\"")),
     }
