@@ -17,6 +17,7 @@ class LimitMap {
     this.work = null;
     this.cursor = null;
     this.opened = null;
+    this.standIn = make("div", { class: "stand-in" });
     this.pickers = make("div", { class: "map-choice" });
     this.progress = make("p", { class: "study-progress", hidden: true });
     this.frame = make("div", { class: "frame map-frame", tabindex: 0, role: "application", "aria-label": "Map. Arrow keys move, Page Up and Page Down jump, Home goes to the cabinet as it is, Enter opens the point.", "data-key": "map",
@@ -27,7 +28,7 @@ class LimitMap {
     this.panel = make("div", { class: "picked", hidden: true });
     this.numbers = make("div", {});
     this.table = make("details", { toggle: () => this.tell() }, make("summary", { "data-key": "map numbers" }, "The numbers"), this.numbers);
-    this.element = make("div", { class: "study limit-map", "data-study": "limit-map" }, this.pickers, this.progress,
+    this.element = make("div", { class: "study limit-map", "data-study": "limit-map" }, this.standIn, this.pickers, this.progress,
       make("figure", { class: "figure plot" }, this.frame, this.caption), make("div", { class: "map-read" }, this.reading, this.opener), this.panel, this.table);
     this.askLater = whenQuiet(MAP_DELAY_MS, () => this.begin());
   }
@@ -41,6 +42,7 @@ class LimitMap {
     this.pool.stop();
     this.known = engineSays((engine) => engine.knobs(assessment.text));
     this.settle();
+    fill(this.standIn, standInNote(assessment.report, JSON.parse(assessment.text)));
     this.renderPickers();
     this.askLater();
   }

@@ -12,7 +12,7 @@ use crate::calc::System;
 use crate::floor::Floor;
 use crate::geometry::Rectangle;
 use crate::geometry::{Point, Size};
-use crate::input::corner::{corners, settings};
+use crate::input::corner::{CORNERS_MAX, corner_count, corners, settings};
 use crate::input::open::{Open, Setting};
 use crate::input::text::{self, Json, Trouble};
 use crate::input::{Fault, Given, Problem, Reader, Spot, Values};
@@ -20,6 +20,9 @@ use crate::load_out::{Content, State, content, state};
 use crate::motion::MotionSetting;
 use crate::shake_table::ShakeTable;
 use crate::slab::{self, Slab, edge, opening};
+
+/// Corners that are read to find one that may stand in.
+const STAND_INS_MAX: usize = 16;
 
 /// Reads a project file. The page, the command line and the tests all read here, so that all give the same faults.
 ///
@@ -43,7 +46,9 @@ pub fn read(text: &str, system: System) -> Result<Project, Vec<Fault>> {
         Ok(project) => return Ok(project),
         Err(refused) => refused,
     };
-    let mut others = corners(&refused.open);
+    // Not all of them: somebody may be typing, and waits.
+    let step = (corner_count(&refused.open).min(CORNERS_MAX as f64) as usize / STAND_INS_MAX) | 1;
+    let mut others = corners(&refused.open).step_by(step);
     let built = others.find_map(|values| attempt(text, system, &settings(&refused.open, &values)).ok());
     built.ok_or(refused.faults)
 }
