@@ -1,8 +1,9 @@
 // A sheet that is printed by itself from a chapter: title, fingerprint, cautions, and the studies of its worksheet.
 
 const OWN_SHEETS = {
-  "setting-out": { kicker: "Setting-out sheet", studies: ["setting-out", "as-built"], signed: "Drilled by ____________________  Date ____________  Checked by ____________________" },
-  "zone-statement": { kicker: "Zone statement", studies: ["zone-statement"], signed: "Engineer ____________________  Signature ____________________  Date ____________" },
+  "setting-out": { kicker: "Setting-out sheet", studies: ["setting-out", "as-built"], answer: true, signed: "Drilled by ____________________  Date ____________  Checked by ____________________" },
+  "zone-statement": { kicker: "Zone statement", studies: ["zone-statement"], answer: true, signed: "Engineer ____________________  Signature ____________________  Date ____________" },
+  "ask-the-owner": { kicker: "What to ask the owner of the floor", studies: [], block: ".owner-questions", answer: false, signed: "Answered by ____________________  For ____________________  Date ____________" },
 };
 
 class OwnSheet {
@@ -45,6 +46,7 @@ class OwnSheet {
 
   make() {
     const { report } = this.assessment;
+    const { block, answer, signed, kicker } = this.sheet;
     const { tree } = this.host.project();
     const title = typeof tree.title === "string" && tree.title !== "" ? tree.title : "Cabinet without a title";
     const copies = this.bodies().filter((study) => study.dataset.shown === "true").map((study) => {
@@ -52,11 +54,13 @@ class OwnSheet {
       for (const button of copy.querySelectorAll("button, .study-working")) button.remove();
       return copy;
     });
+    if (block) copies.push(this.host.shadowRoot.querySelector(block).cloneNode(true));
+    this.paper.classList.toggle("one-page", Boolean(block));
     fill(this.paper,
-      make("p", { class: "kicker" }, this.sheet.kicker), make("h1", {}, title), identityLines(report),
+      make("p", { class: "kicker" }, kicker), make("h1", {}, title), identityLines(report),
       make("div", { class: "paper-cautions" }, texts.cautions.map((caution) => make("p", { class: "caution", "data-caution": true }, caution))),
-      make("p", {}, paragraphsOf(report.answer).filter((paragraph) => paragraph.topic !== "governs").map((paragraph) => paragraphText(paragraph)).flatMap((text) => [text, " "])),
+      answer && make("p", {}, paragraphsOf(report.answer).filter((paragraph) => paragraph.topic !== "governs").map((paragraph) => paragraphText(paragraph)).flatMap((text) => [text, " "])),
       copies,
-      make("p", { class: "signed" }, this.sheet.signed));
+      make("p", { class: "signed" }, signed));
   }
 }

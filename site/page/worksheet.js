@@ -19,8 +19,8 @@ const WORKSHEET_KINDS = {
   "bolt-stiffness": { title: "What soft feet and stiff bolts do", fields: ["cabinet.feet[*].pad_stiffness_n_per_mm", "cabinet.anchors[*].clip_stiffness_n_per_mm"], topics: [], studies: ["stiffness"] },
   "uneven-floor": { title: "What an uneven floor does", fields: ["cabinet.feet[*].gap_mm"], topics: [], studies: ["uneven-floor"] },
   "row-of-cabinets": { title: "A row of cabinets", fields: ["floor.pitch_mm", "floor.aisle_load_mpa"], topics: [], studies: ["row-of-cabinets"] },
-  "ask-the-owner": { title: "What to ask the owner of the floor", topics: [], studies: ["ask-the-owner"] },
   row: { title: "Side by side", fields: ["row.cabinets", "row.pitch_mm", "row.tied", "row.tie_height_mm"], topics: [], studies: ["cabinets-in-a-row"] },
+  "ask-the-owner": { title: "Questions to send", topics: [], asks: true, sheet: "ask-the-owner" },
   frame: { title: "How stiff the frame is", fields: ["structure.*"], checks: /^frame\./, topics: ["bolted"], studies: ["sway"] },
   "not-known": { title: "What you do not know", fields: ["anchorage.embedment_mm", "slab.strength_mpa", "slab.cracked", "cabinet.frame.mass_kg"], topics: ["bolted"], studies: ["not-known"] },
   "what-matters": { title: "What matters most", topics: ["bolted"], studies: ["what-matters"] },
@@ -159,6 +159,7 @@ class SteadfootWorksheet extends HTMLElement {
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
       kind.studies && this.with(new OpenStudies(kind.studies, () => this.project())),
+      kind.asks && this.with(new OwnerQuestions()),
       kind.sheet && this.with(new OwnSheet(this, kind.sheet)));
     const notKnown = this.with(this.notKnown());
     return [

@@ -11,6 +11,7 @@ mod examples;
 mod kind;
 mod math;
 mod number;
+mod owner;
 mod rules;
 mod scale;
 mod still;

@@ -4,6 +4,7 @@ mod agreement;
 mod anchored;
 pub mod approval;
 mod as_built;
+pub mod asked;
 mod assess;
 pub mod bench;
 mod buildable;

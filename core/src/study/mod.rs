@@ -3,7 +3,6 @@
 mod anchor_modes;
 mod anchor_section;
 mod as_built;
-mod ask_the_owner;
 mod breakout_profile;
 mod cabinets_in_a_row;
 mod floor_level;
@@ -124,7 +123,6 @@ pub static STUDIES: &[&Study] = &[
     &uneven_floor::STUDY,
     &row_of_cabinets::STUDY,
     &slab_forms::STUDY,
-    &ask_the_owner::STUDY,
     &cabinets_in_a_row::STUDY,
     &sway::STUDY,
     &hook::STUDY,
@@ -160,7 +158,6 @@ pub static STUDY_TEXTS: &[&StudyText] = &[
     &uneven_floor::TEXT,
     &row_of_cabinets::TEXT,
     &slab_forms::TEXT,
-    &ask_the_owner::TEXT,
     &cabinets_in_a_row::TEXT,
     &sway::TEXT,
     &hook::TEXT,

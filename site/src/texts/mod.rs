@@ -7,6 +7,9 @@ use std::{fs, path::Path};
 
 use anyhow::{Context, ensure};
 use serde_json::{Value, json};
+use steadfoot::calc::CheckId;
+use steadfoot::project::asked::{ASKED, Put};
+use steadfoot::report::drawing::short_name;
 use steadfoot::study::STUDY_TEXTS;
 
 /// Everything that the page finds in `texts`.
@@ -28,6 +31,8 @@ pub fn texts() -> Value {
         "parts": form::parts(),
         "rules": form::rules(),
         "studies": studies(),
+        "asked": asked(),
+        "not_of_site": steadfoot::project::asked::NOT_OF_SITE,
         "cautions": steadfoot::report::cautions::CAUTIONS,
     })
 }
@@ -36,6 +41,25 @@ pub fn texts() -> Value {
 fn studies() -> Value {
     let told = STUDY_TEXTS.iter().map(|text| json!({ "id": text.id, "title": text.title, "help": text.help }));
     Value::Array(told.collect())
+}
+
+/// What the owner of the floor is asked, in order, with the short names of the checks that wait for it.
+fn asked() -> Value {
+    let told = ASKED.iter().map(|asked| {
+        let put = match asked.put {
+            Put::Always => "always",
+            Put::OnGround => "on-ground",
+            Put::Suspended => "suspended",
+        };
+        json!({ "part": asked.part, "key": asked.key, "put": put, "instead": asked.is_instead, "why": waiting(asked.checks) })
+    });
+    Value::Array(told.collect())
+}
+
+/// The short names of checks, one after the other.
+pub fn waiting(checks: &[CheckId]) -> String {
+    let names = checks.iter().filter_map(|&check| steadfoot::study::text(short_name(check))).map(|row| row.what);
+    names.collect::<Vec<_>>().join(", ")
 }
 
 /// What each example teaches, by its file.

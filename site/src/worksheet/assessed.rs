@@ -19,6 +19,8 @@ pub struct Assessed {
     /// What it teaches, for an example of `demo-configs`.
     pub claim: String,
     pub project: Project,
+    /// The project file that it was read from.
+    pub text: String,
     pub report: Report,
     limits: OnceLock<Vec<Limit>>,
 }
@@ -72,7 +74,7 @@ impl Assessed {
         })?;
         let report = assess_open(&project);
         let title = if project.title.is_empty() { "a cabinet".into() } else { project.title.clone() };
-        Ok(Self { title, claim: String::new(), project, report, limits: OnceLock::new() })
+        Ok(Self { title, claim: String::new(), text: text.to_string(), project, report, limits: OnceLock::new() })
     }
 
     /// The check that governs.

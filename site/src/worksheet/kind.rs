@@ -197,12 +197,12 @@ pub static KINDS: &[Kind] = &[
     },
     Kind {
         word: "ask-the-owner",
-        title: "What to ask the owner of the floor",
+        title: "Questions to send",
         views: &[],
         topics: &[],
         tables: &[],
         checks: None,
-        studies: &["ask-the-owner"],
+        studies: &[],
     },
     Kind {
         word: "row",

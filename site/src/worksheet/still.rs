@@ -9,7 +9,7 @@ use super::assessed_tables::{cases, states};
 use super::check_list::{Headings, check_list};
 use super::drawings::{View, of_governing};
 use super::kind::{Kind, Table, kind};
-use super::{study, words};
+use super::{owner, study, words};
 use crate::document::escaped;
 
 /// The worksheet of a kind for the example that stands in it.
@@ -39,6 +39,9 @@ pub fn still(word: &str, config: &Value) -> anyhow::Result<String> {
     }
     for id in kind.studies {
         html += &study::of_project(id, &assessed.project)?;
+    }
+    if kind.word == "ask-the-owner" {
+        html += &owner::questions(&assessed)?;
     }
     if kind.word == "check" {
         html += "<h2>What was assessed</h2>\n";
