@@ -51,8 +51,9 @@ function question(asked, tree, isGiven) {
 }
 
 function questionRow(label, allowed, why, says) {
+  const isOpen = says === null || says.startsWith("to be asked");
   const cells = [textWithSymbols(label), allowed, why, says === null ? "to be asked" : says, null];
-  return make("tr", { class: says === null ? "marked" : null },
+  return make("tr", { class: isOpen ? "marked" : null },
     cells.map((cell, place) => make("td", { class: cell === null ? "room" : null, "data-label": QUESTION_HEADS[place] }, cell)));
 }
 
@@ -90,6 +91,9 @@ function withUnit(text, field) {
 
 function sayingOf(value, field) {
   if (value === undefined || value === null) return null;
+  // What is left open in the file is asked too, and the owner sees what it is thought to be.
+  if (Array.isArray(value.between)) return "to be asked: " + value.between.map((end) => sayingOf(end, field)).join(" to ");
+  if (Array.isArray(value.one_of)) return "to be asked: " + value.one_of.map((one) => sayingOf(one, field)).join(" or ");
   if (field.shape === "flag") return value === true ? "yes" : "no";
   if (field.shape === "choice") {
     const place = field.words.indexOf(value);

@@ -64,7 +64,6 @@ pub static ASKED: &[Asked] = &[
     asked("edges", "", Put::Always, &[AnchorEdge, AnchorTensionBreakout, SlabRestBending, SlabRestPunching]),
     asked("opening", "", Put::Always, &[AnchorTensionBreakout, SlabRestPunching]),
     asked("boundary", "", Put::Always, &[AnchorTensionBreakout]),
-    asked("slab", "cracked", Put::Always, &[AnchorTensionBreakout]),
     asked("slab", "friction", Put::Always, &[FreeSliding]),
     asked("floor", "kind", Put::Always, &[SlabRestBending, FloorArea]),
     asked("floor", "reinforcement", Put::Always, &[SlabRestBending, SlabRestPunching]),
@@ -106,6 +105,7 @@ const fn not(part: &'static str, key: &'static str, why: &'static str) -> NotAsk
 /// Fields of the same parts that no owner is asked for.
 #[rustfmt::skip]
 pub static NOT_ASKED: &[NotAsked] = &[
+    not("slab", "cracked", "in an earthquake anchors take concrete as cracked, whatever is said of it"),
     not("floor", "load_class", "how the weight is counted is the engineer's choice"),
     not("floor", "load_factors", "the frame of load factors is the engineer's choice"),
     not("floor", "poisson", "a usual value; the answer hardly feels it"),

@@ -85,6 +85,7 @@ enum Says {
 
 fn cells(label: &str, allowed: &str, why: &str, says: &Says) -> String {
     let (class, says) = match says {
+        Says::Given(text) if text.starts_with(TO_ASK) => (" class=\"marked\"", text.as_str()),
         Says::Given(text) => ("", text.as_str()),
         Says::ToAsk => (" class=\"marked\"", TO_ASK),
     };
@@ -170,6 +171,13 @@ fn shown(value: &Value, field: &Field, text: &FieldText) -> Option<String> {
         let unit = unit_text(kind, System::Si, field_reading(kind));
         format!("{} {unit}", field_text(number, kind, System::Si)).trim_end().to_string()
     };
+    // What is left open in the file is asked too, and the owner sees what it is thought to be.
+    for (key, joint) in [("between", " to "), ("one_of", " or ")] {
+        if let Some(list) = value[key].as_array() {
+            let each = list.iter().filter_map(|one| shown(one, field, text)).collect::<Vec<_>>();
+            return Some(format!("{TO_ASK}: {}", each.join(joint)));
+        }
+    }
     match field.shape {
         FieldShape::Number { kind, .. } => value.as_f64().map(|number| with_unit(number, kind)),
         FieldShape::Numbers { kind, .. } => value.as_array().map(|list| {
