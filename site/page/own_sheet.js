@@ -32,6 +32,12 @@ class OwnSheet {
       this.host.say("The sheet is still being worked out.");
       return;
     }
+    this.ready();
+    print();
+  }
+
+  // The sheet by itself, until the printer is done.
+  ready() {
     this.make();
     const root = document.documentElement;
     root.dataset.printing = "sheet";
@@ -41,7 +47,16 @@ class OwnSheet {
       this.host.toggleAttribute("data-printing", false);
       fill(this.paper);
     }, { once: true });
-    print();
+  }
+
+  // Printing the page prints the sheet. Returns what ends that.
+  listen() {
+    const before = () => {
+      const isShown = this.host.isConnected && !this.host.closest("[hidden]");
+      if (isShown && this.assessment.report !== null && !this.host.hasAttribute("data-printing")) this.ready();
+    };
+    addEventListener("beforeprint", before);
+    return () => removeEventListener("beforeprint", before);
   }
 
   make() {

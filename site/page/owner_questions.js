@@ -84,6 +84,12 @@ function typedText(number, field) {
   return engineSays((engine) => engine.field_text(number, field.kind, unitSystem.now));
 }
 
+// Groups of three in front of the decimal point, as the engine prints them.
+function inGroups(text) {
+  const [whole, ...rest] = text.split(".");
+  return [whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, "\u00a0"), ...rest].join(".");
+}
+
 function withUnit(text, field) {
   const unit = unitOfField(field);
   return unit === "" ? text : text + " " + unit;
@@ -107,7 +113,7 @@ function allowedText(field) {
   if (field.shape === "flag") return "yes or no";
   if (field.shape === "choice") return field.words.length > QUESTION_WORDS_MAX ? "one of the list" : field.words.map((word, place) => field.labels[place] || word).join("; ");
   if (field.min === undefined) return "a text";
-  const ends = withUnit(typedText(field.min, field) + " to " + typedText(field.max, field), field);
+  const ends = withUnit([field.min, field.max].map((end) => inGroups(typedText(end, field))).join(" to "), field);
   return field.shape === "numbers" ? field.count + " numbers, " + ends : ends;
 }
 

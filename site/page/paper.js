@@ -33,8 +33,8 @@ function identityLines(report) {
   const title = (rules, id) => (rules.find((rule) => rule.id === id) || { title: "none" }).title;
   return make("p", { class: "identity" },
     "Steadfoot engine ", report.engine, " · input ", make("span", { class: "fingerprint", "data-fingerprint": report.fingerprint }, report.fingerprint),
-    make("br"), "Demand: ", title(texts.rules.demand, report.demand_rule),
-    make("br"), "Anchors: ", title(texts.rules.anchor, report.anchor_rule));
+    make("br"), " Demand: ", title(texts.rules.demand, report.demand_rule),
+    make("br"), " Anchors: ", title(texts.rules.anchor, report.anchor_rule));
 }
 
 function faultsOnPaper(assessment, tree) {

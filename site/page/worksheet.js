@@ -74,6 +74,8 @@ class SteadfootWorksheet extends HTMLElement {
       openDesk.changed.add(() => this.update()),
     ];
     if (this.kind === "check") this.listenToPrinter();
+    // The page of questions is its sheet, whichever way it is printed.
+    if (this.kind === "ask-the-owner") this.stops.push(this.ownSheet.listen());
   }
 
   // The sheet is made when the page is printed, and weighs on nothing at other times.
@@ -160,7 +162,7 @@ class SteadfootWorksheet extends HTMLElement {
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
       kind.studies && this.with(new OpenStudies(kind.studies, () => this.project())),
       kind.asks && this.with(new OwnerQuestions()),
-      kind.sheet && this.with(new OwnSheet(this, kind.sheet)));
+      kind.sheet && this.with(this.ownSheet = new OwnSheet(this, kind.sheet)));
     const notKnown = this.with(this.notKnown());
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),

@@ -56,10 +56,10 @@ fn asked() -> Value {
     Value::Array(told.collect())
 }
 
-/// The short names of checks, one after the other.
+/// The short names of checks, one after the other; an answer that is waited for at rest is waited for in an earthquake too.
 pub fn waiting(checks: &[CheckId]) -> String {
-    let names = checks.iter().filter_map(|&check| steadfoot::study::text(short_name(check))).map(|row| row.what);
-    names.collect::<Vec<_>>().join(", ")
+    let names = checks.iter().filter_map(|&check| steadfoot::study::text(short_name(check)));
+    names.map(|row| row.what.trim_end_matches(", at rest").replace(", ", " ")).collect::<Vec<_>>().join(", ")
 }
 
 /// What each example teaches, by its file.

@@ -202,9 +202,25 @@ fn assumed(field: &Field, text: &FieldText) -> Option<String> {
     shown(&value, field, text)
 }
 
+/// Groups of three in front of the decimal point, as the engine prints them.
+fn in_groups(text: &str) -> String {
+    let (whole, rest) = text.split_at(text.find('.').unwrap_or(text.len()));
+    if whole.len() < 5 {
+        return text.into();
+    }
+    let mut grouped = String::new();
+    for (place, digit) in whole.chars().enumerate() {
+        if place > 0 && (whole.len() - place).is_multiple_of(3) {
+            grouped.push('\u{a0}');
+        }
+        grouped.push(digit);
+    }
+    grouped + rest
+}
+
 fn allowed(field: &Field, text: &FieldText) -> String {
     let ends = |kind, min, max| {
-        let [min, max] = [min, max].map(|end| field_text(end, kind, System::Si));
+        let [min, max] = [min, max].map(|end| in_groups(&field_text(end, kind, System::Si)));
         format!("{min} to {max} {}", unit_text(kind, System::Si, field_reading(kind))).trim_end().to_string()
     };
     match field.shape {
