@@ -22,4 +22,5 @@ function told(what, run) {
 told('read and assess', () => wasm.assess(text, 'si'));
 told('working', () => wasm.working(text, at));
 told('limits', () => wasm.limits(text));
+told('pressure of 8 feet', () => wasm.pressure_check());
 told('self check', () => wasm.self_check());

@@ -77,7 +77,7 @@ for (const paper of Object.keys(PAPERS)) {
     for (const caution of texts().cautions) assert.ok(bare(text).includes(bare(caution)), caution);
     // The reader's units follow.
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-    await page.evaluate(() => document.querySelector('#switches [data-system="us"], #switches button[value="us"]')?.click());
+    await page.click('#switches [data-units="us"]');
     await until(page, 'psf', () => [...document.querySelectorAll('steadfoot-worksheet')].some((one) => one.shadowRoot?.textContent.includes('psf')));
   }));
 }

@@ -15,6 +15,9 @@ const SELF_CHECK_INSTRUCTIONS: u64 = 125_365_545;
 /// One body under one record of 30 s with values every 0.02 s, rocking nearly all the time; counted likewise.
 const ROCKING_INSTRUCTIONS: u64 = 13_649_850;
 
+/// Pressures under eight feet from 360 directions; counted likewise.
+const PRESSURE_INSTRUCTIONS: u64 = 6_940_913;
+
 /// How far above the last count a change may go before the gate closes.
 const ALLOWANCE: f64 = 1.05;
 
@@ -135,5 +138,17 @@ fn rocking_under_a_record_takes_no_more_instructions_than_before() {
     );
     assert_eq!(value, steadfoot::motion::rocking_check(), "the same bits natively");
     let most = ROCKING_INSTRUCTIONS as f64 * ALLOWANCE;
+    assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
+}
+
+#[test]
+fn the_pressures_of_eight_feet_once_round_take_no_more_instructions_than_before() {
+    let (value, instructions) = Opened::new(&shipped(), "pressure_check").call();
+    println!(
+        "pressure_check() = {value:08x} in {instructions} instructions; the gate is at 1.05 times {PRESSURE_INSTRUCTIONS}"
+    );
+    assert_eq!(value, steadfoot::study::pressure_map::pressure_check(), "the same bits natively");
+    assert_ne!(value, 0, "there are feet to press");
+    let most = PRESSURE_INSTRUCTIONS as f64 * ALLOWANCE;
     assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
 }

@@ -115,6 +115,12 @@ pub fn search_check() -> u32 {
     explore::search_check()
 }
 
+/// The pressures under eight feet from 360 directions as a hash, without any JavaScript value.
+#[wasm_bindgen]
+pub fn pressure_check() -> u32 {
+    steadfoot::study::pressure_map::pressure_check()
+}
+
 /// A number with its unit, printed by the engine.
 #[wasm_bindgen]
 pub fn show(value: f64, kind: u16, from: &str, to: &str, reading: &str, rounding: &str, digits: u8) -> String {
