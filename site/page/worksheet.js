@@ -26,8 +26,8 @@ const WORKSHEET_KINDS = {
   "what-matters": { title: "What matters most", topics: ["bolted"], studies: ["what-matters"] },
   "move-down": { title: "What to move down", fields: ["contents[*].mass_kg"], topics: ["bolted", "free"], studies: ["what-to-move-down"] },
   moving: { title: "Whether it comes to its place", fields: ["moving.*"], checks: /^move\./, topics: [] },
-  limits: { title: "How far each input can go", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "site.*"], topics: ["bolted"], studies: ["how-far"] },
-  map: { title: "Two inputs against each other", fields: ["contents[*].mass_kg", "slab.edges_mm.*", "anchorage.embedment_mm"], topics: ["bolted"], studies: ["limit-map"] },
+  limits: { title: "How far each input can go", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "site.*"], topics: ["bolted"], studies: ["how-far"], standIn: true },
+  map: { title: "Two inputs against each other", fields: ["contents[*].mass_kg", "slab.edges_mm.*", "anchorage.embedment_mm"], topics: ["bolted"], studies: ["limit-map"], standIn: true },
   lifting: { title: "Whether it hangs safely", fields: ["lifting.*", "cabinet.lifting_points[*].at_mm"], checks: /^lift\./, topics: [], studies: ["hook"] },
   "zone-statement": { title: "The zone statement", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], topics: ["bolted", "free"], studies: ["zone-statement"], sheet: "zone-statement" },
 };
@@ -156,7 +156,7 @@ class SteadfootWorksheet extends HTMLElement {
     const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => this.reset() }, "Reset");
     const views = drawing === "all" ? ["plan", "elevation", "rose"] : [].concat(drawing || []);
     this.results = make("div", { class: kind.link ? "results" : "results few-results" },
-      (views.length > 0 || kind.tables || kind.checks) && this.with(new StandIn()),
+      (views.length > 0 || kind.tables || kind.checks || kind.standIn) && this.with(new StandIn()),
       views.length > 0 && this.with(new Drawings(views, kind.drawn)),
       (kind.tables || []).map((Table) => this.with(new Table())),
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
