@@ -151,3 +151,35 @@ fn without_rigging_nothing_is_checked_and_that_is_said() {
         .collect();
     assert!(said.iter().any(|line| line.contains("no rigging is given")), "{said:?}");
 }
+
+/// Of what is given for the points the first counts: eyebolt, shouldered eyebolt, ring, lug; and each has its own thread.
+#[test]
+fn the_first_that_is_given_holds_the_slings() {
+    let with = |lifting: Value| {
+        let mut all = json!({ "hook_above_mm": 1500 });
+        for (key, value) in lifting.as_object().unwrap() {
+            all[key] = value.clone();
+        }
+        let project = project([0.0, 0.0, 1000.0], &RECTANGLE, all);
+        (one(&project, "lift.attachment"), one(&project, "lift.thread").status)
+    };
+    let lug = json!({ "lug_yield_n": 100_000, "lug_break_n": 150_000 });
+    let and = |more: Value| {
+        let mut all = lug.clone();
+        for (key, value) in more.as_object().unwrap() {
+            all[key] = value.clone();
+        }
+        with(all)
+    };
+    let limit = |found: (CheckTold, Status)| found.0.limit.unwrap();
+    assert!((limit(with(lug.clone())) - 100_000.0 / 3.0).abs() < 1e-9);
+    assert_eq!(with(lug.clone()).1, Status::NotNeeded);
+    assert!((limit(and(json!({ "ring_capacity_kg": 1000 }))) - 9806.65).abs() < 1e-9);
+    let shoulder = json!({ "ring_capacity_kg": 1000, "shoulder_eyebolt_kg": 1000 });
+    assert!((limit(and(shoulder.clone())) - 2451.6625).abs() < 1e-9, "23 degrees from its axis a quarter is left");
+    assert_eq!(and(shoulder).1, Status::NotCovered);
+    assert!(limit(and(json!({ "eyebolt": "M30", "shoulder_eyebolt_kg": 1000 }))) > 20_000.0);
+    for key in ["lug_yield_n", "lug_break_n"] {
+        assert_eq!(with(json!({ key: 100_000 })).0.status, Status::NotCovered, "{key} alone");
+    }
+}

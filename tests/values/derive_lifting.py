@@ -4,7 +4,7 @@ Prints lifting-derived.json. Plain Python, and nothing of the engine is read.
 """
 
 import json
-from math import atan2, degrees, hypot, pi, sqrt
+from math import atan2, degrees, hypot, pi, radians, sqrt, tan
 
 G = 9.80665
 
@@ -98,5 +98,26 @@ BLOCKS.append(block(
      value("lifting/thread/u", max(pull / (0.5 * tensile * area / 6), 0.9), 4),
      value("lifting/attachment/m_1", 1290.0, 0, "kg"), value("lifting/attachment/T", pull, 2, "N"),
      value("lifting/attachment/u", pull / (1290.0 * G), 5)]))
+
+# A shouldered eyebolt of 1550 lb, by the lower of the tables: 852.5 lb at 15 degrees and 387.5 lb beyond. A hook over four
+# points has all legs at one angle; the rating is read, not the pull.
+for angle, share in ((4.9, 1.0), (5.1, 0.55), (15.0, 0.55), (15.1, 0.25), (60.0, 0.25)):
+    reach = sqrt(A ** 2 + B ** 2)
+    height = round(reach / tan(radians(angle)), 6)
+    BLOCKS.append(block(
+        f"shouldered eyebolt of 1550 lb, pulled {angle:g} degrees from its axis", "ASME B30.26 by way of the lower table (from memory)", "",
+        ["lift.attachment"],
+        project(100.0, [0.0, 0.0, 1200.0], RECTANGLE, {"hook_above_mm": height, "shoulder_eyebolt_kg": round(1550 * 0.45359237, 9)}),
+        [value("lifting/attachment/k_p", share, 2), value("lifting/attachment/m_1", 1550 * share, 1, "lb")]))
+# A lug that yields at 60 kN and breaks at 80 kN: BTH-1 in three categories, and EN 13155.
+for category, factors in (("a", (2.0, 2.4)), ("b", (3.0, 3.6)), ("c", (6.0, 7.2)), ("en-13155", (2.0, 3.0))):
+    for yields, breaks in ((60.0, 80.0), (60.0, 66.0), (40.0, 80.0)):
+        BLOCKS.append(block(
+            f"lug that yields at {yields:g} and breaks at {breaks:g} kN, {category}",
+            "ASME BTH-1 3-1.3 read in a note of ncsx.pppl.gov (category A) and from memory; EN 13155 5.1.1 from memory", "",
+            ["lift.attachment", "lift.thread"],
+            project(1000.0, [0.0, 0.0, 1200.0], RECTANGLE,
+                    {"hook_above_mm": 1500, "lug_yield_n": yields * 1000, "lug_break_n": breaks * 1000, "lug_category": category}),
+            [value("lifting/attachment/R", min(yields / factors[0], breaks / factors[1]), 4, "kN")]))
 
 print("[\n  " + ",\n  ".join(json.dumps(one) for one in BLOCKS) + "\n]")

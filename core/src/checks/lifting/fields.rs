@@ -22,6 +22,14 @@ fields! {
         ["M8", "M10", "M12", "M16", "M20", "M24", "M30", "M36", "M42", "M48", "M56", "M64", "M72x6", "M80x6", "M100x6"];
     RING_CAPACITY "ring_capacity_kg" Number { kind: Kind::Mass, min: 1.0, max: 1_000_000.0 }, Unknown,
         "Rating of a hoist ring", "Working load limit of a swivel hoist ring for a pull from any side, from its maker. It counts where no eyebolt is given.", "", [];
+    SHOULDER_CAPACITY "shoulder_eyebolt_kg" Number { kind: Kind::Mass, min: 1.0, max: 1_000_000.0 }, Unknown,
+        "Rating of a shouldered eyebolt", "Working load limit along its axis of an eyebolt of another standard, whose shoulder sits tight and whose eye lies in the plane of the pull. The lowest of the tables counts for a pull at an angle. It counts where no eyebolt of DIN 580 is given.", "ASME B30.26", [];
+    LUG_YIELD "lug_yield_n" Number { kind: Kind::Force, min: 1.0, max: 100_000_000.0 }, Unknown,
+        "Lug: force at first yield", "Of one lifting point that is a part of the frame, in the direction of the leg, by calculation or test. It counts where neither eyebolt nor ring is given.", "ASME BTH-1", [];
+    LUG_BREAK "lug_break_n" Number { kind: Kind::Force, min: 1.0, max: 100_000_000.0 }, Unknown,
+        "Lug: force at break", "The same point, its weld and its bolts, where it tears or lets go.", "ASME BTH-1", [];
+    LUG_CATEGORY "lug_category" Choice(&["a", "b", "c", "en-13155"]), Word(1),
+        "Design category of the lug", "A: loads are known and lifting is rare and well controlled; B: the usual one; C: special. EN 13155 tests with twice the rating without a lasting set and three times without letting go.", "ASME BTH-1", ["BTH-1, A", "BTH-1, B", "BTH-1, C", "EN 13155"];
     ENGAGEMENT "thread_engagement_mm" Number { kind: Kind::Length, min: 1.0, max: 500.0 }, Unknown,
         "Thread engaged", "How deep the eyebolt is screwed into the frame.", "WAC 296-155-56110", [];
     BASE_TENSILE "base_tensile_mpa" Number { kind: Kind::Stress, min: 50.0, max: 2_000.0 }, Unknown,

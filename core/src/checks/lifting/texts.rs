@@ -10,6 +10,14 @@ pub static EN_13414_1: Document = Document {
 };
 /// DIN 580.
 pub static DIN_580: Document = Document { short: "DIN 580", title: "DIN 580, Lifting eye bolts" };
+/// ASME B30.26.
+pub static ASME_B30_26: Document = Document { short: "ASME B30.26", title: "ASME B30.26, Rigging Hardware" };
+/// ASME BTH-1.
+pub static ASME_BTH_1: Document =
+    Document { short: "ASME BTH-1", title: "ASME BTH-1, Design of Below-the-Hook Lifting Devices" };
+/// EN 13155.
+pub static EN_13155: Document =
+    Document { short: "EN 13155", title: "EN 13155:2003+A2:2009, Cranes: Safety: Non-fixed load lifting attachments" };
 /// WAC 296-155-56110.
 pub static WAC: Document = Document {
     short: "WAC 296-155-56110",
@@ -55,9 +63,17 @@ steps! { 22 "lifting";
     T_PICK "T" Force (STATICS "" Derived) "Pull at that point": Geometry;
     M_EYE "m_1" Mass (DIN_580 "Table A.1" Secondary) "Rating of the eyebolt for a pull so far from its axis": Table;
     M_RING "m_1" Mass (INPUT "lifting" Derived) "Rating of the hoist ring": Given;
+    M_0 "m_0" Mass (INPUT "lifting" Derived) "Rating of the shouldered eyebolt along its axis": Given;
+    K_P "k_p" Number (ASME_B30_26 "the lowest of the tables in use: 1 to 5 degrees, 0.55 to 15, 0.25 to 90" Memory) "Share of it for a pull so far from the axis": Table;
+    M_SHOULDER "m_1" Mass (ASME_B30_26 "" Memory) "Rating for a pull so far from its axis" = "k_p * m_0";
+    F_YIELD "F_y" Force (INPUT "lifting" Derived) "Force at which the lug begins to yield": Given;
+    F_BREAK "F_u" Force (INPUT "lifting" Derived) "Force at which the lug breaks or lets go": Given;
+    N_D "N_d" Number (ASME_BTH_1 "3-1.3" Secondary) "Design factor against yielding; against breaking and in connections 1.2 times as much": Table;
+    R_LUG "R" Force (ASME_BTH_1 "3-1.3" Secondary) "What the lug may carry" = "min(F_y / N_d, F_u / (1.2 * N_d))";
+    R_LUG_EN "R" Force (EN_13155 "5.1.1" Memory) "What the lug may carry: half of where it keeps a set, a third of where it lets go" = "min(F_y / 2, F_u / 3)";
     R_PICK "R" Force (STATICS "" Derived) "Rating of the point as a force" = "m_1 * g";
     U_PICK "u" Utilisation (STATICS "" Derived) "Pull over rating" = "T / R";
-    NO_RATING "" Number (INPUT "lifting" Derived) "neither the eyebolt nor the rating of a hoist ring is given (eyebolt, ring_capacity_kg)": Reason;
+    NO_RATING "" Number (INPUT "lifting" Derived) "nothing is given of what the slings are hooked to: an eyebolt, the rating of a shouldered one or of a hoist ring, or yield and break of a lug (eyebolt, shoulder_eyebolt_kg, ring_capacity_kg, lug_yield_n, lug_break_n)": Reason;
     TOO_SIDEWAYS "" Number (DIN_580 "Table A.1" Secondary) "an eyebolt is not rated for a pull below its own plane": Reason;
     D "d" Length (DIN_580 "" Secondary) "Nominal diameter of the thread": Given;
     P "P" Length (DIN_580 "" Secondary) "Pitch of the thread": Given;
@@ -74,6 +90,8 @@ steps! { 22 "lifting";
     R_STRIP "R" Force (DIN_580 "working coefficient" Secondary) "What the thread may carry" = "F_s / nu";
     U_STRIP "u" Utilisation (DIN_580 "" Derived) "The larger of pull over what the thread may carry, and thread needed over thread engaged" = "max(T / R, u_L)";
     NO_THREAD "" Number (INPUT "lifting" Derived) "the thread that is engaged, or the strength of the part that holds it, is not given (thread_engagement_mm, base_tensile_mpa)": Reason;
+    LUG_NO_THREAD "" Number (INPUT "lifting" Derived) "a lug has no thread": Reason;
+    OTHER_THREAD "" Number (INPUT "lifting" Derived) "the thread of an eyebolt that is given by its rating alone is not known": Reason;
     RING_THREAD "" Number (INPUT "lifting" Derived) "a hoist ring brings its own rule for its thread": Reason;
     TWO_POINTS "" Number (STATICS "" Derived) "with fewer than three lifting points it swings about the line between them": Reason;
     SWINGS "" Number (STATICS "" Derived) "the line from the hook through the centre of gravity passes outside of the legs: no set of legs holds it so": Reason;

@@ -1,3 +1,4 @@
+use super::attachment::Held;
 use super::{Hung, Leg, fields, texts::*};
 use crate::calc::{CheckId, Outcome, Sheet};
 
@@ -12,8 +13,12 @@ impl Hung<'_> {
     /// The basic profile is taken; tolerances make the sheared area somewhat smaller, which the step says.
     pub(super) fn check_thread(&self, worst: &Leg, sheet: &mut Sheet) -> Outcome {
         let Some(bolt) = self.eyebolt() else {
-            let has_ring = self.values.number(fields::RING_CAPACITY).is_some();
-            return if has_ring { Outcome::NotNeeded(RING_THREAD) } else { Outcome::NotCovered(NO_RATING) };
+            return match self.held() {
+                Some(Held::Ring(_)) => Outcome::NotNeeded(RING_THREAD),
+                Some(Held::Lug(..)) => Outcome::NotNeeded(LUG_NO_THREAD),
+                Some(_) => Outcome::NotCovered(OTHER_THREAD),
+                None => Outcome::NotCovered(NO_RATING),
+            };
         };
         let given = (self.values.number(fields::ENGAGEMENT), self.values.number(fields::BASE_TENSILE));
         let (Some(engaged), Some(tensile)) = given else { return Outcome::NotCovered(NO_THREAD) };
