@@ -46,6 +46,10 @@ async function openProject(file) {
     readersCabinet.say({ kind: "faults", lines: [file.name + ": " + texts.problems.too_long + ". A project file has at most 1 MB."] });
     return;
   }
+  if (SCHEDULE_FILE.test(file.name)) {
+    readersCabinet.say({ kind: "faults", lines: [file.name + " looks like a schedule of many cabinets. The chapter “A hall full” takes those."] });
+    return;
+  }
   readersCabinet.receive(await file.text(), file.name);
 }
 
@@ -58,6 +62,8 @@ function openButton(className) {
   return [make("button", { type: "button", class: className, "data-key": "open", click: () => input.click() }, "Open a file"), input];
 }
 
+const SCHEDULE_FILE = /\.(csv|tsv|jsonl|ndjson)$/i;
+
 // Anywhere on the page a file may be dropped.
 function takeDrops(page) {
   const holdsFile = (event) => event.dataTransfer && [...event.dataTransfer.types].includes("Files");
@@ -67,6 +73,8 @@ function takeDrops(page) {
   page.addEventListener("drop", (event) => {
     if (!holdsFile(event)) return;
     event.preventDefault();
-    openProject(event.dataTransfer.files[0]);
+    const [file] = event.dataTransfer.files;
+    if (file && openHall.sheet !== null && SCHEDULE_FILE.test(file.name)) openHall.sheet.bring([...event.dataTransfer.files]);
+    else openProject(file);
   });
 }

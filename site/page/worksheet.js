@@ -30,6 +30,7 @@ const WORKSHEET_KINDS = {
   map: { title: "Two inputs against each other", fields: ["contents[*].mass_kg", "slab.edges_mm.*", "anchorage.embedment_mm"], topics: ["bolted"], studies: ["limit-map"], standIn: true },
   lifting: { title: "Whether it hangs safely", fields: ["lifting.*", "cabinet.lifting_points[*].at_mm"], checks: /^lift\./, topics: [], studies: ["hook"] },
   "zone-statement": { title: "The zone statement", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], topics: ["bolted", "free"], studies: ["zone-statement"], sheet: "zone-statement" },
+  hall: { title: "A hall full", topics: [], hall: true },
 };
 
 let sharedStyle = null;
@@ -162,7 +163,8 @@ class SteadfootWorksheet extends HTMLElement {
       kind.checks && this.with(new CheckList((check) => kind.checks.test(check.id), null)),
       kind.studies && this.with(new OpenStudies(kind.studies, () => this.project())),
       kind.asks && this.with(new OwnerQuestions()),
-      kind.sheet && this.with(this.ownSheet = new OwnSheet(this, kind.sheet)));
+      kind.sheet && this.with(this.ownSheet = new OwnSheet(this, kind.sheet)),
+      kind.hall && this.with(new HallSheet(this, this.config)));
     const notKnown = this.with(this.notKnown());
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),

@@ -8,6 +8,7 @@ mod check_list;
 mod drawings;
 mod example;
 mod examples;
+mod hall;
 mod kind;
 mod math;
 mod number;
@@ -34,7 +35,10 @@ pub fn element(info: &str, body: &str) -> anyhow::Result<String> {
         !kind.is_empty() && kind.chars().all(|c| c.is_ascii_lowercase() || c == '-'),
         "a worksheet names its kind on the fence, in small letters and dashes, such as ```worksheet load-out"
     );
-    let config = config(body)?;
+    let mut config = config(body)?;
+    if kind == "hall" {
+        config = hall::config(&config)?;
+    }
     let mut attribute = String::new();
     escape_html(&mut attribute, &config.to_string())?;
     let content = static_content(kind, &config)?;

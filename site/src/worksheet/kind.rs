@@ -294,6 +294,7 @@ pub static KINDS: &[Kind] = &[
         checks: None,
         studies: &["zone-statement"],
     },
+    Kind { word: "hall", title: "A hall full", views: &[], topics: &[], tables: &[], checks: None, studies: &[] },
 ];
 
 /// The kind of this word.

@@ -12,6 +12,9 @@
 //! | `least`, `most` | an input that can be turned, such as `bolt` | where the stretch that holds begins and ends |
 //! | `answer`, `claim` | | the answer, what the example teaches |
 //!
+//! `` `made hall utilisation D03` `` is of a place of the hall of the example: `rows`, `count` an outcome, `utilisation`,
+//! `governs`, `reason` or `fault` of a place.
+//!
 //! `` `made count values` `` counts: `examples`, `rules`, check `values`, those that are `met`.
 
 use anyhow::{Context, bail, ensure};
@@ -23,7 +26,7 @@ use steadfoot::project;
 use steadfoot::report::text_tables::text;
 
 use super::assessed::{Assessed, demo, demo_files};
-use super::{answer, verification, words};
+use super::{answer, hall, verification, words};
 use crate::document::escaped;
 
 /// What begins such a number within backticks.
@@ -51,6 +54,9 @@ fn told(query: &str) -> anyhow::Result<String> {
     let (first, rest) = query.split_once(' ').context("it names what is asked")?;
     if first == "count" {
         return counted(rest);
+    }
+    if first == "hall" {
+        return hall::number(rest);
     }
     let assessed = demo(first)?;
     let (asked, of) = rest.split_once(' ').unwrap_or((rest, ""));

@@ -9,12 +9,15 @@ use super::assessed_tables::{cases, states};
 use super::check_list::{Headings, check_list};
 use super::drawings::{View, of_governing};
 use super::kind::{Kind, Table, kind};
-use super::{owner, study, words};
+use super::{hall, owner, study, words};
 use crate::document::escaped;
 
 /// The worksheet of a kind for the example that stands in it.
 pub fn still(word: &str, config: &Value) -> anyhow::Result<String> {
     let kind = kind(word)?;
+    if kind.word == "hall" {
+        return hall::still(config["title"].as_str().unwrap_or(kind.title));
+    }
     let assessed = of_config(config)?;
     let topics = topics(kind, config);
     let views = views(kind, config)?;
