@@ -11,6 +11,7 @@ const HALL_HATCHES = {
   faults: "M1.5 2H2.5M5.5 6H6.5",
 };
 
+// `scale` is of both axes; in the plan y points upwards.
 function hallPattern(id, outcome, scale) {
   return draw("pattern", { id, width: 8, height: 8, patternUnits: "userSpaceOnUse", patternTransform: "scale(" + scale + ")" },
     draw("path", { class: "hatch " + outcome, d: HALL_HATCHES[outcome] }));
@@ -54,7 +55,7 @@ function hallPlan(entries, outline, picked) {
   const chosen = picked && picked.told && picked.told.row.standing && picked.told.row.standing.corners_mm;
   const svg = draw("svg", { class: "hall-plan", "data-mm-per-unit": 1, width: HALL_PLAN_WIDTH, height: HALL_PLAN_WIDTH * height / width,
     viewBox: [left - margin, -rear - margin, width, height].join(" "), role: "img", "aria-label": hallPlanWords(entries, standing) },
-    draw("defs", {}, Object.keys(HALL_HATCHES).map((outcome) => hallPattern(ids[outcome], outcome, unit))),
+    draw("defs", {}, Object.keys(HALL_HATCHES).map((outcome) => hallPattern(ids[outcome], outcome, unit + " " + -unit))),
     draw("g", { transform: "scale(1 -1)" },
       outline.length > 1 && draw("path", { class: "outline", d: "M" + outline.map((corner) => corner.join(" ")).join("L") + "Z" }),
       [...paths].map(([outcome, parts]) => draw("path", { class: "base " + outcome, "data-outcome": outcome, "data-count": parts.length, d: parts.join(""), fill: ids[outcome] ? "url(#" + ids[outcome] + ")" : "none" })),

@@ -10,10 +10,7 @@ const openHall = { sheet: null };
 class HallSheet {
   constructor(host, config) {
     this.host = host;
-    this.hall = { name: config.hallName || "", text: config.hall || "", title: "", types: [], outline: [] };
     this.job = null;
-    this.shut = new Set();
-    this.problems = [];
     const button = (label, click) => make("button", { type: "button", class: "tool", "data-key": "hall " + label, click }, label);
     this.input = make("input", { type: "file", multiple: true, accept: ".csv,.tsv,.txt,.json,.jsonl,.ndjson", class: "unseen", tabindex: -1, "aria-label": "Schedule or hall file", change: () => {
       this.bring([...this.input.files]);
@@ -26,17 +23,17 @@ class HallSheet {
     this.what = make("p", { class: "hall-what" });
     this.progress = make("progress", { max: 1, value: 0, "aria-label": "Cabinets assessed" });
     this.told = make("p", { class: "hall-told", role: "status", "aria-live": "polite" });
-    this.faults = make("ul", { class: "faults-list", role: "alert" });
+    this.faults = make("ul", { class: "faults-list" });
     this.summary = make("ul", { class: "hall-summary", "aria-label": "Outcomes; press one to leave it out" });
     this.search = make("input", { type: "search", placeholder: "place, type, floor …", "aria-label": "Show only rows with these words", input: () => this.refreshTable() });
     this.plan = make("div", { class: "hall-plan-frame", click: (event) => this.pickOnPlan(event) });
     this.table = new HallTable((entry) => this.open(entry));
     this.detail = make("section", { class: "hall-detail", "aria-label": "The row that was picked", hidden: true });
     this.paper = make("section", { class: "paper own" });
-    this.element = make("div", { class: "hall own-sheet", drop: (event) => this.drop(event) },
+    this.element = make("div", { class: "hall-full own-sheet", drop: (event) => this.drop(event) },
       make("div", { class: "hall-tools", role: "group", "aria-label": "Hall" }, button("Open a schedule or a hall file", () => this.input.click()), this.input, button("Take my cabinet as the only type", () => this.takeCabinet()),
         this.stopButton, this.csvButton, this.linesButton, this.printButton),
-      make("div", { class: "hall-body" }, this.what, this.faults, this.progress, this.told, this.summary, make("figure", { class: "figure" }, this.plan),
+      make("div", { class: "hall-body" }, this.what, make("div", { role: "alert" }, this.faults), this.progress, this.told, this.summary, make("figure", { class: "figure" }, this.plan),
         make("p", { class: "hall-search" }, make("label", {}, "Show only rows with ", this.search)), this.table.element, this.detail),
       this.paper);
     this.units = unitSystem.now;
@@ -44,7 +41,14 @@ class HallSheet {
     this.begin(config);
   }
 
-  begin({ schedule, scheduleName }) {
+  // The example, as it stood here at first.
+  begin({ hall = "", hallName = "", schedule, scheduleName }) {
+    if (this.job) this.job.stop();
+    this.job = null;
+    this.schedule = null;
+    this.shut = new Set();
+    this.problems = [];
+    this.hall = { name: hallName, text: hall, title: "", types: [], outline: [] };
     if (this.hall.text !== "") this.takeHall(this.hall.text, this.hall.name);
     if (schedule) this.run(new Blob([schedule]), scheduleName || "the example");
     else this.refresh(true);

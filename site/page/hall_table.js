@@ -36,7 +36,7 @@ class HallTable {
     this.body = make("tbody", {}, this.above, this.below);
     this.table = make("table", { class: "hall-table", role: "grid", "aria-label": "Cabinets of the hall", "aria-colcount": HALL_COLUMNS.length },
       make("thead", {}, make("tr", { "aria-rowindex": 1 }, this.heads)), this.body);
-    this.element = make("div", { class: "hall-scroll", scroll: () => this.renderSoon(), keydown: (event) => this.key(event), click: (event) => this.click(event) }, this.table);
+    this.element = make("div", { class: "hall-scroll", tabindex: -1, scroll: () => this.renderSoon(), keydown: (event) => this.key(event), click: (event) => this.click(event) }, this.table);
   }
 
   sortBy(id) {
@@ -93,13 +93,16 @@ class HallTable {
     const first = Math.max(0, Math.min(Math.floor(this.element.scrollTop / height) - HALL_SPARE_ROWS, this.order.length - sight));
     const last = Math.min(this.order.length, Math.floor(this.element.scrollTop / height) + sight + HALL_SPARE_ROWS);
     this.table.setAttribute("aria-rowcount", this.order.length + 1);
-    keepingFocus(this.body, () => {
-      fill(this.body, this.above, this.order.slice(first, last).map((entry, at) => this.row(entry, first + at)), this.below);
-    });
+    // The height of what is out of sight comes first: with less below it, the browser would scroll up.
     this.above.firstChild.style.height = first * height + "px";
     this.below.firstChild.style.height = (this.order.length - last) * height + "px";
     this.above.hidden = first === 0;
     this.below.hidden = last === this.order.length;
+    const focused = this.body.getRootNode().activeElement;
+    const held = focused !== null && focused !== undefined && this.body.contains(focused);
+    keepingFocus(this.body, () => fill(this.body, this.above, this.order.slice(first, last).map((entry, at) => this.row(entry, first + at)), this.below));
+    // A row that went out of sight with the focus leaves it to the table, where keys go on from that row.
+    if (held && !this.body.contains(this.body.getRootNode().activeElement)) this.element.focus({ preventScroll: true });
   }
 
   row(entry, place) {
@@ -148,7 +151,7 @@ class HallTable {
   }
 
   key(event) {
-    if (event.target.closest("tr[data-row]") === null || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.target !== this.element && event.target.closest("tr[data-row]") === null || event.ctrlKey || event.metaKey || event.altKey) return;
     const steps = { ArrowDown: 1, ArrowUp: -1, PageDown: HALL_PAGE_ROWS, PageUp: -HALL_PAGE_ROWS, Home: -Infinity, End: Infinity };
     if (event.key === "Enter" || event.key === " ") this.pick(this.active);
     else if (steps[event.key] !== undefined) this.go(this.active + steps[event.key], true);

@@ -154,7 +154,7 @@ class SteadfootWorksheet extends HTMLElement {
     this.answer = new Answer(() => this.project(), { only: answer });
     this.form = fields ? new FewFields(seat, fields) : null;
     this.whose = make("span", { class: "whose" });
-    const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => this.reset() }, "Reset");
+    const reset = make("button", { type: "button", class: "plain", "data-key": "reset", click: () => (this.hallSheet ? this.hallSheet.begin(this.config) : this.reset()) }, "Reset");
     const views = drawing === "all" ? ["plan", "elevation", "rose"] : [].concat(drawing || []);
     this.results = make("div", { class: kind.link ? "results" : "results few-results" },
       (views.length > 0 || kind.tables || kind.checks || kind.standIn) && this.with(new StandIn()),
@@ -164,7 +164,7 @@ class SteadfootWorksheet extends HTMLElement {
       kind.studies && this.with(new OpenStudies(kind.studies, () => this.project())),
       kind.asks && this.with(new OwnerQuestions()),
       kind.sheet && this.with(this.ownSheet = new OwnSheet(this, kind.sheet)),
-      kind.hall && this.with(new HallSheet(this, this.config)));
+      kind.hall && this.with(this.hallSheet = new HallSheet(this, this.config)));
     const notKnown = this.with(this.notKnown());
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
@@ -207,7 +207,7 @@ class SteadfootWorksheet extends HTMLElement {
     for (const part of this.parts) part.update(this.assessment, project.tree);
     if (this.form) this.form.refresh();
     if (this.toolbar) this.toolbar.refresh();
-    if (this.whose) this.whose.textContent = this.config.apart ? "An example of its own" : readersCabinet.project ? "Your cabinet" : "An example, until you change it";
+    if (this.whose) this.whose.textContent = this.hallSheet ? "" : this.config.apart ? "An example of its own" : readersCabinet.project ? "Your cabinet" : "An example, until you change it";
     this.tellMessage();
     this.mirror();
   }

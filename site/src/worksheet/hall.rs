@@ -126,7 +126,8 @@ fn outcome_of(row: &Row) -> &'static str {
     }
 }
 
-fn hatch(outcome: &str, id: &str, scale: f64) -> String {
+/// `scale` is of both axes; in the plan y points upwards.
+fn hatch(outcome: &str, id: &str, scale: &str) -> String {
     let Some((_, path)) = HATCHES.iter().find(|(known, _)| *known == outcome) else { return String::new() };
     format!(
         "<pattern id=\"{id}\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\" patternTransform=\"scale({scale})\">\
@@ -143,7 +144,7 @@ fn swatch(outcome: &str) -> String {
     format!(
         "<svg class=\"hall-swatch\" width=\"30\" height=\"18\" viewBox=\"0 0 30 18\" aria-hidden=\"true\"><defs>{}</defs>\
          <rect class=\"base {outcome}\" x=\"1\" y=\"1\" width=\"28\" height=\"16\" fill=\"{}\"></rect></svg>",
-        hatch(outcome, &id, 1.0),
+        hatch(outcome, &id, "1"),
         fill(outcome, &id)
     )
 }
@@ -165,7 +166,7 @@ fn plan(example: &Example) -> String {
     let (mut hatches, mut paths, mut fronts, mut names) = (String::new(), String::new(), String::new(), String::new());
     for (outcome, _) in OUTCOMES {
         let id = format!("hall-still-{outcome}");
-        hatches += &hatch(outcome, &id, unit);
+        hatches += &hatch(outcome, &id, &format!("{unit} {}", -unit));
         let of: Vec<_> = corners().filter(|(row, _)| outcome_of(row) == outcome).collect();
         let all: String = of.iter().map(|(_, corners)| closed(corners)).collect();
         let (count, fill) = (of.len(), fill(outcome, &id));
