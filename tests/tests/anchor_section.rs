@@ -36,7 +36,7 @@ fn figures(shown: &Shown) -> Vec<&Figure> {
         .iter()
         .map(|picture| match picture {
             Picture::Figure(figure) => figure,
-            Picture::Plot(_) => panic!("a figure is expected"),
+            Picture::Plot(_) | Picture::Bars(_) => panic!("a figure is expected"),
         })
         .collect()
 }

@@ -109,6 +109,7 @@ fn formats_are_never_mixed_in_a_table() {
         .map(|picture| match picture {
             Picture::Plot(plot) => words(plot.name),
             Picture::Figure(figure) => words(figure.name),
+            Picture::Bars(bars) => words(bars.name),
         })
         .collect();
     assert_eq!(pictures.len(), 2, "allowable stress has one rule, which compares with nothing: {pictures:?}");

@@ -3,10 +3,13 @@
 use std::path::PathBuf;
 
 use serde_json::{Value, json};
-use steadfoot::calc::System;
+use steadfoot::calc::{StepId, System};
 use steadfoot::explore::{Reorder, WhatMatters};
 use steadfoot::project::{self, Project, assess};
+use steadfoot::report::drawing::{self, Painter};
 use steadfoot::report::outcome::Verdict;
+use steadfoot::report::plot::PlotName;
+use steadfoot::study::Picture;
 
 fn demo(file: &str) -> Value {
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../demo-configs").join(file);
@@ -73,6 +76,31 @@ fn every_group_moves_what_governs_as_far_as_a_changed_file_does() {
     let grouped: usize = ranked.iter().map(|(group, _)| group.numbers.len()).sum();
     let zero = project::numbers(&read(&file)).iter().filter(|number| number.value == 0.0).count();
     assert!(grouped >= project::numbers(&read(&file)).len() - zero);
+}
+
+/// Painted on any width, bars stay in their order and every name stands above its own.
+#[test]
+fn bars_are_painted_with_their_names_on_a_phone_too() {
+    let shown = (steadfoot::study::study("what-matters").unwrap().make)(&read(&demo("02-full.json")), "").unwrap();
+    let Picture::Bars(bars) = &shown.pictures[0] else { panic!("bars are expected") };
+    let words = |id: StepId| steadfoot::study::text(id).map_or(String::new(), |row| row.what.into());
+    for width_px in [240.0, 320.0, 720.0] {
+        let drawing = drawing::bars(bars, &Painter { width_px, system: System::Si, words: &words });
+        let levels: Vec<f64> = bars
+            .bars
+            .iter()
+            .map(|bar| {
+                let PlotName::Text(name) = &bar.name else { panic!("inputs have labels") };
+                drawing.marks.iter().find(|mark| mark.text == *name).unwrap_or_else(|| panic!("{name}")).points[0][1]
+            })
+            .collect();
+        let tops: Vec<f64> =
+            drawing.marks.iter().filter(|mark| mark.class == "steel").map(|mark| mark.points[0][1]).collect();
+        assert_eq!(tops.len(), levels.len());
+        for (place, (level, top)) in levels.iter().zip(&tops).enumerate() {
+            assert!(level < top && (place == 0 || *level > tops[place - 1]), "bar {place} at {width_px} px");
+        }
+    }
 }
 
 #[test]

@@ -5,6 +5,12 @@ use steadfoot::explore::Unknowns;
 use steadfoot::project;
 use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 
+/// Tries what a built-in cabinet leaves open and returns a hash of what was found, without any JavaScript value.
+#[wasm_bindgen]
+pub fn open_check() -> u32 {
+    steadfoot::explore::open_check()
+}
+
 /// The trying of what is not known, on its way.
 #[wasm_bindgen]
 pub struct OpenWork(Unknowns);

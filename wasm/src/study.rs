@@ -44,6 +44,7 @@ pub fn studied(made: Result<Shown, StepId>, painter: &Painter) -> Studied {
 fn painted(picture: &Picture, painter: &Painter) -> Drawing {
     match picture {
         Picture::Plot(plot) => drawing::plot(plot, painter),
+        Picture::Bars(bars) => drawing::bars(bars, painter),
         Picture::Figure(figure) => drawing::figure(figure, painter),
     }
 }

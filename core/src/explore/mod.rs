@@ -32,6 +32,6 @@ pub use scaled::{Edit, scaled_load, scaled_strength, turned};
 pub use setting_out::{Hole, holes};
 pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
 pub use trial::{Glance, Trial, Trials};
-pub use unknowns::{Came, Unknowns, assess_open};
+pub use unknowns::{Came, Unknowns, assess_open, open_check};
 pub use what_matters::{Group, Moved, SHARE, SHIFT_MM, WhatMatters};
 pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold, search_check};

@@ -1,6 +1,7 @@
 //! Everything that is told: the answer, the checks, the sheet, the drawings, the texts.
 
 pub mod answer;
+pub mod bars;
 pub mod cautions;
 pub mod drawing;
 pub mod figure;

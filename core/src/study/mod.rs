@@ -44,6 +44,7 @@ use alloc::vec::Vec;
 
 use crate::calc::{Section, StepId, StepTable, StepText};
 use crate::project::Project;
+use crate::report::bars::Bars;
 use crate::report::figure::Figure;
 use crate::report::plot::Plot;
 use crate::report::table::Table;
@@ -91,6 +92,8 @@ pub enum Picture {
     Plot(Plot),
     /// Things to scale.
     Figure(Figure),
+    /// Bars on one scale.
+    Bars(Bars),
 }
 
 /// All studies, in the order in which the page offers them. Adding one is one line here and one in [`STUDY_TEXTS`].

@@ -1,7 +1,6 @@
 //! What matters most: the inputs in the order in which they move the governing utilisation.
 
 use alloc::boxed::Box;
-use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -12,7 +11,7 @@ use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Kind, StepId, number, steps};
 use crate::explore::{Group, Moved, Trial, WhatMatters};
 use crate::project::Project;
-use crate::report::figure::{Figure, FigurePart};
+use crate::report::bars::{Bar, BarLevel, Bars};
 use crate::report::outcome::Verdict;
 use crate::report::plot::PlotName;
 use crate::report::table::{Cell, Column, Line, Table};
@@ -103,7 +102,7 @@ impl Work for UnderWay {
             Column::words(ANSWER),
         ];
         let rows = told.iter().map(|(group, moved)| self.line(group, moved)).collect();
-        let pictures = bars(&told, self.0.now.utilisation.unwrap_or(0.0)).map(Picture::Figure);
+        let pictures = bars(&told, self.0.now.utilisation.unwrap_or(0.0)).map(Picture::Bars);
         Shown {
             notes: vec![STEPS, TOGETHER, NO_STRAIGHT_LINE, UNMOVED],
             tables: vec![Table { name: NAME, columns, rows }],
@@ -138,57 +137,27 @@ fn came(trial: &Option<Trial>) -> [Cell; 2] {
 }
 
 /// Bars one under the other, the most important first: from the utilisation with less to that with more.
-fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Figure> {
-    // The figure is drawn to scale in its own units: so wide, and each bar so high.
-    const WIDE: f64 = 1000.0;
-    const PITCH: f64 = 62.0;
-    // Names stand in a column to the left of all bars.
-    const NAMES: f64 = 170.0;
-    const BAR: f64 = 26.0;
+fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Bars> {
     let used = |moved: &Moved| -> Vec<f64> { moved.iter().flatten().filter_map(|trial| trial.utilisation).collect() };
-    let drawn: Vec<&(&Group, Moved)> =
-        told.iter().filter(|(_, moved)| !used(moved).is_empty()).take(BARS_MAX).collect();
-    if drawn.is_empty() {
-        return None;
-    }
-    let all = drawn.iter().flat_map(|(_, moved)| used(moved));
-    let (low, high) = all.fold((now, now), |(low, high), used| (low.min(used), high.max(used)));
+    let drawn: Vec<Bar> = told
+        .iter()
+        .filter(|(_, moved)| !used(moved).is_empty())
+        .take(BARS_MAX)
+        .map(|(group, moved)| {
+            let used = used(moved);
+            let ends = [used.iter().copied().fold(now, f64::min), used.iter().copied().fold(now, f64::max)];
+            Bar { name: PlotName::Text(label(&group.path)), ends }
+        })
+        .collect();
+    let (low, high) = drawn.iter().fold((now, now), |(low, high), bar| (low.min(bar.ends[0]), high.max(bar.ends[1])));
     // What is allowed is drawn where it is near.
     let high = if high < 1.0 && high > 0.7 { 1.0 } else { high };
     // Demands are told rounded up, so the ends of the scale are numbers that stay what they are.
-    let [low, high] = [number::floor(100.0 * low) / 100.0, number::ceil(100.0 * high) / 100.0];
-    let told = |used: f64| Some((number::ceil(100.0 * used - 1e-9) / 100.0, Kind::Utilisation));
-    let x = |used: f64| WIDE * (used - low) / (high - low).max(1e-9);
-    let tall = PITCH * drawn.len() as f64;
-    let mut parts = Vec::new();
-    for (number, (group, moved)) in drawn.iter().enumerate() {
-        let y = tall - PITCH * (number as f64 + 1.0);
-        let used = used(moved);
-        let [from, to] = [used.iter().copied().fold(now, f64::min), used.iter().copied().fold(now, f64::max)];
-        let [left, right] = [x(from), x(to)];
-        let corners_mm = vec![[left, y], [right, y], [right, y + BAR], [left, y + BAR]];
-        parts.push(FigurePart::Outline { class: "steel", corners_mm });
-        let name = PlotName::Text(label(&group.path));
-        parts.push(FigurePart::Label { at_mm: [-NAMES, y + BAR / 4.0], name, value: None });
+    let up = |used: f64| number::ceil(100.0 * used - 1e-9) / 100.0;
+    let ends = [number::floor(100.0 * low) / 100.0, up(high)];
+    let mut levels = vec![BarLevel { name: PlotName::Row(NOW), at: up(now).min(ends[1]) }];
+    if ends[1] >= 1.0 && ends[0] <= 1.0 {
+        levels.push(BarLevel { name: PlotName::Row(LIMIT), at: 1.0 });
     }
-    parts.push(FigurePart::Line { class: "thin", ends_mm: [[-2.0 * NAMES, -BAR], [WIDE, -BAR]] });
-    for (used, class, name) in [(now, "strong", NOW), (1.0, "dashed", LIMIT)] {
-        if used >= low && used <= high {
-            parts.push(FigurePart::Line { class, ends_mm: [[x(used), -BAR], [x(used), tall]] });
-            let name = PlotName::Row(name);
-            let value = told(used);
-            parts.push(FigurePart::Arrow {
-                class: "thin",
-                from_mm: [x(used), tall + BAR],
-                to_mm: [x(used), tall + BAR],
-                name,
-                value,
-            });
-        }
-    }
-    for used in [low, high] {
-        let name = PlotName::Text(String::new());
-        parts.push(FigurePart::Label { at_mm: [x(used), -2.0 * BAR], name, value: told(used) });
-    }
-    Some(Figure { name: BARS, parts })
+    (!drawn.is_empty()).then_some(Bars { name: BARS, kind: Kind::Utilisation, ends, bars: drawn, levels })
 }

@@ -6,7 +6,7 @@ use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::show::Rounding;
 use steadfoot::calc::{CheckId, StepId, System};
 use steadfoot::project::Project;
-use steadfoot::report::drawing::{Drawing, Painter, figure, plot};
+use steadfoot::report::drawing::{Drawing, Painter, bars, figure, plot};
 use steadfoot::report::table::{Cell, Column, Table};
 use steadfoot::study::{self, Picture, STUDY_TEXTS};
 
@@ -60,6 +60,7 @@ fn painted(picture: &Picture) -> Drawing {
     let painter = Painter { width_px: WIDTH_PX, system: System::Si, words: &said };
     match picture {
         Picture::Plot(one) => plot(one, &painter),
+        Picture::Bars(one) => bars(one, &painter),
         Picture::Figure(one) => figure(one, &painter),
     }
 }

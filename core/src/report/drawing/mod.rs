@@ -5,6 +5,7 @@
 //! coordinates back.
 
 mod arrow;
+mod bars;
 mod base;
 mod board;
 mod centre;
@@ -41,6 +42,7 @@ mod slab;
 mod spot;
 mod tray;
 
+pub use bars::bars;
 pub use elevation::elevation;
 pub use figure::figure;
 pub use lettering::Lettering;
