@@ -172,9 +172,12 @@ pub(super) fn write_regions(board: &mut Board, grid: &Grid, view: &View, painter
         let middle = |places: &[f64], last: usize, of: &Division| {
             (of.place(places[last + 1 - side]) + of.place(places[last])) / 2.0
         };
-        let at = [middle(&grid.x, column, &view.x), middle(&grid.y, row, &view.y)];
+        let mut at = [middle(&grid.x, column, &view.x), middle(&grid.y, row, &view.y)];
         let is_narrow = side as f64 <= NARROW * columns.min(grid.y.len()) as f64;
         let text = painter.text(&name);
+        // A name at the side of the field stays within it where it can.
+        let half = Lettering::Name.width_px(&text) / 2.0;
+        at[0] = at[0].min(view.frame.right - half).max(view.frame.left + half);
         let thing = Patch::around(at, Extent { width: 1.0, height: 1.0 });
         let need = if is_narrow { Need::May } else { Need::Must };
         let label = Label { need, ..Label::new(Lettering::Name, &text, Of::Nothing) };
