@@ -32,8 +32,8 @@ fn demo_scenes() -> Vec<(Scene, RoseScene)> {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-configs");
     let mut paths: Vec<_> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
     paths.sort();
-    for path in paths {
-        let text = std::fs::read_to_string(&path).unwrap();
+    for path in paths.iter().filter(|path| path.is_file()) {
+        let text = std::fs::read_to_string(path).unwrap();
         let Ok(project) = project::read(&text, System::Si) else { continue };
         let report = project::assess(&project);
         for check in &report.checks {

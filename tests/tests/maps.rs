@@ -350,3 +350,16 @@ fn what_cannot_be_built_and_what_is_not_covered_is_hatched_apart_and_named() {
         assert!(drawing.marks.iter().any(|mark| mark.text == text), "{text}");
     }
 }
+
+#[test]
+fn zones_are_told_by_their_names() {
+    let mut value = demo("10-cannot-be-said.json");
+    value["anchorage"]["overstrength"] = json!(2.5);
+    let shown = (steadfoot::study::study("how-far").expect("the study").make)(&read(&value), "").expect("limits");
+    let table = serde_json::to_value(&shown.tables[0]).expect("a table");
+    let name = json!(Knob::Zone.name().code());
+    let rows = table["rows"].as_array().expect("rows").iter();
+    let zone = rows.map(|row| &row["cells"]).find(|cells| cells[0]["name"] == name).expect("the zone is turned");
+    assert_eq!(zone[1]["text"], value["site"]["zone"]);
+    assert!(zone[2]["text"].is_string(), "{zone}");
+}

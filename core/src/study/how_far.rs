@@ -8,7 +8,7 @@ use super::work::Work;
 use super::{Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Kind, StepId, steps};
-use crate::explore::{self, Bound, Found, HowFar, Ranged, Standing, Stretch};
+use crate::explore::{self, Bound, Found, HowFar, Knob, Notch, Ranged, Standing, Stretch};
 use crate::project::Project;
 use crate::report::table::{Cell, Column, Line, Table};
 
@@ -59,13 +59,36 @@ pub fn begin(project: &Project, extra: &str) -> Result<Box<dyn Work>, StepId> {
     if search.ranges.is_empty() {
         return Err(NOTHING);
     }
-    Ok(Box::new(UnderWay { kinds: search.ranges.iter().map(|one| one.knob.kind(project)).collect(), of, search }))
+    let scale = |one: &Ranged| Scale { kind: one.knob.kind(project), zones: zones(one.knob, project) };
+    Ok(Box::new(UnderWay { scales: search.ranges.iter().map(scale).collect(), of, search }))
 }
 
 struct UnderWay {
     search: HowFar,
-    kinds: Vec<Kind>,
+    scales: Vec<Scale>,
     of: Option<CheckId>,
+}
+
+/// How the values of a knob are told.
+struct Scale {
+    kind: Kind,
+    /// Zones have names, and nothing between them.
+    zones: Vec<Notch>,
+}
+
+fn zones(knob: Knob, project: &Project) -> Vec<Notch> {
+    if knob == Knob::Zone { knob.notches(project).unwrap_or_default() } else { Vec::new() }
+}
+
+impl Scale {
+    fn told(&self, ends: [f64; 2]) -> Cell {
+        let word = |value: f64| self.zones.iter().find(|notch| notch.value == value).map(|notch| notch.word);
+        match ends.map(word) {
+            [Some(low), Some(high)] if low == high => Cell::Text(low.into()),
+            [Some(low), Some(high)] => Cell::Text([low, high].join(" to ")),
+            _ => Cell::Measured { ends, kind: self.kind },
+        }
+    }
 }
 
 impl Work for UnderWay {
@@ -80,13 +103,13 @@ impl Work for UnderWay {
     fn shown(&self) -> Shown {
         let mut rows = Vec::new();
         let mut comes_and_goes = false;
-        for (ranged, &kind) in self.search.ranges.iter().zip(&self.kinds).filter(|(one, _)| !one.tried.is_empty()) {
+        for (ranged, scale) in self.search.ranges.iter().zip(&self.scales).filter(|(one, _)| !one.tried.is_empty()) {
             let stretches = ranged.stretches();
             comes_and_goes |= stretches.len() > 1;
             if stretches.is_empty() {
-                rows.push(line(ranged, kind, [Cell::Name(NOWHERE), Cell::Nothing, Cell::Nothing, Cell::Nothing]));
+                rows.push(line(ranged, scale, [Cell::Name(NOWHERE), Cell::Nothing, Cell::Nothing, Cell::Nothing]));
             }
-            rows.extend(stretches.iter().map(|stretch| line(ranged, kind, told(stretch, kind))));
+            rows.extend(stretches.iter().map(|stretch| line(ranged, scale, told(stretch, scale))));
         }
         let columns = vec![
             Column::words(WHAT),
@@ -108,16 +131,16 @@ impl Work for UnderWay {
     }
 }
 
-fn line(ranged: &Ranged, kind: Kind, cells: [Cell; 4]) -> Line {
-    let mut all = vec![Cell::Name(ranged.knob.name()), Cell::Measured { ends: [ranged.now; 2], kind }];
+fn line(ranged: &Ranged, scale: &Scale, cells: [Cell; 4]) -> Line {
+    let mut all = vec![Cell::Name(ranged.knob.name()), scale.told([ranged.now; 2])];
     all.extend(cells);
     Line::plain(all)
 }
 
-fn told(stretch: &Stretch, kind: Kind) -> [Cell; 4] {
+fn told(stretch: &Stretch, scale: &Scale) -> [Cell; 4] {
     let ends = |bound: &Bound| {
         let beyond = bound.beyond.map_or(bound.holds, |(value, _)| value);
-        Cell::Measured { ends: [bound.holds.min(beyond), bound.holds.max(beyond)], kind }
+        scale.told([bound.holds.min(beyond), bound.holds.max(beyond)])
     };
     [ends(&stretch.from), why(&stretch.from), ends(&stretch.to), why(&stretch.to)]
 }
