@@ -44,6 +44,9 @@ fn main() {
         search.finish();
         println!("tolerance: {:?} {:?}", search.circles, search.together);
     }
+    told("rocking, 30 s record", || {
+        black_box(steadfoot::motion::rocking_check());
+    });
     told("self check", || {
         black_box(project::self_check());
     });

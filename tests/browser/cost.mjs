@@ -23,4 +23,5 @@ told('read and assess', () => wasm.assess(text, 'si'));
 told('working', () => wasm.working(text, at));
 told('limits', () => wasm.limits(text));
 told('pressure of 8 feet', () => wasm.pressure_check());
+told('rocking, 30 s record', () => wasm.rocking_check());
 told('self check', () => wasm.self_check());
