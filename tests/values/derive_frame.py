@@ -89,6 +89,11 @@ for faces, modulus in ((2, 200000.0), (1, 210000.0)):
                         "frame.period", project(4000, given, height=2000, width=1000),
                         [value("frame/period/k_d", stiffness, 3, "N/mm")]))
 
+braces = 2 * 210000 * 160 / sqrt(5e6) * 0.2
+posts = 2 * 210000 * 1e6 * 1000 ** 2 / 2000 ** 3
+BLOCKS.append(block("flats of 40 by 4 on 2 faces under 4000 kg at the top", "Our own: T = 2 pi sqrt(m / k), braces and posts in series", "frame.period",
+                    project(0.001, {**given, "faces_x": 2, "faces_y": 2, "modulus_mpa": 210000}, height=2000, width=1000, contents=[load(2000)]),
+                    [value("frame/period/k_d", braces, 3, "N/mm"), value("frame/period/T", 2 * pi * sqrt(4.0 * (1 / braces + 1 / posts)), 4, "s")], "full"))
 four = 2 * two_posts(2400, 1200, None, "fixed")
 rigid = portal({"corners": "rigid"}, base="fixed") | {"posts": 4}
 BLOCKS.append(block("two fixed portals with 4000 kg at the top", "Our own: T = 2 pi sqrt(m / k)", "frame.period",

@@ -74,6 +74,15 @@ BLOCKS.append(block(
     [{"at": f"lifting/leg/T_i/{place + 1}", "value": f"{pull:.0f}", "unit": "N", "tolerance": 0.001 * pull,
       "why": "the legs are not quite upright"} for place, pull in enumerate(pulls)]))
 
+# The same on a stiff load: the bound of a body that any three of four supports carry, here 2200, 1800, 1600 and 1600 kg.
+bound = (1600.0, 1800.0, 2200.0, 1600.0)
+BLOCKS.append(block(
+    "stiff load of 4000 kg on nearly upright legs, a fifth and a tenth off the middle", "Our own statics: any three legs carry",
+    "The nearest takes W/2 (1 + min(u, v)), the far one W/2 (1 - max(u, v)), the others W/2 (1 - u) and W/2 (1 - v).", ["lift.leg"],
+    project(4000.0, [0.2 * A, 0.1 * B, 1200.0], RECTANGLE, {"hook_above_mm": 30000, "leg_capacity_kg": 5000, "dynamic_factor": 1}),
+    [{"at": f"lifting/leg/T_i/{place + 1}", "value": f"{kg * G:.0f}", "unit": "N", "tolerance": 0.001 * kg * G,
+      "why": "the legs are not quite upright"} for place, kg in enumerate(bound)]))
+
 # The hook 60 mm beside the centre, 2100 mm above it.
 BLOCKS.append(block(
     "tilt under a hook that is not above the centre", "Our own statics: the centre comes to rest below the hook", "",
