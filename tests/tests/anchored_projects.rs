@@ -36,7 +36,9 @@ fn a_neighbour_out_of_reach_changes_nothing() {
     file["neighbours"] = json!([{ "name": "far", "at_mm": [20_000, 0] }]);
     let beside = report(&file);
     for one in &alone.checks {
-        assert_eq!(one.utilisation, check(&beside, one.id).utilisation, "{}", one.id);
+        // Beside it the cabinet no longer looks alike from left and right, and the other side may be told.
+        let (here, there) = (one.utilisation, check(&beside, one.id).utilisation);
+        assert!(here.zip(there).map_or(here == there, |(a, b)| (a - b).abs() <= 1e-12 * a), "{}", one.id);
     }
     assert_ne!(alone.fingerprint, beside.fingerprint, "it is another input");
 }
@@ -87,7 +89,7 @@ fn an_opening_and_a_boundary_lower_the_strength_of_concrete() {
     // Cut at 70 of 210 mm on one side: 280 of 420 mm are left, and no edge effect.
     assert!((utilisation(&boundary, BREAKOUT) / alone - 1.5).abs() < 1e-6);
     let far = with("boundary_mm", json!({ "right": 5000 }));
-    assert_eq!(utilisation(&far, BREAKOUT), alone);
+    assert!((utilisation(&far, BREAKOUT) / alone - 1.0).abs() < 1e-12);
 }
 
 #[test]

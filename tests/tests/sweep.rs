@@ -2,9 +2,12 @@
 
 use std::f64::consts::TAU;
 
+use serde_json::json;
 use steadfoot::calc::{CheckId, Outcome, Sheet, Status, System};
 use steadfoot::project::bench::{Bench, Place};
+use steadfoot::project::mirror::Mirror;
 use steadfoot::project::{self, Project};
+
 use steadfoot::report::outcome::CheckTold;
 use steadfoot::rules::anchor::Finding;
 use steadfoot_tests::{random::Random, random_project::random_project};
@@ -74,4 +77,53 @@ fn nothing_is_higher_elsewhere_than_where_the_sweep_looked() {
     }
     println!("{projects} projects, {compared} checks compared, worst miss {worst}");
     assert!(compared > 3 * count, "only {compared} checks were compared");
+}
+
+/// A stack of trays that looks alike from left and right, with one tray this far from the middle.
+fn stack(random: &mut Random, aside_mm: f64) -> serde_json::Value {
+    let mass = |random: &mut Random| random.between(50.0, 600.0).round();
+    let contents: Vec<serde_json::Value> = (0..4)
+        .map(|tray| {
+            json!({ "name": format!("tray {tray}"), "mass_kg": mass(random), "bottom_mm": 100 + 450 * tray,
+                "size_mm": [800, 900, 300], "offset_mm": if tray == 0 { [aside_mm; 2] } else { [0.0; 2] } })
+        })
+        .collect();
+    let [x, y] = [random.between(350.0, 480.0).round(), random.between(400.0, 560.0).round()];
+    let corners = [("a", -x, -y), ("b", x, -y), ("c", x, y), ("d", -x, y)];
+    let feet: Vec<_> =
+        corners.iter().map(|(name, x, y)| json!({ "name": name, "at_mm": [x, y], "size_mm": [100, 80] })).collect();
+    let anchors: Vec<_> = corners.iter().map(|(_, x, y)| json!({ "at_mm": [1.1 * x, 1.1 * y] })).collect();
+    let rear = [json!(null), json!(1500)][random.below(2)].clone();
+    json!({ "format": "steadfoot 1",
+        "cabinet": { "width_mm": 1100, "depth_mm": 1300, "height_mm": 2200, "frame": { "mass_kg": 400, "centre_mm": [0, 0, 900] },
+            "feet": feet, "anchors": anchors },
+        "contents": contents,
+        "slab": { "strength_mpa": 28, "thickness_mm": 220, "edges_mm": { "left": 1200, "right": 1200, "front": null, "rear": rear } },
+        "site": { "rule": "direct", "format": "strength", "horizontal_coefficient": random.between(0.2, 0.7), "vertical_coefficient": 0.2,
+                  "gravity_heavy": 1.2, "gravity_light": 0.9, "overstrength": 2.0 },
+        "anchorage": { "rule": "aci-318-19-si", "bolt": "M20", "steel": "f1554-36", "embedment_mm": 140 } })
+}
+
+#[test]
+fn a_cabinet_that_looks_alike_from_both_sides_is_asked_on_one_and_told_the_same() {
+    let mut random = Random::new(78);
+    for number in 0..25 {
+        let seed = random.bits();
+        let read = |aside_mm: f64| {
+            let file = stack(&mut Random::new(seed), aside_mm).to_string();
+            project::read(&file, System::Si).unwrap_or_else(|faults| panic!("{}", faults[0].sentence()))
+        };
+        let (alike, aside) = (read(0.0), read(1e-5));
+        assert_ne!(Bench::new(&alike).mirror, Mirror::default(), "it looks alike");
+        assert_eq!(Bench::new(&aside).mirror, Mirror::default(), "a hair aside it does not");
+        let [alike, aside] = [alike, aside].map(|project| project::assess(&project));
+        assert_eq!(alike.verdict, aside.verdict);
+        for (one, other) in alike.checks.iter().zip(&aside.checks) {
+            assert_eq!((one.id, one.status), (other.id, other.status));
+            let (Some(a), Some(b)) = (one.utilisation, other.utilisation) else { continue };
+            assert!((a - b).abs() <= 2e-4 * b, "{number} {}: {a} and {b}", one.id);
+            let (Some(a), Some(b)) = (one.span, other.span) else { continue };
+            assert!((a[0] - b[0]).abs() <= 2e-4 * b[0], "{number} {}: {a:?} and {b:?}", one.id);
+        }
+    }
 }

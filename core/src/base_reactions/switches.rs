@@ -25,25 +25,23 @@ impl Supports {
         let mut reactions = Reactions::default();
         let planes: Vec<Option<Plane>> =
             plan.tried_rad().iter().map(|&direction_rad| self.look(push, direction_rad, &mut reactions)).collect();
-        self.switched(&plan, &planes, push)
+        let mut rows: Vec<(f64, Option<Plane>)> = plan.tried_rad().iter().copied().zip(planes).collect();
+        // Once round, to close the last gap.
+        rows.extend(rows.first().map(|&(direction_rad, plane)| (direction_rad + TAU, plane)));
+        let mut directions = plan;
+        directions.add(&self.switches(&rows, push));
+        directions
     }
 
-    /// The same where it is known by which plane the cabinet settles in each direction of the plan, none where it does
-    /// not.
-    pub fn switched(&self, plan: &Directions, planes: &[Option<Plane>], push: &Push) -> Directions {
-        let mut directions = plan.clone();
+    /// Both sides of every direction in which an anchor begins or ceases to pull, between directions that are known,
+    /// ascending, each with the plane by which the cabinet settles there; none where it does not.
+    pub fn switches(&self, rows: &[(f64, Option<Plane>)], push: &Push) -> Vec<f64> {
+        let mut found_rad = Vec::new();
         if self.anchors().is_empty() {
-            return directions;
+            return found_rad;
         }
         let mut reactions = Reactions::default();
-        let rows = plan.tried_rad().iter().zip(planes);
-        let mut looks: Vec<Look> = rows.map(|(&direction_rad, plane)| self.seen(direction_rad, *plane)).collect();
-        if let Some(first) = looks.first() {
-            // Once round, to close the last gap.
-            let round = Look { direction_rad: first.direction_rad + TAU, anchors_mm: first.anchors_mm.clone() };
-            looks.push(round);
-        }
-        let mut found_rad = Vec::new();
+        let mut looks: Vec<Look> = rows.iter().map(|&(direction_rad, plane)| self.seen(direction_rad, plane)).collect();
         let mut gap = 0;
         while gap + 1 < looks.len() && looks.len() < LOOKS_MAX {
             let (from, to) = (&looks[gap], &looks[gap + 1]);
@@ -59,8 +57,7 @@ impl Supports {
                 }
             }
         }
-        directions.add(&found_rad);
-        directions
+        found_rad
     }
 
     /// The plane of one direction; none where nothing balances the push.

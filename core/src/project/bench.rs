@@ -8,6 +8,7 @@ use super::anchored::{amplification, other_anchors, prepared_anchors};
 use super::floored::Floored;
 use super::footed::{anchored, feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
+use super::mirror::Mirror;
 use crate::base_reactions::told::{CaseLoad, tell_hand_method, tell_reactions};
 use crate::base_reactions::{BaseLoad, Bracket, Directions, Plane, Reactions, Shear, Supports, Unbalanced, pivots};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System, limit, number};
@@ -73,6 +74,8 @@ pub struct Bench<'p> {
     pub supports: Vec<Supports>,
     /// The directions of the plan.
     pub(super) plan: Directions,
+    /// Which halves of the plan are each other's image.
+    pub mirror: Mirror,
     feet: Option<Vec<FootOnSlab>>,
     pub(super) anchors: Option<Box<dyn PreparedAnchors>>,
     holding: Holding,
@@ -122,11 +125,13 @@ impl<'p> Bench<'p> {
         let (amplification, given) = amplification(project, demand.as_ref().and_then(|demand| demand.as_ref().ok()));
         let supports = supports(project, anchors.as_deref());
         let holding = Holding::new(project, anchors.as_deref());
+        let mirror = Mirror::of(project, &loads, &supports[0]);
         let mut bench = Bench {
             project,
             loads,
             runs: Vec::new(),
             demand,
+            mirror,
             plan: supports[0].directions(),
             supports,
             feet,

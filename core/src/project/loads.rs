@@ -1,11 +1,14 @@
 //! The loads of a bench: which cases are put on for what, in which directions, and what each weighs and pushes.
 
 use alloc::vec::Vec;
+use core::f64::consts::TAU;
 
 use super::bench::{Bench, Place, Purpose, Run};
+use super::mirror::SAME_RAD;
 use crate::base_reactions::told::CaseLoad;
 use crate::base_reactions::{self, Plane};
 use crate::calc::number;
+use crate::calc::order::put_in_order;
 use crate::load_case::{Directions, HUNDRED_THIRTY, Level, LoadCase};
 use crate::rules::anchor::Amplification;
 
@@ -61,18 +64,34 @@ impl Bench<'_> {
     /// The directions from which a run is searched; none where its rule names them all.
     ///
     /// The strength of a group jumps where an anchor begins to pull: both sides of such a direction are among them.
-    /// `planes` are those by which the cabinet settles in the directions of the plan.
-    pub fn searched_directions(&self, start: &Place, planes: &[Option<Plane>]) -> Option<base_reactions::Directions> {
+    /// `rows` are the directions that were asked, with the planes by which the cabinet settles there.
+    pub fn searched_directions(
+        &self,
+        start: &Place,
+        rows: &[(f64, Option<Plane>)],
+    ) -> Option<base_reactions::Directions> {
         if self.cases()[start.run.case].directions == Directions::HundredThirty {
             return None;
         }
-        Some(match start.run.purpose {
-            Purpose::Component => self.plan.clone(),
-            Purpose::Anchors => {
-                let push = self.case_load(start).push();
-                self.supports[start.stiffness].switched(&self.plan, planes, &push)
+        let mut directions = self.plan.clone();
+        if start.run.purpose == Purpose::Anchors {
+            let mut rows = rows.to_vec();
+            match self.mirror.range_rad() {
+                // Unwound, so that they ascend from one end to the other.
+                Some([from_rad, to_rad]) => rows.iter_mut().for_each(|(direction_rad, _)| {
+                    if from_rad < 0.0 && *direction_rad > to_rad + SAME_RAD {
+                        *direction_rad -= TAU;
+                    }
+                }),
+                // Once round, to close the last gap.
+                None => rows.extend(rows.first().map(|&(direction_rad, plane)| (direction_rad + TAU, plane))),
             }
-        })
+            put_in_order(&mut rows, |(a, _), (b, _)| a.total_cmp(b));
+            let found_rad = self.supports[start.stiffness].switches(&rows, &self.case_load(start).push());
+            let images = found_rad.iter().flat_map(|&found_rad| self.mirror.images_rad(found_rad));
+            directions.add(&images.collect::<Vec<_>>());
+        }
+        Some(directions)
     }
 
     /// The load of a place.

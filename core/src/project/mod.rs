@@ -17,6 +17,7 @@ mod handled;
 mod holding;
 mod left_open;
 mod loads;
+pub mod mirror;
 pub mod neighbour;
 pub mod parts;
 mod picture;

@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::bench::{Bench, Place};
 use super::loads::Tried;
+use super::mirror::SAME_RAD;
 use crate::base_reactions::Plane;
 use crate::calc::{CheckId, Outcome, Sheet, StepId};
 use crate::rules::anchor::{Finding, Findings};
@@ -129,8 +130,9 @@ struct Looked {
     start: Place,
     tried: Tried,
     highest: Levels,
-    /// By which plane it settled in each of those directions.
-    planes: Vec<Option<Plane>>,
+    /// The directions that were asked, with the plane by which it settled there.
+    asked: Vec<(f64, Option<Plane>)>,
+    /// The answers there.
     kept: Kept,
 }
 
@@ -213,6 +215,11 @@ fn near(levels: &Levels, highest: &Levels, part: f64) -> Set {
     places(levels.found).filter(is_near).fold(0, |set, check| set | 1 << check)
 }
 
+/// The row of a direction among those that were asked.
+fn row_of(asked: &[(f64, Option<Plane>)], direction_rad: f64) -> Option<usize> {
+    asked.iter().position(|(known, _)| (known - direction_rad).abs() <= SAME_RAD)
+}
+
 /// A sweep on its way.
 struct Sweep {
     tracks: [Track; CHECKS],
@@ -230,12 +237,15 @@ impl Sweep {
     /// Tries one state and run in the directions of the plan.
     fn look(&mut self, bench: &mut Bench, start: Place) -> Looked {
         let tried = bench.plan_directions(start.run);
-        let planes = Vec::with_capacity(tried.list_rad().len());
-        let mut looked = Looked { start, tried, highest: Levels::new(), planes, kept: Kept::default() };
+        let mut looked = Looked { start, tried, highest: Levels::new(), asked: Vec::new(), kept: Kept::default() };
         for &direction_rad in looked.tried.list_rad() {
+            let direction_rad = bench.mirror.asked_rad(direction_rad);
+            if row_of(&looked.asked, direction_rad).is_some() {
+                continue;
+            }
             self.ask(bench, &Place { direction_rad, ..start });
             looked.highest.raise_all(&self.levels);
-            looked.planes.push(bench.plane());
+            looked.asked.push((direction_rad, bench.plane()));
             looked.kept.keep(&self.levels);
         }
         looked
@@ -248,23 +258,32 @@ impl Sweep {
         }
         let checks: Vec<usize> = places(wanted).collect();
         let start = looked.start;
-        let tried_rad = looked.tried.list_rad();
-        let switched = bench.searched_directions(&start, &looked.planes);
+        let mirror = bench.mirror;
+        let searched = bench.searched_directions(&start, &looked.asked);
+        // What is asked from here on, so that the images of a direction need not be asked again.
+        let mut further: Vec<(f64, Option<Plane>)> = Vec::new();
+        let mut answers: Vec<f64> = Vec::new();
         let mut levels_at = |direction_rad: f64, values: &mut [f64]| {
-            let row = tried_rad.binary_search_by(|known| known.total_cmp(&direction_rad));
-            if let (Ok(row), false) = (row, looked.kept.rows.is_empty()) {
+            let direction_rad = mirror.asked_rad(direction_rad);
+            if let (Some(row), false) = (row_of(&looked.asked, direction_rad), looked.kept.rows.is_empty()) {
                 for (value, &check) in values.iter_mut().zip(&checks) {
                     *value = looked.kept.get(row, check);
                 }
+                return;
+            }
+            if let Some(row) = row_of(&further, direction_rad) {
+                values.copy_from_slice(&answers[row * checks.len()..(row + 1) * checks.len()]);
                 return;
             }
             self.ask(bench, &Place { direction_rad, ..start });
             for (value, &check) in values.iter_mut().zip(&checks) {
                 *value = self.levels.of[check];
             }
+            further.push((direction_rad, None));
+            answers.extend_from_slice(values);
         };
         let mut found = alloc::vec![(f64::NEG_INFINITY, 0.0); checks.len()];
-        match switched {
+        match searched {
             Some(directions) => {
                 for (found, peak) in found.iter_mut().zip(directions.peaks(checks.len(), &mut levels_at)) {
                     *found = (peak.value, peak.direction_rad);
@@ -272,7 +291,7 @@ impl Sweep {
             }
             None => {
                 let mut values = alloc::vec![0.0; checks.len()];
-                for &direction_rad in tried_rad {
+                for &direction_rad in looked.tried.list_rad() {
                     levels_at(direction_rad, &mut values);
                     for (found, &value) in found.iter_mut().zip(&values) {
                         if value > found.0 {
@@ -287,6 +306,11 @@ impl Sweep {
                 continue;
             }
             peaks.raise(check, utilisation);
+            // Told at the very direction that was asked, to the last bit.
+            let asked_rad = mirror.asked_rad(direction_rad);
+            let known = |rows: &[(f64, Option<Plane>)]| row_of(rows, asked_rad).map(|row| rows[row].0);
+            let kept = if looked.kept.rows.is_empty() { None } else { known(&looked.asked) };
+            let direction_rad = kept.or_else(|| known(&further)).unwrap_or(asked_rad);
             let track = &mut self.tracks[check];
             if track.peak.is_none_or(|known| utilisation > known.utilisation) {
                 track.peak = Some(Peak { utilisation, place: Place { direction_rad, ..start } });
