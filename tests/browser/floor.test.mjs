@@ -29,7 +29,7 @@ test('a wide base presses less than a foot, and a foot less than a caster, as th
   await scrolledThrough(page);
   const read = () => {
     const study = [...document.querySelectorAll('steadfoot-worksheet')].map((one) => one.shadowRoot?.querySelector('.study[data-study="ways-of-standing"][data-shown="true"]')).find(Boolean);
-    return study && [...study.querySelector('table').querySelectorAll('tbody tr')].map((row) => Number(row.lastElementChild.dataset.value));
+    return study && [...study.querySelector('table').querySelectorAll('tbody tr')].map((row) => Number(row.children[4].dataset.value));
   };
   await until(page, 'the ways are shown', read);
   const [casters, feet, bases] = await page.evaluate(read);

@@ -163,6 +163,36 @@ const CLAIMS: &[Claim] = &[
         let find = |id: &str| demo.report.checks.iter().find(|check| check.id == id);
         find("raised.panel").is_some_and(|check| check.status == Status::Fails)
     }),
+    ("42-base-rails.json", |demo| {
+        // The same cabinet on four feet of 120 mm at the ends of its rails.
+        let mut on_feet = demo.project.clone();
+        let Some(floor) = &mut on_feet.floor else { return false };
+        if floor.values.choice(steadfoot::floor::STANDS_ON) != Some(1) {
+            return false;
+        }
+        floor.values.set_choice(steadfoot::floor::STANDS_ON, 0);
+        on_feet.cabinet.feet = demo
+            .project
+            .cabinet
+            .feet
+            .iter()
+            .flat_map(|rail| {
+                [-620.0, 620.0].map(|y_mm| {
+                    let mut foot = rail.clone();
+                    foot.name = format!("{} {y_mm}", rail.name);
+                    foot.at.y_mm = y_mm;
+                    foot.size = steadfoot::geometry::Size::new(120.0, 120.0);
+                    foot
+                })
+            })
+            .collect();
+        let feet = project::assess(&on_feet);
+        let used = |id: &str| feet.checks.iter().find(|check| check.id == id).and_then(|check| check.utilisation);
+        let bending = used("slab.quake.bending").unwrap_or(f64::INFINITY);
+        demo.report.verdict == Verdict::Holds
+            && demo.used("foot.bearing") < 0.5 * used("foot.bearing").unwrap_or(0.0)
+            && demo.used("slab.quake.bending") > bending
+    }),
     ("50-nobody-knows.json", |demo| {
         let Some(unknown) = steadfoot::explore::assess_open(&demo.project).unknown else { return false };
         let Some(tried) = &unknown.tried else { return false };

@@ -198,9 +198,19 @@ fn four_tonnes_on_four_legs_are_above_every_class_of_panels() {
         floor["raised"] = json!({ "en_class": class });
         let mut value = cabinet(floor);
         value["cabinet"]["frame"]["mass_kg"] = json!(4000);
-        let report = report(&value);
+        let report = self::report(&value);
         assert_eq!(told(&report, CheckId::RaisedPanel).status, Status::Fails, "class {class}");
         assert!(reason(told(&report, CheckId::RaisedShaken)).contains("stand"));
+    }
+    // Half of an ultimate load counts, and not a hair more; a working load that is given goes before it.
+    for (raised, status) in [
+        (json!({ "ultimate_load_n": 9_807 }), Status::Holds),
+        (json!({ "ultimate_load_n": 9_806 }), Status::Fails),
+        (json!({ "ultimate_load_n": 9_807, "working_load_n": 4_900 }), Status::Fails),
+    ] {
+        let mut floor = on_ground();
+        floor["raised"] = raised;
+        assert_eq!(told(&report(&cabinet(floor)), CheckId::RaisedPanel).status, status);
     }
     let mut floor = on_ground();
     floor["raised"] = json!({ "stand_to_slab": true });

@@ -556,6 +556,8 @@ block("EX-29, four legs", "4000 kg on four legs against class 6: above every wor
 block("EX-29, three legs", "One of four legs bears nothing: above the ultimate load of class 6, 12 kN", {"ask": "three-legs", "load": W}, [value("N_3", W / 3e3, 2, "kN")])
 block("panel with two legs and a given pedestal", "Two legs of 2 kN on a panel of 4.5 kN, a pedestal of 22 kN", {"ask": "panel", "working": 4500.0, "load": 2000.0, "legs": 2, "pedestal": 22e3},
       [value("F_p", 4, 0, "kN"), value("F_w", 4.5, 1, "kN"), value("u", 4 / 4.5, 4), value("F_d", 22, 0, "kN")])
+block("panel by half of its ultimate load", "A leg of 4 kN on a panel that broke at 12 kN, its pedestal given with 9 kN", {"ask": "panel", "ultimate": 12e3, "load": 4000.0, "legs": 1, "pedestal": 9e3},
+      [value("F_u", 12, 0, "kN"), value("F_w", 6, 0, "kN")])
 block("pedestal by four working loads", "EN 12825: four times the working load", {"ask": "panel", "class": 5, "safety": 2, "load": 2000.0, "legs": 2}, [value("F_d", 20, 0, "kN")])
 for wheels, bear in ((4, 3), (3, 3), (6, 5)):
     block(f"{wheels} wheels on the way in", "One wheel counted out, a factor of 1.25", {"ask": "rolled", "load": W, "wheels": wheels, "dynamic": 1.25, "rolling": 4500.0},

@@ -5,10 +5,14 @@ use crate::fields;
 use crate::input::field::{Absent::*, FieldShape::*, Values};
 use crate::rules::floor::raised::Rating;
 
-/// What the panels are said to carry; the maker's working load comes first, then class, then grade.
+/// What the panels are said to carry; the maker's working load comes first, then half of his ultimate
+/// load, then class, then grade.
 pub fn rating(values: &Values) -> Option<Rating> {
     if let Some(working) = values.number(WORKING) {
         return Some(Rating::Given(working));
+    }
+    if let Some(ultimate) = values.number(ULTIMATE) {
+        return Some(Rating::Ultimate(ultimate));
     }
     if let Some(place) = values.choice(CLASS) {
         let safety = if values.choice(SAFETY) == Some(1) { 3.0 } else { 2.0 };
@@ -37,4 +41,6 @@ fields! {
         "Rolling rating of a panel", "For ten passes of a heavy load. A rating for standing loads says nothing of wheels.", "CISCA", [];
     LEGS "legs_on_a_panel" Number { kind: Kind::Number, min: 1.0, max: 16.0 }, Is(1.0),
         "Legs on one panel", "The most legs that stand on one panel, those of a neighbouring cabinet included.", "", [];
+    ULTIMATE "ultimate_load_n" Number { kind: Kind::Force, min: 100.0, max: 1e6 }, Unknown,
+        "Ultimate load of a panel", "Concentrated load at which it broke in the test, from the maker. Where no working load is given, half of it counts.", "CISCA", [];
 }

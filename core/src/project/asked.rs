@@ -87,6 +87,7 @@ pub static ASKED: &[Asked] = &[
     asked("floor", "aisle_load_mpa", Put::Suspended, &[FloorArea]),
     asked("raised", "stand_to_slab", Put::Always, &[RaisedShaken, RaisedPanel]),
     asked("raised", "working_load_n", Put::Always, &[RaisedPanel]),
+    instead("raised", "ultimate_load_n", Put::Always, &[RaisedPanel]),
     instead("raised", "en_class", Put::Always, &[RaisedPanel, RaisedPedestal]),
     asked("raised", "en_safety", Put::Always, &[RaisedPanel]),
     instead("raised", "psa_grade", Put::Always, &[RaisedPanel, RaisedUniform]),

@@ -16,12 +16,12 @@ use crate::geometry::{Point, Size};
 use crate::input::{Absent, Field, Value, Values};
 use crate::project::Project;
 use crate::project::bench::Bench;
-use crate::project::quick_told;
+use crate::project::{Quick, quick_told};
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::PlotName;
 use crate::report::table::{Cell, Column, Line, Table};
-use crate::rules::floor::rolling;
 use crate::rules::floor::wheel::{Elastic, Wheel};
+use crate::rules::floor::{raised, rolling};
 
 steps! { 165 "ways of standing";
     AT_REST "" Number (INPUT "" Derived) "At rest": Name;
@@ -40,7 +40,14 @@ steps! { 165 "ways of standing";
     PULL "" Number (INPUT "" Derived) "largest pull of an anchor": Name;
     GOVERNS "" Number (INPUT "" Derived) "what governs": Name;
     UTILISATION "" Number (INPUT "" Derived) "utilisation": Name;
-    WHEEL "" Number (INPUT "" Derived) "one wheel, one of four counted out": Name;
+    BENDING "" Number (INPUT "" Derived) "slab in bending": Name;
+    PUNCHING_OUT "" Number (INPUT "" Derived) "punching": Name;
+    WHEEL "" Number (INPUT "" Derived) "heaviest wheel or foot, one of four counted out": Name;
+    DOES "" Number (INPUT "" Derived) "what it does": Name;
+    ROLLS "" Number (INPUT "" Derived) "rolls on its own wheels": Name;
+    ON_WHEELS "" Number (INPUT "" Derived) "rolls in on the same wheels": Name;
+    SET_DOWN "" Number (INPUT "" Derived) "is set down, three feet first": Name;
+    SET_DOWN_BASE "" Number (INPUT "" Derived) "is set down, one base first, half of it still held": Name;
     PUSHING "" Number (INPUT "" Derived) "Pushing it in": Name;
     LEVEL "" Number (INPUT "" Derived) "push on the level": Name;
     UP "" Number (INPUT "" Derived) "push up the ramp": Name;
@@ -50,7 +57,7 @@ steps! { 165 "ways of standing";
     DRAWN_BASES "" Number (INPUT "" Derived) "Wide bases in plan": Name;
     PLACES "" Number (INPUT "" Derived) "all three stand at the outermost places of the present feet; stiffness, stems and gaps of the present feet are left out, so that the ways are alike but for their contact": Reason;
     PATCH "" Number (INPUT "" Derived) "the patch of a caster is that of Hertz's line contact under its load at rest; a soft tread spreads further": Reason;
-    WHOLE "" Number (INPUT "" Derived) "on the way in everything rolls: levelling feet and wide bases are set down afterwards": Reason;
+    WHOLE "" Number (INPUT "" Derived) "on the way in everything rolls, with the dynamic factor of the way; levelling feet and wide bases are set down afterwards, slowly, and take no factor": Reason;
     FEW "" Number (INPUT "cabinet.feet" Derived) "with fewer than three feet, or with feet on one line, there is no rectangle to stand on": Reason;
     NO_CASE "" Number (INPUT "site" Derived) "without a seismic rule nothing is pushed, and only the state at rest and the way in are set side by side": Reason;
 }
@@ -78,8 +85,10 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     for (way, (name, drawn)) in WAYS.into_iter().enumerate() {
         let stands = standing(project, way, &corners);
         pictures.push(Picture::Figure(plan(&stands, drawn)));
-        rest.push(at_rest(&stands, name));
-        shaken.extend(in_earthquake(&stands, name));
+        let mut bench = Bench::new(&stands);
+        let quick = quick_told(&mut bench);
+        rest.push(at_rest(&bench, &quick, name));
+        shaken.extend(in_earthquake(&bench, &quick, name));
     }
     let mut notes = vec![PLACES, PATCH, WHOLE];
     let mut tables = vec![Table {
@@ -90,6 +99,8 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             Column::nearest(AREA, Kind::Area),
             Column::up(MEAN, Kind::Pressure),
             Column::up(PEAK, Kind::Pressure),
+            Column::up(BENDING, Kind::Utilisation),
+            Column::up(PUNCHING_OUT, Kind::Utilisation),
         ],
         rows: rest,
     }];
@@ -111,7 +122,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             rows: shaken,
         });
     }
-    tables.push(way_in(project));
+    tables.push(way_in(project, &corners));
     tables.push(pushing(project));
     Ok(Shown { notes, tables, pictures, sections: Vec::new() })
 }
@@ -192,6 +203,10 @@ fn standing(project: &Project, way: usize, corners: &[Point; 4]) -> Project {
             let length = corners[2].y_mm - corners[1].y_mm + sizes.given(standing::PAD);
             let size = Size::new(sizes.given(standing::BASE_WIDTH), length);
             let middle = (corners[2].y_mm + corners[1].y_mm) / 2.0;
+            // A wide base presses the slab along a line.
+            if let Some(floor) = &mut stands.floor {
+                floor.values.set_choice(floor::STANDS_ON, 1);
+            }
             let at = |x_mm| Point::new(x_mm, middle);
             vec![foot("left", at(corners[0].x_mm), size), foot("right", at(corners[1].x_mm), size)]
         }
@@ -199,8 +214,15 @@ fn standing(project: &Project, way: usize, corners: &[Point; 4]) -> Project {
     stands
 }
 
-fn at_rest(project: &Project, name: StepId) -> Line {
-    let bench = Bench::new(project);
+/// How much of a check is used, or what it came to where it has no number.
+fn used(quick: &Quick, check: CheckId) -> Cell {
+    match quick.checks.iter().find(|told| told.id == check.id()) {
+        None => Cell::Nothing,
+        Some(told) => told.utilisation.map_or(Cell::Status(told.status), Cell::Number),
+    }
+}
+
+fn at_rest(bench: &Bench, quick: &Quick, name: StepId) -> Line {
     let (mut force, mut mean, mut peak) = (0.0, 0.0, 0.0);
     for load in &bench.loads {
         let push = Push {
@@ -220,24 +242,23 @@ fn at_rest(project: &Project, name: StepId) -> Line {
             peak = f64::max(peak, foot.peak_pressure_mpa);
         }
     }
-    let area = project.cabinet.feet.first().map_or(0.0, |foot| foot.size.area_mm2());
+    let area = bench.project.cabinet.feet.first().map_or(0.0, |foot| foot.size.area_mm2());
     let numbers = [force, area, mean, peak].map(Cell::Number);
-    Line::plain([Cell::Name(name)].into_iter().chain(numbers).collect())
+    let slab = [CheckId::SlabRestBending, CheckId::SlabRestPunching].map(|check| used(quick, check));
+    Line::plain([Cell::Name(name)].into_iter().chain(numbers).chain(slab).collect())
 }
 
-fn in_earthquake(project: &Project, name: StepId) -> Option<Line> {
-    let mut bench = Bench::new(project);
+fn in_earthquake(bench: &Bench, quick: &Quick, name: StepId) -> Option<Line> {
     if bench.cases().is_empty() {
         return None;
     }
-    let Stood { force_n, peak_mpa, direction_rad, .. } = settled_everywhere(&bench);
+    let Stood { force_n, peak_mpa, direction_rad, .. } = settled_everywhere(bench);
     let mut tips = f64::INFINITY;
     for state in 0..bench.loads.len() {
         if let Some(free) = bench.standing(state) {
             tips = f64::min(tips, free.tipping_push(free.weakest_direction_rad()));
         }
     }
-    let quick = quick_told(&mut bench);
     let pull = quick.checks.iter().find(|check| check.id == CheckId::AnchorTensionSteel.id());
     let pull = pull.and_then(|check| check.value).map_or(Cell::Nothing, Cell::Number);
     let governing = quick.governing();
@@ -255,35 +276,47 @@ fn in_earthquake(project: &Project, name: StepId) -> Option<Line> {
     ]))
 }
 
-/// All three come in on the same wheels.
-fn way_in(project: &Project) -> Table {
+/// All three come in on the same wheels, and two of them are set down.
+fn way_in(project: &Project, corners: &[Point; 4]) -> Table {
+    let sizes = sizes(project);
     let given = project.floor.as_ref().and_then(|floor| floor.casters.as_ref());
     let rolled = crate::rules::floor::raised::Rolled {
         weight_n: Bench::new(project).loads.iter().map(|load| load.mass_kg).fold(0.0, f64::max) * G_N_PER_KG,
         wheels: given.map_or(4.0, |given| given.given(casters::WHEELS)),
         dynamic: given.map_or(1.25, |given| given.given(casters::DYNAMIC)),
     };
-    let load_n = rolled.wheel_n(&mut Sheet::quiet());
+    let quiet = &mut Sheet::quiet();
+    let load_n = rolled.wheel_n(quiet);
     let wheel = wheel(project);
-    let patch = wheel.line(load_n, &mut Sheet::quiet());
+    let patch = wheel.line(load_n, quiet);
     let peak = patch.peak_mpa.map_or(Cell::Nothing, Cell::Number);
-    let cells = vec![
-        Cell::Name(CASTERS),
-        Cell::Number(load_n),
-        Cell::Number(2.0 * patch.half_mm * wheel.width_mm),
-        Cell::Number(patch.mean_mpa),
-        peak,
-    ];
+    let row = |way, does, [load_n, area_mm2, mean_mpa]: [f64; 3], peak: Cell| {
+        let numbers = [load_n, area_mm2, mean_mpa].map(Cell::Number);
+        Line::plain([Cell::Name(way), Cell::Name(does)].into_iter().chain(numbers).chain([peak]).collect())
+    };
+    let rolling = [load_n, 2.0 * patch.half_mm * wheel.width_mm, patch.mean_mpa];
+    let down = |area_mm2: f64, load_n: f64| ([load_n, area_mm2, load_n / area_mm2], Cell::Number(load_n / area_mm2));
+    let pad = sizes.given(standing::PAD);
+    let (pads, pads_peak) = down(pad * pad, raised::three_legs_n(rolled.weight_n, quiet));
+    let length = corners[2].y_mm - corners[1].y_mm + pad;
+    let (base, base_peak) = down(sizes.given(standing::BASE_WIDTH) * length, rolled.weight_n / 2.0);
     Table {
         name: WAY_IN,
         columns: vec![
             Column::words(WAY),
+            Column::words(DOES),
             Column::up(WHEEL, Kind::Force),
             Column::nearest(AREA, Kind::Area),
             Column::up(MEAN, Kind::Pressure),
             Column::up(PEAK, Kind::Pressure),
         ],
-        rows: vec![Line::plain(cells)],
+        rows: vec![
+            row(CASTERS, ROLLS, rolling, peak.clone()),
+            row(FEET, ON_WHEELS, rolling, peak.clone()),
+            row(FEET, SET_DOWN, pads, pads_peak),
+            row(BASES, ON_WHEELS, rolling, peak),
+            row(BASES, SET_DOWN_BASE, base, base_peak),
+        ],
     }
 }
 

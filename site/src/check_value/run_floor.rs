@@ -341,6 +341,8 @@ impl Ask<'_> {
                 }
             } else if self.has("grade") {
                 Rating::Grade(self.of("grade", Kind::Number)? as usize)
+            } else if self.has("ultimate") {
+                Rating::Ultimate(self.of("ultimate", Kind::Force)?)
             } else {
                 Rating::Given(self.of("working", Kind::Force)?)
             })

@@ -39,7 +39,13 @@ fn compared(
     let length = sheet.carry(L_RAIL, pressed_mm(site, rail, standing));
     let own = sheet.step(P_RAIL, force / length);
     let relief = sheet.step(X_RELIEF, core::f64::consts::PI / (4.0 * lambda));
-    let near = beside(site, rail, standing, &Reach { relief_mm: relief, felt_mm: FELT * radius_mm }, &ground)?;
+    let near = beside(
+        site,
+        rail,
+        standing,
+        &Reach { relief_mm: relief, felt_mm: FELT * radius_mm, lambda_per_mm: lambda },
+        &ground,
+    )?;
     let near = sheet.carry(P_NEAR, near);
     let sum = sheet.step(P_SUM, own + near);
     let at_edge = position == Position::Edge;
@@ -73,9 +79,23 @@ struct Reach {
     relief_mm: f64,
     /// From here on a single foot is not felt.
     felt_mm: f64,
+    /// Stiffness of the slab against the ground.
+    lambda_per_mm: f64,
 }
 
-/// What rails beside a rail add to its load per length: those along it all, those across it by the slab's Poisson's ratio.
+impl Reach {
+    /// The share of a line load at a distance in the moment here; what relieves is left out.
+    fn share(&self, away_mm: f64) -> f64 {
+        if away_mm >= self.relief_mm {
+            return 0.0;
+        }
+        let x = self.lambda_per_mm * away_mm;
+        number::exp(-x) * (number::cos(x) - number::sin(x))
+    }
+}
+
+/// What rails beside a rail add to its load per length: those along it by their shares in the moment, those across it by
+/// the slab's Poisson's ratio besides.
 ///
 /// Errors: a single foot near the rail.
 fn beside(
@@ -103,13 +123,13 @@ fn beside(
         };
         let load = standing.legs_n[place] / pressed_mm(site, place, standing);
         if other_along_x != is_along_x {
-            near += if apart < reach.relief_mm { ground.poisson * load } else { 0.0 };
+            near += ground.poisson * load * reach.share(apart);
             continue;
         }
         // One that only goes on along the same line is checked by itself.
         let (across, overlap) = if is_along_x { (y, gaps[0]) } else { (x, gaps[1]) };
-        if overlap < 0.0 && across < reach.relief_mm {
-            near += load;
+        if overlap < 0.0 {
+            near += load * reach.share(across);
         }
     }
     Ok(near)

@@ -13,6 +13,8 @@ steps! { 153 "raised floor";
     F_300 "F_300" Force (PSA_MOB "performance grades" Secondary) "Working load of the grade on 300 mm by 300 mm": Constant;
     Q_GRADE "q_w" AreaLoad (PSA_MOB "performance grades" Secondary) "Uniform load of the grade": Constant;
     F_GIVEN "F_w" Force (INPUT "floor.raised" Derived) "Working point load of the panel, given": Given;
+    F_BROKE "F_u" Force (CISCA "ultimate load" Secondary) "Ultimate load of the panel, given": Given;
+    F_HALF "F_w" Force (CISCA "ultimate at least twice the concentrated load, as makers rate" Memory) "Working point load of the panel" = "F_u / 2";
     Q_GIVEN "q_w" AreaLoad (INPUT "floor.raised" Derived) "Uniform load of the panel, given": Given;
     N_LEG "N" Force (STATICS "at rest" Derived) "Load of the heaviest leg at rest": Given;
     N_PANEL "n_p" Number (INPUT "floor.raised" Derived) "Legs on one panel, those of a neighbour included": Given;
@@ -77,6 +79,8 @@ pub enum Rating {
     Grade(usize),
     /// Working point load from its maker.
     Given(f64),
+    /// Ultimate point load from its maker, of which half counts.
+    Ultimate(f64),
 }
 
 /// A utilisation with demand and capacity, N or MPa.
@@ -109,6 +113,10 @@ impl Rating {
                 sheet.step(F_GRADE, grade.point_n)
             }
             Rating::Given(force_n) => sheet.step(F_GIVEN, force_n),
+            Rating::Ultimate(force_n) => {
+                let broke = sheet.step(F_BROKE, force_n);
+                sheet.step(F_HALF, broke / 2.0)
+            }
         }
     }
 
