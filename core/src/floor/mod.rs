@@ -119,7 +119,7 @@ fields! {
         "Class of soil", "Where neither modulus nor bearing ratio is known. The lower end of a rough range is taken.", "common practice",
         ["Fat clay, wet (CH, MH)", "Lean clay or silt (CL, ML)", "Silty or clayey sand (SM, SC)", "Clean sand (SW, SP)", "Silty or clayey gravel (GM, GC)", "Clean gravel (GW, GP)"];
     EDGE_FORM "edge_form" Choice(&["1948-circle", "1948-semicircle", "early"]), Word(0),
-        "Form for an edge", "Three forms are in print. The early one lies a fifth below the others and is for a Poisson's ratio of 0.15.", "Westergaard",
+        "Form for an edge", "Three forms are in print. The early one lies a fifth and more below the others and is for a Poisson's ratio of 0.15.", "Westergaard",
         ["of 1948, circle", "of 1948, semicircle", "early, with 0.572"];
     CORNER_FORM "corner_form" Choice(&["ioannides", "westergaard"]), Word(0),
         "Form for a corner", "Whose closed form is used at a free corner.", "", ["Ioannides 1985", "Westergaard 1926"];

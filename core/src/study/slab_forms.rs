@@ -58,7 +58,7 @@ pub static TEXT: StudyText = StudyText {
     id: "slab-forms",
     title: "Which formula says what of a slab on the ground?",
     help: "The heaviest leg at rest by every closed form that is in print: far from edges, at a free edge, at a free \
-           corner. The early form of the edge lies a fifth below that of 1948. Beside them what an Army manual allows over \
+           corner. The early form of the edge lies a fifth and more below that of 1948. Beside them what an Army manual allows over \
            an area and along a line.",
     steps: &[
         &TEXTS,

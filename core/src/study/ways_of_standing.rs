@@ -207,7 +207,9 @@ fn standing(project: &Project, way: usize, corners: &[Point; 4]) -> Project {
             if let Some(floor) = &mut stands.floor {
                 floor.values.set_choice(floor::STANDS_ON, 1);
             }
-            let at = |x_mm| Point::new(x_mm, middle);
+            // Under the cabinet, not beside it.
+            let reach = f64::max(0.0, (project.cabinet.width_mm - size.x_mm) / 2.0);
+            let at = |x_mm: f64| Point::new(x_mm.clamp(-reach, reach), middle);
             vec![foot("left", at(corners[0].x_mm), size), foot("right", at(corners[1].x_mm), size)]
         }
     };
@@ -346,7 +348,7 @@ fn plan(project: &Project, name: StepId) -> Figure {
     }
     if let Some(foot) = cabinet.feet.first() {
         parts.push(FigurePart::Label {
-            at_mm: [foot.at.x_mm, foot.at.y_mm],
+            at_mm: [0.0, 0.0],
             name: PlotName::Row(AREA),
             value: Some((foot.size.area_mm2(), Kind::Area)),
         });

@@ -30,7 +30,7 @@ steps! { 141 "Westergaard";
 /// The forms for an edge.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum EdgeForm {
-    /// The early one, for a Poisson's ratio of 0.15; a fifth below the others.
+    /// The early one, for a Poisson's ratio of 0.15; a fifth and more below the others.
     Early,
     /// That of 1948 for a circle whose edge touches that of the slab.
     Circle,
