@@ -3,6 +3,8 @@
 //! The engine records ids. The texts stand in static tables beside the code that computes, one table a file, and only
 //! native code (the builder, the command line, the tests) ever refers to them, so they do not weigh on the page's wasm.
 
+use alloc::string::String;
+
 use super::clause::{Clause, Trust};
 use super::kind::Kind;
 
@@ -75,6 +77,40 @@ pub struct StepText {
     pub clause: Clause,
     /// How far the transcription can be trusted.
     pub trust: Trust,
+}
+
+impl StepText {
+    /// What it is made of, as words in one line: its shape, its symbol or a dash, and the symbols that its formula uses.
+    /// Only for native code.
+    ///
+    /// ```
+    /// use steadfoot::calc::{clause::STATICS, steps};
+    /// steps! { 249 "example"; W "W" Force (STATICS "" Derived) "Weight" = "m * g"; }
+    /// assert_eq!(TEXTS.rows[W.row as usize].uses(), "formula W m g");
+    /// ```
+    pub fn uses(&self) -> String {
+        let shape = match self.shape {
+            Shape::Given => "given",
+            Shape::Formula(_) => "formula",
+            Shape::Constant => "constant",
+            Shape::Reason => "reason",
+            Shape::Name => "name",
+            Shape::Table | Shape::Interpolated | Shape::Geometry => "taken",
+            Shape::Solved | Shape::Searched | Shape::Condition => "taken",
+        };
+        let mut words = String::from(shape);
+        words.push(' ');
+        words.push_str(if self.symbol.is_empty() { "-" } else { self.symbol });
+        if let Shape::Formula(formula) = self.shape
+            && let Ok(set) = super::formula::typeset(formula)
+        {
+            for symbol in &set.symbols {
+                words.push(' ');
+                words.push_str(symbol);
+            }
+        }
+        words
+    }
 }
 
 /// A static table of step texts.

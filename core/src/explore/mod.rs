@@ -1,5 +1,6 @@
 //! How far can it go: asks `assess` again and again.
 
+mod compared;
 mod edit;
 mod found;
 mod how_far;
@@ -15,9 +16,11 @@ mod setting_out;
 mod tolerance;
 mod trial;
 mod unknowns;
+mod walk;
 mod what_matters;
 mod what_would_hold;
 
+pub use compared::{Alone, CheckMoved, Compared, InputMoved, MovedBy, Side, Uses, compare};
 pub use edit::edits;
 pub use found::{Found, Standing};
 pub use how_far::{Bound, HowFar, Ranged, Stretch};
@@ -33,5 +36,6 @@ pub use setting_out::{Hole, holes};
 pub use tolerance::{Circle, MOST_MM, STEP_MM, Tolerance};
 pub use trial::{Glance, Trial, Trials};
 pub use unknowns::{Came, Unknowns, assess_open, open_check};
+pub use walk::StepMoved;
 pub use what_matters::{Group, Moved, SHARE, SHIFT_MM, WhatMatters};
 pub use what_would_hold::{Entry, PLOTTED, Refusal, WhatWouldHold, search_check};

@@ -2,6 +2,7 @@
 
 pub mod allowed;
 pub mod corner;
+pub mod difference;
 pub mod fault;
 pub mod field;
 pub mod number;

@@ -47,7 +47,7 @@ pub use picture::{rose_scene, scene};
 pub use read::{numbers, read, read_bytes, read_set};
 pub use self_check::{built_in, self_check};
 pub use verdict::role;
-pub use working::{place as place_of, working, working_told};
+pub use working::{place as place_of, state_and_subject, working, working_told};
 
 use crate::cabinet::Cabinet;
 use crate::fields;

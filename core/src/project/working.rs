@@ -1,5 +1,6 @@
 //! The working: one result told again, with every section that is needed to follow it.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Project;
@@ -83,14 +84,19 @@ fn is_needed(section: &Section, check: Option<CheckId>, at: &At) -> bool {
     }
 }
 
+/// State and subject of a section in one text, as addresses have it: `full/group-1`.
+pub fn state_and_subject(project: &Project, state: usize, subject: crate::calc::Subject) -> String {
+    let state = project.all_states().get(state).map(|state| state.name.replace('/', "∕")).unwrap_or_default();
+    match subject_told(subject) {
+        SubjectTold { kind: "whole", .. } => state,
+        subject => alloc::format!("{state}/{}-{}", subject.kind, subject.number),
+    }
+}
+
 /// The working as plain data, each section with its state and subject.
 pub fn working_told(project: &Project, at: &At) -> Vec<crate::report::sheet_told::SectionTold> {
-    let state = project.all_states().get(at.state).map(|state| state.name.replace('/', "∕")).unwrap_or_default();
     let told = working(project, at).into_iter().map(|section| {
-        let of = match subject_told(section.subject) {
-            SubjectTold { kind: "whole", .. } => state.clone(),
-            subject => alloc::format!("{state}/{}-{}", subject.kind, subject.number),
-        };
+        let of = state_and_subject(project, at.state, section.subject);
         crate::report::sheet_told::section_told(&section, of)
     });
     told.collect()

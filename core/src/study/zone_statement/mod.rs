@@ -98,7 +98,9 @@ impl Work for Statement {
         let absent = crate::project::assess(&self.project).absent;
         notes.extend(absent.into_iter().map(StepId::from_code));
         notes.push(steps::NOT_A_PERMIT);
-        let mut tables = vec![self.statement(), facts::facts(&self.project), self.asked_with()];
+        let mut tables = vec![self.statement()];
+        tables.extend(self.uncovered());
+        tables.extend([facts::facts(&self.project), self.asked_with()]);
         tables.extend(self.left_out());
         Shown { notes, tables, pictures: Vec::new(), sections: Vec::new() }
     }
@@ -153,11 +155,7 @@ impl Statement {
         cells.push(bolted.map_or_else(|| none(is_uncovered), load));
         let share = |limit: &Limit| Some(limit.low? / limit.now);
         cells.push(bolted.and_then(share).map_or(Cell::Nothing, Cell::Number));
-        let of_now = || match (present.reason, present.governs) {
-            (Some(reason), _) => Cell::Name(StepId::from_code(reason)),
-            (_, Some(check)) => Cell::Check(check),
-            _ => Cell::Nothing,
-        };
+        let of_now = || present.governs.map_or(Cell::Nothing, Cell::Check);
         cells.push(match bolted {
             Some(limit) if limit.ending != Ending::CannotBeSaid => why(limit).unwrap_or_else(of_now),
             _ => of_now(),
@@ -165,6 +163,23 @@ impl Statement {
         cells.push(free.map_or_else(|| none(false), load));
         cells.push(free.and_then(why).unwrap_or(Cell::Nothing));
         cells
+    }
+
+    /// Why rules are not covered, each reason once.
+    fn uncovered(&self) -> Option<Table> {
+        let mut told: Vec<(&'static str, u16)> = Vec::new();
+        for row in &self.rows {
+            if let Some(reason) = row.present.and_then(|found| found.reason) {
+                let one = (row.filled.rule.id, reason);
+                if !told.contains(&one) {
+                    told.push(one);
+                }
+            }
+        }
+        let row = |(id, reason)| Line::plain(vec![name_cell(id), Cell::Name(StepId::from_code(reason))]);
+        let columns = vec![Column::words(steps::RULE), Column::words(steps::WHY)];
+        let rows: Vec<Line> = told.into_iter().map(row).collect();
+        (!rows.is_empty()).then_some(Table { name: steps::UNCOVERED, columns, rows })
     }
 
     fn asked_with(&self) -> Table {

@@ -29,15 +29,19 @@ const GROUND: [f64; 4] = [0.1, 0.2, 0.3, 0.4];
 /// Fields that are short-period accelerations; all other strengths are accelerations of the ground.
 const SPECTRAL_FIELDS: [&str; 5] = ["s_ds", "s_s", "s_a_02", "s_02", "horizontal_coefficient"];
 
+/// The field in which a rule asks which kind of anchors there is.
+const ANCHOR_TYPE: &str = "anchor_type";
+
 /// All rows of a project, and the rules that cannot be asked because inputs are missing.
 pub fn rows(project: &Project) -> (Vec<Row>, Vec<Filled>) {
     let (mut rows, mut left_out) = (Vec::new(), Vec::new());
     for rule in DEMAND_RULES {
-        let filled = fill(rule, project.site.as_ref());
+        let mut filled = fill(rule, project.site.as_ref());
         if !filled.needed.is_empty() {
             left_out.push(filled);
             continue;
         }
+        suit_anchors(project, &mut filled);
         let is_own = project.site.as_ref().is_some_and(|site| core::ptr::eq(site.rule, *rule));
         let (Strength::Field(field) | Strength::Zones(field)) = (rule.strength)(&filled.values);
         for value in values(rule, &filled.values, is_own) {
@@ -50,6 +54,31 @@ pub fn rows(project: &Project) -> (Vec<Row>, Vec<Filled>) {
         }
     }
     (rows, left_out)
+}
+
+/// A rule that asks which kind of anchors there is, and does not reach with the kind of its sample, is asked with the first
+/// that it reaches with.
+fn suit_anchors(project: &Project, filled: &mut Filled) {
+    let rule = filled.rule;
+    let Some(field) = rule.fields.iter().position(|field| field.key == ANCHOR_TYPE) else { return };
+    let FieldShape::Choice(words) = rule.fields[field].shape else { return };
+    if filled.own.contains(&field) {
+        return;
+    }
+    let is_reached = |values: &Values| {
+        let site = Some(Site { rule, values: values.clone() });
+        Found::assess(&Project { site, ..project.clone() }, None).standing != Standing::NotCovered
+    };
+    let first = filled.values.0[field].clone();
+    let others = (0..words.len()).map(Value::Choice).filter(|other| *other != first);
+    let all: Vec<Value> = core::iter::once(first.clone()).chain(others).collect();
+    for word in all {
+        filled.values.0[field] = word;
+        if is_reached(&filled.values) {
+            return;
+        }
+    }
+    filled.values.0[field] = first;
 }
 
 /// Every zone, or the usual strengths, the project's own among them.

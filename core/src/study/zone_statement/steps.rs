@@ -15,8 +15,8 @@ steps! { 210 "zone statement";
     FREE "" Number (STATICS "" Derived) "free it stands up to aboard": Name;
     FREE_GOVERNS "" Number (STATICS "" Derived) "what governs free": Name;
     NOT_TRIED "" Number (STATICS "" Derived) "not tried": Name;
-    NOWHERE "" Number (STATICS "" Derived) "no load that was tried": Name;
-    TO_THE_END "" Number (STATICS "" Derived) "every load that was tried, up to 64 times": Name;
+    NOWHERE "" Number (STATICS "" Derived) "none": Name;
+    TO_THE_END "" Number (STATICS "" Derived) "any, up to 64 times": Name;
     COMES_AND_GOES "" Number (STATICS "" Derived) "fails here, and holds again with more aboard": Name;
     NOT_COVERED "" Number (STATICS "" Derived) "not covered": Name;
     REFUSED "" Number (INPUT "" Derived) "the rule refuses this with the other inputs": Name;
@@ -44,6 +44,7 @@ steps! { 210 "zone statement";
     ASKED_WITH "" Number (INPUT "" Derived) "what each rule was asked with beside that": Name;
     OWN "" Number (INPUT "" Derived) "from the project": Name;
     TAKEN "" Number (INPUT "" Derived) "taken for this statement": Name;
+    UNCOVERED "" Number (INPUT "" Derived) "rules that say nothing about these bolts": Name;
     LEFT_OUT "" Number (INPUT "" Derived) "rules that are not part of this statement": Name;
     WHY "" Number (INPUT "" Derived) "why": Name;
 
