@@ -164,3 +164,29 @@ fn a_schedule_that_cannot_be_read_is_told_and_wrong_use_ends_with_two() {
         assert_eq!(run(wrong, b"").status.code(), Some(2), "{wrong:?}");
     }
 }
+
+#[test]
+fn two_files_are_held_against_each_other_and_faults_of_either_bear_its_name() {
+    let (before, after) = ("demo-configs/02-full.json", "demo-configs/06-upper-floor.json");
+    let output = run(&["--compare", before, after], b"");
+    assert_eq!(output.status.code(), Some(0));
+    let text = String::from_utf8(output.stdout).expect("text");
+    assert!(text.contains("] site.attachment_height_m: 0 -> ") && text.contains("checks that moved: "), "{text}");
+    assert!(text.contains("* demand/full/-/z: ") && text.contains("licensed"), "{text}");
+    let output = run(&["--compare", before, after, "--json"], b"");
+    let told: Value = serde_json::from_slice(&output.stdout).expect("JSON");
+    let checks = told["compared"]["checks"].as_array().expect("checks that moved");
+    assert!(checks.iter().any(|check| check["steps"].as_array().is_some_and(|steps| steps.len() > 3)));
+    assert!(checks.iter().flat_map(|check| check["steps"].as_array().unwrap()).all(|step| step["at"].is_string()));
+    let same = run(&["--compare", before, before], b"");
+    assert!(String::from_utf8_lossy(&same.stdout).contains("inputs that differ: 0\n"));
+    let faulty = std::env::temp_dir().join("steadfoot-compared-with-faults.json");
+    std::fs::write(&faulty, demo("02-full.json").replace("\"mass_kg\": 720", "\"mass_kg\": -1")).expect("written");
+    let faulty = faulty.to_str().expect("a path");
+    for order in [[faulty, after], [before, faulty]] {
+        let output = run(&["--compare", order[0], order[1]], b"");
+        assert_eq!(output.status.code(), Some(1));
+        assert!(String::from_utf8_lossy(&output.stderr).starts_with(faulty));
+    }
+    assert_eq!(run(&["--compare", before], b"").status.code(), Some(2));
+}

@@ -64,7 +64,8 @@ pub fn text(compared: &Compared) -> String {
         };
         text += &format!("  [{}] {}: {what}{alone}\n", place + 1, input.path);
     }
-    text += &format!("\nchecks that moved: {}, to the last bit the same: {}\n", compared.checks.len(), compared.unmoved);
+    text +=
+        &format!("\nchecks that moved: {}, to the last bit the same: {}\n", compared.checks.len(), compared.unmoved);
     for check in &compared.checks {
         text += &of_check(check);
     }
@@ -88,7 +89,12 @@ fn of_check(check: &CheckMoved) -> String {
 
 fn of_step(step: &StepMoved) -> String {
     let row = steadfoot::report::text_tables::text(step.id);
-    let style = Style { reading: Reading::Base, from: step.system, to: step.system, ..Style::plain(System::Si, Rounding::Nearest) };
+    let style = Style {
+        reading: Reading::Base,
+        from: step.system,
+        to: step.system,
+        ..Style::plain(System::Si, Rounding::Nearest)
+    };
     let value = |value: Option<f64>| match (value, row) {
         (Some(value), Some(row)) => show(value, row.kind, style),
         _ => "–".into(),

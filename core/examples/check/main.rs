@@ -4,8 +4,10 @@
 //! file reads one project a line on standard input and writes one result a line on standard output, in order.
 //! `check --hall HALL SCHEDULE` assesses a schedule of many cabinets (CSV or JSON lines; `-` is standard input) and writes
 //! a line for each, JSON or with `--csv` CSV, over all cores or as many as `--threads` says.
+//! `check --compare BEFORE AFTER [--json]` tells in what two files differ, which checks moved, and by which steps.
 //! Exit codes: 0 assessed, 1 faults, 2 wrong use.
 
+mod compare;
 mod hall;
 mod print;
 mod record;
@@ -16,7 +18,7 @@ use std::process::ExitCode;
 use steadfoot::calc::System;
 use steadfoot::project;
 
-const USE: &str = "use: check FILE [--json]\n  or, for a stream of one project a line: check < FILE\n  or, for a schedule of many cabinets: check --hall HALL SCHEDULE [--csv] [--threads N]";
+const USE: &str = "use: check FILE [--json]\n  or, for a stream of one project a line: check < FILE\n  or, for a schedule of many cabinets: check --hall HALL SCHEDULE [--csv] [--threads N]\n  or, for two files held against each other: check --compare BEFORE AFTER [--json]";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -31,6 +33,9 @@ fn main() -> ExitCode {
     match files.as_slice() {
         [] if !json => stream(),
         [file] if !file.starts_with('-') => one(file, json),
+        [word, before, after] if *word == "--compare" && !before.starts_with('-') && !after.starts_with('-') => {
+            two(before, after, json)
+        }
         _ => wrong_use(),
     }
 }
@@ -84,6 +89,38 @@ fn one(file: &str, json: bool) -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// Two files held against each other; faults of either are told with its name.
+fn two(before: &str, after: &str, json: bool) -> ExitCode {
+    let mut projects = Vec::new();
+    for file in [before, after] {
+        let bytes = match read_at_most(file) {
+            Ok(bytes) => bytes,
+            Err(error) => {
+                eprintln!("{file}: {error}");
+                return ExitCode::from(2);
+            }
+        };
+        match project::read_bytes(&bytes, System::Si) {
+            Ok(project) => projects.push(project),
+            Err(faults) if json => {
+                println!("{}", serde_json::json!({ "file": file, "faults": record::faults(&faults) }));
+                return ExitCode::FAILURE;
+            }
+            Err(faults) => {
+                faults.iter().for_each(|fault| eprintln!("{file}: {}", fault.sentence()));
+                return ExitCode::FAILURE;
+            }
+        }
+    }
+    let compared = compare::compared(&projects[0], &projects[1]);
+    if json {
+        println!("{}", compare::json(&compared));
+    } else {
+        print!("{}", compare::text(&compared));
+    }
+    ExitCode::SUCCESS
 }
 
 /// Reads a file, but not more of it than a fault needs to tell that it is too long.
