@@ -152,3 +152,18 @@ fn the_pressures_of_eight_feet_once_round_take_no_more_instructions_than_before(
     let most = PRESSURE_INSTRUCTIONS as f64 * ALLOWANCE;
     assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
 }
+
+/// Two inputs of the built-in cabinet not known: 45 ways, each read anew and checked as a whole or stopped where it fails.
+const OPEN_INSTRUCTIONS: u64 = 1_858_425_038;
+
+#[test]
+fn an_answer_about_what_is_not_known_takes_no_more_instructions_than_before() {
+    let (value, instructions) = Opened::new(&shipped(), "open_check").call();
+    println!(
+        "open_check() = {value:08x} in {instructions} instructions; the gate is at 1.05 times {OPEN_INSTRUCTIONS}"
+    );
+    assert_ne!(value, 0, "something is left open");
+    assert_eq!(value, steadfoot::explore::open_check(), "the same bits natively");
+    let most = OPEN_INSTRUCTIONS as f64 * ALLOWANCE;
+    assert!(instructions as f64 <= most, "{instructions} instructions are more than {most:.0}");
+}

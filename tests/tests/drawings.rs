@@ -31,6 +31,7 @@ fn demo_scenes() -> Vec<(Scene, RoseScene)> {
     let mut scenes = Vec::new();
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-configs");
     let mut paths: Vec<_> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    paths.retain(|path| path.is_file());
     paths.sort();
     for path in paths.iter().filter(|path| path.is_file()) {
         let text = std::fs::read_to_string(path).unwrap();

@@ -13,7 +13,7 @@ fn json_files(folder: &str) -> Vec<Vec<u8>> {
     let entries = fs::read_dir(format!("{}/{folder}", env!("CARGO_MANIFEST_DIR"))).expect("the folder can be read");
     let mut paths: Vec<PathBuf> = entries.map(|entry| entry.expect("the folder can be read").path()).collect();
     paths.sort();
-    paths.retain(|path| !path.to_string_lossy().ends_with(".faults.json"));
+    paths.retain(|path| path.is_file() && !path.to_string_lossy().ends_with(".faults.json"));
     paths.iter().map(|path| fs::read(path).expect("the file can be read")).collect()
 }
 
