@@ -23,9 +23,9 @@ function indexedMarkup(symbol, index) {
   return placed === markup ? "<msub><mrow>" + markup + "</mrow><mn>" + index + "</mn></msub>" : placed;
 }
 
-// Plain text in which names such as h_ef are set as the formulas set them.
+// Plain text in which names such as h_ef are set as the formulas set them; other names, such as those of fields, stay.
 function textWithSymbols(text) {
-  return text.replace(/ - /g, " − ").split(/([A-Za-z]\w*'?_[A-Za-z0-9]\w*)/).map((piece, place) => (place % 2 === 1 ? math(symbolMarkup(piece)) : piece));
+  return text.replace(/ - /g, " − ").split(/([A-Za-z]\w*'?_[A-Za-z0-9]\w*)/).map((piece, place) => (place % 2 === 1 && (texts.symbols[piece] || /^[A-Z]_/.test(piece)) ? math(symbolMarkup(piece)) : piece));
 }
 
 // A printed number. A power of ten is set as a power, and a negative number inside a formula stands in parentheses.

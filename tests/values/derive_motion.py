@@ -353,9 +353,10 @@ def code(scale, rigid, top, corners, period):
 def code_block(name, source, site, given, scale, rigid, top, corners):
     t_b, t_c, t_d = corners
     periods = [0.0, t_b / 2, t_b, (t_b + t_c) / 2, t_c, 1.5 * t_c] + ([t_d, 1.25 * t_d] if t_d < 9 else [])
+    periods = [round(period, 4) for period in periods]
     block(name, source, {"ask": "code spectrum", "site": site, **given, "periods": periods},
           [value("S_m", scale * top, 4, "g"), value("S_0", scale * rigid, 4, "g")]
-          + [value(f"S_a {n + 1}", code(scale, rigid, top, corners, period), 4, "g") for n, period in enumerate(periods)])
+          + [value(f"at {period:g} s", code(scale, rigid, top, corners, period), 4, "g") for period in dict.fromkeys(periods)])
 
 
 EN = "EN 1998-1:2004 3.2.2.2 and the recommended Tables 3.2 and 3.3 (from memory), worked out by derive_motion.py"

@@ -127,10 +127,10 @@ fn ask(asked: &Asked, sheet: &mut Sheet, answers: &mut Answers) -> Result<(), St
             let values = field_values(rule.fields, &input["site"])?;
             let beside = Beside { damping: asked.number("damping")?, corner_s: input["corner"].as_f64() };
             let spectrum = CodeSpectrum::of(rule, &values, &beside, sheet).map_err(|_| "it has no spectrum")?;
-            for (place, period_s) in input["periods"].as_array().into_iter().flatten().enumerate() {
+            for period_s in input["periods"].as_array().into_iter().flatten() {
                 let period_s = period_s.as_f64().ok_or("a period is a number")?;
                 let found = spectrum.at(period_s, sheet).ok_or("the corners are open")?;
-                put(answers, &format!("S_a {}", place + 1), found, Kind::Acceleration);
+                put(answers, &format!("at {period_s} s"), found, Kind::Acceleration);
             }
         }
         "posts alone" => {
