@@ -34,7 +34,8 @@ class HallSheet {
       make("div", { class: "hall-tools", role: "group", "aria-label": "Hall" }, button("Open a schedule or a hall file", () => this.input.click()), this.input, button("Take my cabinet as the only type", () => this.takeCabinet()),
         this.stopButton, this.csvButton, this.linesButton, this.printButton),
       make("div", { class: "hall-body" }, this.what, make("div", { role: "alert" }, this.faults), this.progress, this.told, this.summary, make("figure", { class: "figure" }, this.plan),
-        make("p", { class: "hall-search" }, make("label", {}, "Show only rows with ", this.search)), this.table.element, this.detail),
+        make("p", { class: "hall-search" }, make("label", {}, "Show only rows with ", this.search)), this.table.element,
+        make("p", { class: "note hall-on-paper" }, "On paper the rows stand in the printed summary; all of them stand in the saved results."), this.detail),
       this.paper);
     this.units = unitSystem.now;
     openHall.sheet = this;
