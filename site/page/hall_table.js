@@ -36,7 +36,7 @@ class HallTable {
     this.body = make("tbody", {}, this.above, this.below);
     this.table = make("table", { class: "hall-table", role: "grid", "aria-label": "Cabinets of the hall", "aria-colcount": HALL_COLUMNS.length },
       make("thead", {}, make("tr", { "aria-rowindex": 1 }, this.heads)), this.body);
-    this.element = make("div", { class: "hall-scroll", tabindex: -1, scroll: () => this.renderSoon(), keydown: (event) => this.key(event), click: (event) => this.click(event) }, this.table);
+    this.element = make("div", { class: "hall-scroll", tabindex: -1, scroll: () => this.renderSoon(), keydown: (event) => this.key(event), click: (event) => this.click(event) }, this.whole = make("div", {}, this.table));
   }
 
   sortBy(id) {
@@ -93,7 +93,8 @@ class HallTable {
     const first = Math.max(0, Math.min(Math.floor(this.element.scrollTop / height) - HALL_SPARE_ROWS, this.order.length - sight));
     const last = Math.min(this.order.length, Math.floor(this.element.scrollTop / height) + sight + HALL_SPARE_ROWS);
     this.table.setAttribute("aria-rowcount", this.order.length + 1);
-    // The height of what is out of sight comes first: with less below it, the browser would scroll up.
+    // The height of the whole comes first and stays, or the browser would scroll up while rows are exchanged.
+    this.whole.style.height = this.table.tHead.getBoundingClientRect().height + this.order.length * height + "px";
     this.above.firstChild.style.height = first * height + "px";
     this.below.firstChild.style.height = (this.order.length - last) * height + "px";
     this.above.hidden = first === 0;
