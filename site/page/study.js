@@ -2,7 +2,7 @@
 
 const STUDY_DELAY_MS = 300;
 // Several small pictures stand side by side where there is room.
-const STUDY_WIDTHS = { "anchor-modes": 340, "ways-of-standing": 340 };
+const STUDY_WIDTHS = { "anchor-modes": 340, "ways-of-standing": 250 };
 
 // One worker for all studies of a page; questions wait in a row, and of the same asker only the last is kept.
 const studyDesk = {

@@ -52,9 +52,9 @@ steps! { 165 "ways of standing";
     LEVEL "" Number (INPUT "" Derived) "push on the level": Name;
     UP "" Number (INPUT "" Derived) "push up the ramp": Name;
     HOLD "" Number (INPUT "" Derived) "what holds it on the way down": Name;
-    DRAWN_CASTERS "" Number (INPUT "" Derived) "Casters: the patches they press, in plan": Name;
-    DRAWN_FEET "" Number (INPUT "" Derived) "Levelling feet in plan": Name;
-    DRAWN_BASES "" Number (INPUT "" Derived) "Wide bases in plan": Name;
+    DRAWN_CASTERS "" Number (INPUT "" Derived) "Casters in plan, with the contact of one": Name;
+    DRAWN_FEET "" Number (INPUT "" Derived) "Levelling feet in plan, with the contact of one": Name;
+    DRAWN_BASES "" Number (INPUT "" Derived) "Wide bases in plan, with the contact of one": Name;
     PLACES "" Number (INPUT "" Derived) "all three stand at the outermost places of the present feet; stiffness, stems and gaps of the present feet are left out, so that the ways are alike but for their contact": Reason;
     PATCH "" Number (INPUT "" Derived) "the patch of a caster is that of Hertz's line contact under its load at rest; a soft tread spreads further": Reason;
     WHOLE "" Number (INPUT "" Derived) "on the way in everything rolls, with the dynamic factor of the way; levelling feet and wide bases are set down afterwards, slowly, and take no factor": Reason;
@@ -349,7 +349,7 @@ fn plan(project: &Project, name: StepId) -> Figure {
     if let Some(foot) = cabinet.feet.first() {
         parts.push(FigurePart::Label {
             at_mm: [0.0, 0.0],
-            name: PlotName::Row(AREA),
+            name: PlotName::None,
             value: Some((foot.size.area_mm2(), Kind::Area)),
         });
     }
