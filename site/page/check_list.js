@@ -69,6 +69,23 @@ class CheckList {
     return [isCompared(check) ? comparedText(check) : reasonText(check), block];
   }
 
+  // Opens a check and, within its working, the step at an address; the check's own place where that step is not told there.
+  showStep(check, address) {
+    const key = check.id + " " + check.of;
+    this.opened.add(key);
+    this.update(this.assessment, this.tree);
+    const row = [...this.element.querySelectorAll(".check-row")].find((one) => one.dataset.check === check.id && one.dataset.of === check.of);
+    if (!row) return;
+    const step = [...row.querySelectorAll("[data-at]")].find((one) => one.dataset.at === address);
+    for (let around = step && step.parentElement; around && around !== row; around = around.parentElement) if (around.localName === "details") around.open = true;
+    (step || row).scrollIntoView({ block: "center" });
+    const opener = row.querySelector(".opener");
+    if (step) {
+      step.tabIndex = -1;
+      step.focus({ preventScroll: true });
+    } else opener.focus({ preventScroll: true });
+  }
+
   toggle(key) {
     if (!this.opened.delete(key)) this.opened.add(key);
     this.update(this.assessment, this.tree);

@@ -13,7 +13,7 @@ class CalculationSheet {
   }
 
   // `limits` was computed for this very project.
-  make(assessment, tree, limits) {
+  make(assessment, tree, limits, compared = null) {
     const { report, text } = assessment;
     const title = typeof tree.title === "string" && tree.title !== "" ? tree.title : "Cabinet without a title";
     fill(this.element,
@@ -22,6 +22,7 @@ class CalculationSheet {
       identityLines(report),
       make("div", { class: "paper-cautions" }, texts.cautions.map((caution) => make("p", { class: "caution", "data-caution": true }, caution))),
       report === null ? faultsOnPaper(assessment, tree) : reportOnPaper(assessment, tree, limits),
+      compared,
       make("h2", {}, "The input"),
       make("p", { class: "note" }, "The whole input as a project file; saved as text, it opens in Steadfoot again. Lengths in mm, masses in kg, forces in N, stresses in MPa."),
       make("pre", { class: "input-text" }, projectFileText(JSON.parse(text))));

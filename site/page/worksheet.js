@@ -136,10 +136,12 @@ class SteadfootWorksheet extends HTMLElement {
     this.answer = new Answer(() => this.project());
     this.form = new Form(seat);
     this.limits = new Limits();
+    this.checkList = new CheckList();
+    this.comparison = new Comparison((check, address) => this.checkList.showStep(check, address));
     this.toolbar = new Toolbar({ project: () => this.project(), reset: () => this.reset(), say: (words) => this.say(words) });
     this.paper = new CalculationSheet();
     this.results = make("div", { class: "results" },
-      this.with(new StandIn()), this.with(new Drawings()), this.with(new CheckList()), this.with(this.limits), this.with(new MoreQuestions(() => this.project())),
+      this.with(new StandIn()), this.with(new Drawings()), this.with(this.checkList), this.with(this.limits), this.with(new MoreQuestions(() => this.project())), this.with(this.comparison),
       make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), this.with(new StatesTable()), this.with(new CasesTable()),
         this.with({ element: (this.absent = make("div")), update: ({ report }) => report && fill(this.absent, absentLines(report)) })));
     return [
@@ -274,7 +276,7 @@ class SteadfootWorksheet extends HTMLElement {
     if (this.closest("[hidden]") || !this.isConnected) return;
     this.limits.complete();
     completeOpen(this.assessment);
-    this.paper.make(this.assessment, this.project().tree, this.limits.known);
+    this.paper.make(this.assessment, this.project().tree, this.limits.known, this.comparison.onPaper());
   }
 }
 

@@ -4,6 +4,7 @@
 //! that the page looks up in its baked tables.
 
 mod approval;
+mod compare;
 mod hall;
 mod map;
 mod motion;

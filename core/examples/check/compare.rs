@@ -45,6 +45,12 @@ pub fn text(compared: &Compared) -> String {
         };
         let governs = side.governs.map_or(String::new(), |id| format!(", {} governs", title(id)));
         text += &format!("{word}: {verdict}{governs}, fingerprint {} {}\n", side.fingerprint, side.title);
+        if side.open > 0 {
+            text += &format!(
+                "        {} inputs are open there; its numbers stand for what stands in for them\n",
+                side.open
+            );
+        }
     }
     text += &format!("\ninputs that differ: {}\n", compared.inputs.len());
     for (place, input) in compared.inputs.iter().enumerate() {

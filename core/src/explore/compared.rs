@@ -49,6 +49,8 @@ pub struct Side {
     pub verdict: Verdict,
     /// The check that governs it.
     pub governs: Option<&'static str>,
+    /// How many inputs its file leaves open; then the answer and all numbers stand for what stands in for them.
+    pub open: usize,
 }
 
 /// A place where the files differ.
@@ -114,6 +116,7 @@ pub fn compare(before: &Project, after: &Project, uses: Uses) -> Compared {
         fingerprint: report.fingerprint.clone(),
         verdict: report.verdict,
         governs: report.governs.map(|place| report.checks[place].id),
+        open: project.open.len(),
     };
     let found = match [before, after].map(|project| text::read(&project.source)) {
         [Ok(first), Ok(second)] => differences([&before.source, &after.source], [&first, &second]),
