@@ -64,7 +64,7 @@ class Comparison {
   renderTools() {
     keepingFocus(this.tools, () => fill(this.tools,
       make("button", { type: "button", class: "plain", "data-key": "open compared", click: () => this.input.click() }, this.other ? "Open another file" : "Open a file to compare with"), this.input,
-      this.other && make("span", { class: "record-name" }, this.other.name),
+      this.other && [" ", make("span", { class: "record-name" }, this.other.name), " "],
       this.other && make("button", { type: "button", class: "plain", "data-key": "drop compared", click: () => this.takeAway() }, "Take it away")));
   }
 
@@ -161,7 +161,8 @@ function movedCheck(check, open) {
   const alone = check.by.map((by) => "input " + (by.input + 1) + (by.utilisation === null || by.utilisation === undefined ? "" : " to " + shown(by.utilisation, UTILISATION, { rounding: "up" })));
   const head = [checkTitle(check.id), ": ", came(check.before), " → ", make("b", {}, came(check.after))];
   const body = [
-    make("p", { class: "note" }, alone.length === 0 ? "No input moves it by itself." : ["Moved by itself by ", alone.join(", "), "."]),
+    make("p", { class: "note" }, alone.length === 0 ? "No input moves it by itself." : ["Moved by itself by ", alone.join(", "), "."],
+      check.before && check.after && JSON.stringify(check.before.at) !== JSON.stringify(check.after.at) && " It governs at another place of the sweep now, so what says where moved too."),
     make("ol", { class: "moved-steps" }, check.steps.map((step) => movedStep(check, step, open))),
   ];
   if (open === null) return make("section", { "data-moved": check.id }, make("h4", {}, head), body);
@@ -178,5 +179,5 @@ function movedStep(check, step, open) {
     enters && make("span", { class: "note" }, "enters here: "),
     math(indexedMarkup(row.s, step.index)), " ", textWithSymbols(row.w), ": ", value(step.before), " → ", value(step.after),
     step.count > 1 && make("span", { class: "note" }, " (of " + step.count + " the one that moved most)"),
-    open && check.after && make("button", { type: "button", class: "plain", "data-key": "step " + check.id + " " + address, click: () => open(check.after, address) }, "to this step"));
+    open && check.after && [" ", make("button", { type: "button", class: "plain", "data-key": "step " + check.id + " " + address, click: () => open(check.after, address) }, "to this step")]);
 }

@@ -29,7 +29,7 @@ const WORKSHEET_KINDS = {
   limits: { title: "How far each input can go", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "site.*"], topics: ["bolted"], studies: ["how-far"], standIn: true },
   map: { title: "Two inputs against each other", fields: ["contents[*].mass_kg", "slab.edges_mm.*", "anchorage.embedment_mm"], topics: ["bolted"], studies: ["limit-map"] },
   lifting: { title: "Whether it hangs safely", fields: ["lifting.*", "cabinet.lifting_points[*].at_mm"], checks: /^lift\./, topics: [], studies: ["hook"] },
-  "zone-statement": { title: "The zone statement", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], topics: ["bolted", "free"], studies: ["zone-statement"], sheet: "zone-statement" },
+  "zone-statement": { title: "The zone statement", fields: ["cabinet.frame.mass_kg", "contents[*].mass_kg", "anchorage.bolt", "anchorage.steel", "anchorage.embedment_mm", "anchorage.overstrength", "slab.strength_mpa", "slab.thickness_mm", "slab.cracked", "slab.edges_mm.*"], topics: ["bolted", "free"], studies: ["zone-statement"], sheet: "zone-statement" },
   hall: { title: "A hall full", topics: [], hall: true },
 };
 

@@ -110,6 +110,7 @@ fn rules_of_another_format_are_not_covered_bolted_and_told_free() {
             others += 1;
             assert_eq!(line.cells[2], Cell::Status(Status::NotCovered), "{}", row.filled.rule.id);
             assert_eq!((words(&line.cells[4]).as_str(), &line.cells[5]), ("not covered", &Cell::Nothing));
+            assert_eq!(line.cells[6], Cell::Nothing, "nothing governs what is not covered");
             let name = words(&line.cells[0]);
             let why = table(&shown, "rules that say nothing").rows.iter().find(|line| words(&line.cells[0]) == name);
             let why = words(&why.unwrap_or_else(|| panic!("nothing says why {name} is not covered")).cells[1]);

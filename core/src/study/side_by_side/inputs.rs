@@ -189,6 +189,10 @@ impl Filled {
 /// A key in plain words, with the unit that is its last word.
 pub fn spoken(key: &str) -> (String, &'static str) {
     const UNITS: [(&str, &str); 4] = [("_mm", " mm"), ("_km", " km"), ("_m", " m"), ("_s", " s")];
+    // Two accelerations are known by their symbols alone.
+    if let Some(symbol) = [("s_ds", "S_DS"), ("s_s", "S_S")].iter().find(|(known, _)| *known == key) {
+        return (String::from(symbol.1), "");
+    }
     let unit = UNITS.iter().find(|(ending, _)| key.ends_with(ending));
     let name = unit.map_or(key, |(ending, _)| &key[..key.len() - ending.len()]);
     (name.replace('_', " "), unit.map_or("", |(_, unit)| unit))

@@ -155,7 +155,7 @@ impl Statement {
         cells.push(bolted.map_or_else(|| none(is_uncovered), load));
         let share = |limit: &Limit| Some(limit.low? / limit.now);
         cells.push(bolted.and_then(share).map_or(Cell::Nothing, Cell::Number));
-        let of_now = || present.governs.map_or(Cell::Nothing, Cell::Check);
+        let of_now = || present.governs.filter(|_| is_compared).map_or(Cell::Nothing, Cell::Check);
         cells.push(match bolted {
             Some(limit) if limit.ending != Ending::CannotBeSaid => why(limit).unwrap_or_else(of_now),
             _ => of_now(),
