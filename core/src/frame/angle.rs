@@ -105,9 +105,9 @@ impl Angle {
         let p_1 = sheet.step(P_1, self.pitch_mm);
         let net = sheet.step(A_NET, area - d_0 * t);
         let beta = if bolts < 3.0 {
-            sheet.step(BETA_2, (0.4 + 0.3 * (p_1 / d_0 - 2.5) / 2.5).max(0.4).min(0.7))
+            sheet.step(BETA_2, (0.4 + 0.3 * (p_1 / d_0 - 2.5) / 2.5).clamp(0.4, 0.7))
         } else {
-            sheet.step(BETA_3, (0.5 + 0.2 * (p_1 / d_0 - 2.5) / 2.5).max(0.5).min(0.7))
+            sheet.step(BETA_3, (0.5 + 0.2 * (p_1 / d_0 - 2.5) / 2.5).clamp(0.5, 0.7))
         };
         sheet.step(R_MORE, beta * net * tensile / 1.25)
     }
