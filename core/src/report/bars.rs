@@ -36,4 +36,6 @@ pub struct BarLevel {
     pub name: PlotName,
     /// Where it stands.
     pub at: f64,
+    /// The number that is written, which may be rounded to one side.
+    pub told: f64,
 }

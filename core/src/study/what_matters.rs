@@ -155,9 +155,9 @@ fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Bars> {
     // Demands are told rounded up, so the ends of the scale are numbers that stay what they are.
     let up = |used: f64| number::ceil(100.0 * used - 1e-9) / 100.0;
     let ends = [number::floor(100.0 * low) / 100.0, up(high)];
-    let mut levels = vec![BarLevel { name: PlotName::Row(NOW), at: up(now).min(ends[1]) }];
+    let mut levels = vec![BarLevel { name: PlotName::Row(NOW), at: now, told: up(now) }];
     if ends[1] >= 1.0 && ends[0] <= 1.0 {
-        levels.push(BarLevel { name: PlotName::Row(LIMIT), at: 1.0 });
+        levels.push(BarLevel { name: PlotName::Row(LIMIT), at: 1.0, told: 1.0 });
     }
     (!drawn.is_empty()).then_some(Bars { name: BARS, kind: Kind::Utilisation, ends, bars: drawn, levels })
 }

@@ -56,7 +56,7 @@ pub fn bars(bars: &Bars, painter: &Painter) -> Drawing {
     for (number, level) in bars.levels.iter().enumerate() {
         let x = place(level.at);
         board.line(if number == 0 { "strong" } else { "dashed" }, [x, TOP_PX], [x, bottom]);
-        let text = painter.text_with(&level.name, Some((level.at, bars.kind)));
+        let text = painter.text_with(&level.name, Some((level.told, bars.kind)));
         write(&mut board, &text, x, NAME_PX);
     }
     for (number, bar) in bars.bars.iter().enumerate() {
