@@ -5,7 +5,7 @@ const CHECK_STUDIES = ["how-far"];
 class CheckChoice {
   constructor(changed) {
     this.select = make("select", { "data-key": "check choice", change: changed });
-    this.element = make("p", { class: "tools" }, make("label", {}, "Asked of ", this.select));
+    this.element = make("p", {}, make("label", { class: "check-choice" }, "Asked of ", this.select));
     this.told = "";
   }
 
