@@ -34,7 +34,8 @@ impl Size {
 ///
 /// The aim was 200 kB and 80 kB compressed for the engine, 60 kB for the texts, 260 kB for the first page and 700 kB for
 /// the one file, for three demand rules and one anchor rule. With twenty-three demand rules, eight anchor rules, floors,
-/// motion and frames all of them are two to three times that; until they are cut, the gate holds them where they are.
+/// motion, frames, limits, maps, schedules and what is not known all of them are two to seven times that; until they are
+/// cut, the gate holds them where they are.
 #[derive(Debug, Clone)]
 pub struct Sizes(pub Vec<Size>);
 
@@ -55,7 +56,7 @@ impl Sizes {
             raw: 0,
             gzip: 0,
             raw_budget: None,
-            gzip_budget: Some(745_000),
+            gzip_budget: Some(947_000),
         };
         for name in ["index.html", folder::SCRIPT, folder::TEXTS, folder::STYLE] {
             let bytes = dist.get(name).unwrap_or_default();
@@ -63,12 +64,12 @@ impl Sizes {
             first_page.gzip += gzip(bytes);
         }
         Ok(Self(vec![
-            Size { raw_budget: Some(945_000), gzip_budget: Some(400_000), ..size("engine (wasm)", &engine.wasm) },
-            Size { gzip_budget: Some(157_000), ..size("text tables", product.texts.as_bytes()) },
-            Size { gzip_budget: Some(48_000), ..size("page code and style", &code) },
+            Size { raw_budget: Some(1_225_000), gzip_budget: Some(526_000), ..size("engine (wasm)", &engine.wasm) },
+            Size { gzip_budget: Some(172_000), ..size("text tables", product.texts.as_bytes()) },
+            Size { gzip_budget: Some(71_000), ..size("page code and style", &code) },
             Size { raw_budget: Some(60_000), ..size("math font", &product.font.woff2) },
             first_page,
-            Size { raw_budget: Some(2_110_000), ..size("one file", one_file) },
+            Size { raw_budget: Some(2_730_000), ..size("one file", one_file) },
         ]))
     }
 }

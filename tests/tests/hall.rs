@@ -348,7 +348,7 @@ fn whatever_the_text_nothing_panics_no_line_is_lost_and_pieces_do_not_matter() {
                 assert!(kept <= lossless.len());
                 for record in whole.iter().take(if turn % 10 == 0 { 2 } else { 0 }) {
                     let row = hall.row(&head, record);
-                    assert!(row.outcome.is_some() != !row.faults.is_empty(), "{row:?}");
+                    assert_eq!(row.outcome.is_some(), row.faults.is_empty(), "{row:?}");
                     assert_eq!(row.text, record.text);
                     result_line(&head, &row, RowWords::default());
                 }
