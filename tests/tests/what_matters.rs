@@ -155,7 +155,8 @@ fn the_best_order_is_what_a_plain_file_says_and_nothing_overlaps() {
             after.contents.iter().map(|one| format!("{:?} {}", one.size_mm, one.mass_kg)).collect();
         let mut known: Vec<String> =
             before.contents.iter().map(|one| format!("{:?} {}", one.size_mm, one.mass_kg)).collect();
-        (sizes.sort(), known.sort());
+        sizes.sort();
+        known.sort();
         assert_eq!(sizes, known);
         assert_eq!(came(&restacked(&file, &after)), (ordered.verdict, ordered.bolted));
     }
