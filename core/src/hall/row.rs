@@ -113,7 +113,7 @@ impl Hall {
     /// let head = Head::of("place,anchorage.embedment_mm", 1).unwrap();
     /// let record = |text: &str| Record { number: 1, line: 2, text: text.into(), fault: None };
     /// let row = hall.row(&head, &record("A1,140"));
-    /// assert_eq!(row.outcome.unwrap().governs, Some("anchor.tension.breakout"));
+    /// assert_eq!(row.outcome.unwrap().governs, Some("anchor.interaction"));
     /// let row = hall.row(&head, &record("A2,deep"));
     /// assert_eq!(row.faults[0].path, "anchorage.embedment_mm");
     /// ```

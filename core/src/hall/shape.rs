@@ -9,14 +9,14 @@ use crate::checks::{lifting, moving};
 use crate::floor;
 use crate::input::{Field, FieldShape};
 use crate::load_out::{content, state};
-use crate::project::{self, drilling, neighbour};
+use crate::project::{self, drilling, neighbour, row};
 use crate::rules::anchor::ANCHOR_RULES;
 use crate::rules::demand::DEMAND_RULES;
 use crate::slab::{self, boundary, edge, opening};
 use crate::{motion, shake_table};
 
 /// The parts of a project with the fields that each has by itself.
-static PARTS: [(&str, &[Field]); 23] = [
+static PARTS: [(&str, &[Field]); 24] = [
     ("", project::FIELDS),
     ("cabinet", cabinet::FIELDS),
     ("cabinet.frame", frame::FIELDS),
@@ -36,6 +36,7 @@ static PARTS: [(&str, &[Field]); 23] = [
     ("neighbours", neighbour::FIELDS),
     ("drilling", drilling::FIELDS),
     ("motion", motion::setting::FIELDS),
+    ("row", row::FIELDS),
     ("structure", crate::frame::FIELDS),
     ("moving", moving::FIELDS),
     ("lifting", lifting::FIELDS),
