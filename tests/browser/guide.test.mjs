@@ -22,7 +22,8 @@ test('there are six chapters, each with one question and a worksheet', () => {
   }
 });
 
-for (const name of CHAPTERS) {
+// The schedule of a hall is dropped onto its chapter, which has no field of one cabinet.
+for (const name of CHAPTERS.filter((one) => !html(one).includes('kind="hall"'))) {
   test(`the worksheet of ${name} answers to what is typed, and can be reset`, () => visit({ page: name }, async ({ page }) => {
     const root = await worksheet(page);
     const path = await root.evaluate((shadow) => [...shadow.querySelectorAll('input[data-path]')].find((input) => input.classList.contains('number') && /^\d/.test(input.value))?.dataset.path);
