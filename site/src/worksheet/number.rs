@@ -32,10 +32,15 @@ use crate::document::escaped;
 /// What begins such a number within backticks.
 pub const MARK: &str = "made ";
 
+/// Characters that are kept in one line.
+const TOGETHER_MAX: usize = 24;
+
 /// The number as it stands in the prose.
 pub fn inline(query: &str) -> anyhow::Result<String> {
     let text = told(query).with_context(|| format!("`{MARK}{query}`"))?;
-    Ok(format!("<span class=\"made\">{}</span>", escaped(&text)))
+    // A number stays with its unit in one line; words may part.
+    let class = if text.chars().count() > TOGETHER_MAX { "made words" } else { "made" };
+    Ok(format!("<span class=\"{class}\">{}</span>", escaped(&text)))
 }
 
 /// A text without other marks in which the numbers within backticks are made.
