@@ -49,7 +49,7 @@ pub fn one_of_the_row(project: &Project, row: &Pitched, place: usize) -> Result<
 /// which the cabinets from one end on, or one alone, are full, and the user's own states in all cabinets at once.
 ///
 /// Its origin is the middle of the row. What belongs to the single cabinet is left out: its frame's structure, moving,
-/// lifting, neighbours.
+/// lifting, neighbours, and the floor, whose area loads count on one cabinet's plan.
 ///
 /// Errors: [`NoRow`].
 pub fn as_one_body(project: &Project, row: &Pitched) -> Result<Project, NoRow> {
@@ -84,6 +84,7 @@ pub fn as_one_body(project: &Project, row: &Pitched) -> Result<Project, NoRow> {
     body.is_part_filled = false;
     body.slab = body.slab.map(|slab| slab.shifted(Point::new(-middle_mm, 0.0)));
     body.neighbours = Vec::new();
+    body.floor = None;
     (body.structure, body.moving, body.lifting, body.shake_table, body.drilling) = (None, None, None, None, None);
     on_the_slab(body)
 }

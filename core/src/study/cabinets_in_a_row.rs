@@ -11,7 +11,7 @@ use crate::calc::clause::INPUT;
 use crate::calc::{CheckId, Kind, Sheet, Status, StepId, steps};
 use crate::explore::{NoRow, Pitched, as_one_body, one_of_the_row};
 use crate::geometry::Point;
-use crate::project::bench::{Bench, Place, Purpose, Run};
+use crate::project::bench::{Bench, Place, Purpose};
 use crate::project::row::Tied;
 use crate::project::{Project, quick_told};
 use crate::report::figure::{Figure, FigurePart};
@@ -54,6 +54,8 @@ steps! { 215 "cabinets in a row";
     ACROSS "" Number (INPUT "row" Derived) "bars with pinned ends do nothing against a push across the row: there each cabinet stands by itself": Reason;
     CONCRETE "" Number (INPUT "row" Derived) "the concrete is not checked again with the pulls of a row that is tied at the top; set them beside the pull by itself": Reason;
     MOVES "" Number (INPUT "row" Derived) "the lean is that of the base under the rule's own push: multiply it by the response factor that the rule divides by, and add what the frame sways": Reason;
+    PART_FILLED "" Number (INPUT "row" Derived) "tied to one body, cabinets are full or empty; part-filled ones are not looked at": Reason;
+    FLOOR_APART "" Number (INPUT "row" Derived) "the floor under the row tied to one body is not checked again: it is that of each cabinet by itself": Reason;
     LIKELY "" Number (INPUT "row" Derived) "tops that meet strike each other, which no rule for cabinets covers; tie them, or keep them apart": Reason;
 }
 
@@ -105,6 +107,12 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         Err(why) => note(why),
     }
     notes.push(TIES);
+    if project.is_part_filled {
+        notes.push(PART_FILLED);
+    }
+    if project.floor.is_some() {
+        notes.push(FLOOR_APART);
+    }
     let is_present = |name: StepId| match row.tied {
         Tied::Not => name == LEFT,
         Tied::AsOneBody => name == ONE_BODY,
@@ -159,21 +167,22 @@ fn held(name: StepId, project: &Project) -> Held {
 }
 
 /// The greatest pull of an anchor under the loads that anchors are checked for, and the greatest force in a foot under
-/// those of the feet, over all states and the directions of the plan.
+/// those of the feet, over all states, the directions of the plan and every stiffness that is tried.
 fn greatest(bench: &Bench) -> [f64; 2] {
     let mut greatest = [0.0_f64; 2];
     let mut reactions = Reactions::default();
     for state in 0..bench.loads.len() {
         for &run in &bench.runs {
             for &direction_rad in bench.plan_directions(run).list_rad() {
-                let place = Place { state, run, direction_rad, stiffness: 0 };
-                let load = bench.case_load(&place).push().into();
-                if bench.supports[0].settle_into(&load, &mut reactions).is_err() {
-                    continue;
-                }
-                match run.purpose {
-                    Purpose::Anchors => greatest[0] = greatest[0].max(reactions.tension_max_n()),
-                    Purpose::Component => greatest[1] = greatest[1].max(reactions.compression_max_n()),
+                let load = bench.case_load(&Place { state, run, direction_rad, stiffness: 0 }).push().into();
+                for supports in &bench.supports {
+                    if supports.settle_into(&load, &mut reactions).is_err() {
+                        continue;
+                    }
+                    match run.purpose {
+                        Purpose::Anchors => greatest[0] = greatest[0].max(reactions.tension_max_n()),
+                        Purpose::Component => greatest[1] = greatest[1].max(reactions.compression_max_n()),
+                    }
                 }
             }
         }
@@ -181,17 +190,20 @@ fn greatest(bench: &Bench) -> [f64; 2] {
     greatest
 }
 
-/// The loads of a purpose, each along the row to the right and to the left.
-fn along(bench: &Bench, purpose: Purpose) -> impl Iterator<Item = (Run, f64)> {
+/// Where the loads of a purpose stand along the row, to the right and to the left, with every stiffness that is tried.
+fn along(bench: &Bench, purpose: Purpose) -> impl Iterator<Item = Place> {
     let runs = bench.runs.iter().copied().filter(move |run| run.purpose == purpose);
-    runs.flat_map(|run| [0.0, core::f64::consts::PI].map(|direction_rad| (run, direction_rad)))
+    let ways = runs.flat_map(|run| [0.0, core::f64::consts::PI].map(|direction_rad| (run, direction_rad)));
+    ways.flat_map(|(run, direction_rad)| {
+        (0..bench.supports.len()).map(move |stiffness| Place { state: 0, run, direction_rad, stiffness })
+    })
 }
 
 /// Full and empty cabinets under bars at the top, for every number of full ones, at the load that strains the bar most.
 fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table {
-    let kind = |state: usize, (run, direction_rad): (Run, f64), count: usize| {
-        let place = Place { state, run, direction_rad, stiffness: 0 };
-        Leaning { supports: &bench.supports[0], push: bench.case_load(&place).push(), count }
+    let kind = |state: usize, place: Place, count: usize| {
+        let push = bench.case_load(&Place { state, ..place }).push();
+        Leaning { supports: &bench.supports[place.stiffness], push, count }
     };
     let purpose = if bench.runs.iter().any(|run| run.purpose == Purpose::Anchors) {
         Purpose::Anchors
@@ -202,26 +214,27 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table 
     let mut reactions = Reactions::default();
     // States 0 and 1 are always the full and the empty one.
     let mut alone = |state: usize| {
-        let pulls = along(bench, purpose).filter_map(|load| {
-            bench.supports[0].settle_into(&kind(state, load, 1).push.into(), &mut reactions).ok()?;
+        let pulls = along(bench, purpose).filter_map(|place| {
+            let one = kind(state, place, 1);
+            one.supports.settle_into(&one.push.into(), &mut reactions).ok()?;
             Some(reactions.tension_max_n())
         });
         pulls.fold(0.0, f64::max)
     };
     let by_themselves = [alone(0), alone(1)];
     for full in 1..count {
-        let mut worst: Option<(f64, (Run, f64))> = None;
+        let mut worst: Option<(f64, Place)> = None;
         let mut pulls = [0.0_f64; 2];
-        for load in along(bench, purpose) {
-            let kinds = [kind(0, load, full), kind(1, load, count - full)];
+        for place in along(bench, purpose) {
+            let kinds = [kind(0, place, full), kind(1, place, count - full)];
             let Some(tie) = tied(&kinds[0], &kinds[1], height_mm, &mut Sheet::quiet()) else { continue };
             pulls = [0, 1].map(|kind| pulls[kind].max(tie.pulls_n[kind]));
             if worst.is_none_or(|(known, _)| tie.bar_n.abs() > known) {
-                worst = Some((tie.bar_n.abs(), load));
+                worst = Some((tie.bar_n.abs(), place));
             }
         }
-        if let (Some((_, load)), true) = (worst, full == count / 2) {
-            tied(&kind(0, load, full), &kind(1, load, count - full), height_mm, sheet);
+        if let (Some((_, place)), true) = (worst, full == count / 2) {
+            tied(&kind(0, place, full), &kind(1, place, count - full), height_mm, sheet);
         }
         let known = |force_n: f64| if worst.is_some() { Cell::Number(force_n) } else { Cell::Nothing };
         rows.push(Line::plain(vec![
@@ -249,9 +262,9 @@ fn gaps(bench: &Bench, gap_mm: f64) -> Table {
     let mut lean_mm = 0.0_f64;
     let mut reactions = Reactions::default();
     for state in 0..bench.loads.len() {
-        for (run, direction_rad) in along(bench, Purpose::Component) {
-            let place = Place { state, run, direction_rad, stiffness: 0 };
-            let settled = bench.supports[0].settle_into(&bench.case_load(&place).push().into(), &mut reactions);
+        for place in along(bench, Purpose::Component) {
+            let load = bench.case_load(&Place { state, ..place }).push().into();
+            let settled = bench.supports[place.stiffness].settle_into(&load, &mut reactions);
             let slope = if settled.is_ok() { reactions.plane.slope_x.abs() } else { f64::INFINITY };
             lean_mm = lean_mm.max(slope * bench.project.cabinet.height_mm);
         }
