@@ -166,9 +166,10 @@ impl Proof {
                 Shape::Formula(formula) => {
                     account.formula_steps += count;
                     let idle = self.numerals[id].iter().filter(|numeral| !numeral.is_felt && count > 0);
-                    account
-                        .idle
-                        .extend(idle.map(|numeral| format!("{} in {} = {formula}", numeral.digits, text.symbol)));
+                    let name = self.names[&id.table];
+                    account.idle.extend(
+                        idle.map(|numeral| format!("{name}: {} in {} = {formula}", numeral.digits, text.symbol)),
+                    );
                 }
                 _ if count > 0 => account.others.push(line),
                 _ => {}

@@ -153,6 +153,14 @@ fn anchors_6_c_a1_apart_blow_out_alone() {
 }
 
 #[test]
+fn anchors_that_are_not_quite_at_one_distance_blow_out_one_face() {
+    let row = |off: f64| json!({ "anchors": [bolt(0.0, 0.0), bolt(off, 100.0)], "slab": { "left": "-40 mm" } });
+    let together = at(row(0.0), "tension-blowout/N_sbg");
+    assert_eq!(at(row(3.0), "tension-blowout/N_sbg"), together, "with the smaller distance");
+    assert!(!has(row(8.0), "tension-blowout/N_sbg"), "the second is 48 mm from the edge, 0.4 h_ef");
+}
+
+#[test]
 fn interaction_begins_above_one_fifth() {
     let u = |r_n: f64, r_v: f64| {
         let mut input = base();

@@ -61,7 +61,7 @@ fn a_symbol_that_was_not_recorded_before_is_found() {
 fn a_numeral_that_never_acts_is_found() {
     let account = told(&[(A, 300.0), (CAPPED, 1.0)]);
     assert!(account.wrong.is_empty());
-    assert_eq!(account.idle, ["5 in k = min(5, a / a)"]);
+    assert_eq!(account.idle, ["sample: 5 in k = min(5, a / a)"]);
 }
 
 #[test]

@@ -204,6 +204,41 @@ fn anchors_given_as_deep_are_eight_diameters_deep() {
 }
 
 #[test]
+fn anchors_given_as_ductile_are_of_ductile_steel_and_not_adhesive() {
+    let mut project = cabinet();
+    project["site"] = json!({ "rule": "ubc-1997", "zone": "2A", "importance_factor": 1.0, "component": "cabinet",
+                              "anchor_type": "shallow", "attachment_height_m": 0 });
+    project["anchorage"]["overstrength"] = json!(1.0);
+    let is_refused = |project: &Value| {
+        let report = assess(project);
+        let refused = report.checks.iter().any(|check| check.id == "anchor.anchorage");
+        assert_eq!(report.verdict, if refused { Verdict::CannotBeSaid } else { Verdict::Holds });
+        refused
+    };
+    assert!(!is_refused(&project));
+    project["anchorage"]["steel"] = json!("iso-8.8");
+    assert!(is_refused(&project), "this class asks for no reduction of area");
+    project["anchorage"]["ductility"] = json!("ductile");
+    assert!(!is_refused(&project), "a certificate shows it");
+    project["cabinet"]["anchors"][2]["ductility"] = json!("brittle");
+    assert!(is_refused(&project), "one anchor is enough");
+    project["site"]["anchor_type"] = json!("nonductile");
+    assert!(!is_refused(&project));
+    project["site"]["anchor_type"] = json!("shallow");
+    project["site"]["equation"] = json!("32-1");
+    assert!(!is_refused(&project), "the simple equation asks nothing of the anchors");
+    let mut glued = project.clone();
+    glued["site"].as_object_mut().expect("an object").remove("equation");
+    glued["anchorage"] = json!({ "rule": "aci-318-19-si", "anchor_kind": "adhesive", "bolt": "M16", "steel": "f1554-36",
+                                 "embedment_mm": 125, "overstrength": 1.0 });
+    glued["cabinet"]["anchors"][2].as_object_mut().expect("an object").remove("ductility");
+    assert!(
+        assess(&glued).checks.iter().any(|check| check.id == "anchor.anchorage"),
+        "adhesive ones count as nonductile"
+    );
+}
+
+#[test]
 fn the_state_that_is_named_is_the_one_that_tips() {
     // The empty frame is tall and tips to the rear, where no anchor helps. Full it is low and does not, but shears its
     // thin bolts by more than the frame is over its edge.

@@ -27,7 +27,8 @@ pub(super) fn amplification(project: &Project, demand: Option<&Demand>) -> (Ampl
     }
 }
 
-/// Why this demand was made for other anchors: in a category that asks for amplification, or deeper ones.
+/// Why this demand was made for other anchors: in a category that asks for amplification, or deeper or
+/// more ductile ones.
 pub(super) fn other_anchors(
     project: &Project,
     demand: Option<&Result<Demand, StepId>>,
@@ -37,7 +38,8 @@ pub(super) fn other_anchors(
     let demand = demand?.as_ref().ok()?;
     let is_plain = (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain;
     let is_shallow = |&(diameters, _): &(f64, StepId)| limit::less(anchors.least_depth_diameters(), diameters);
-    demand.category_c.filter(|_| is_plain).or(demand.anchor_depth.filter(is_shallow).map(|(_, reason)| reason))
+    let depth = demand.anchor_depth.filter(is_shallow).map(|(_, reason)| reason);
+    demand.category_c.filter(|_| is_plain).or(depth).or(demand.not_ductile.filter(|_| anchors.has_nonductile()))
 }
 
 /// The anchors in their concrete, or why they are not checked.

@@ -185,6 +185,11 @@ pub trait PreparedAnchors {
     /// The least embedment over diameter of all anchors.
     fn least_depth_diameters(&self) -> f64;
 
+    /// Whether any anchor is adhesive or of steel that does not count as ductile.
+    fn has_nonductile(&self) -> bool {
+        false
+    }
+
     /// The outlines of the breakout bodies on the surface of the concrete when these anchors are pulled, in mm.
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon>;
 }

@@ -56,6 +56,9 @@ pub struct Demand {
     /// How many diameters deep every anchor must be for this demand to hold, and what is wrong where one is not; none
     /// where it does not depend on that.
     pub anchor_depth: Option<(f64, StepId)>,
+    /// What is wrong where an anchor is nonductile, because this demand was made for ductile ones; none where it does not
+    /// depend on that.
+    pub not_ductile: Option<StepId>,
 }
 
 /// How a rule's strength of shaking is scaled when one asks how far it can go.

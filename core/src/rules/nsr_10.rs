@@ -173,7 +173,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
     let anchor_depth = (anchors <= DUCTILE).then_some((8.0, steps::NOT_DEEP));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchor_depth })
+    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchor_depth, not_ductile: None })
 }
 
 /// R_p by kind of anchor, in the order of the words of the field.

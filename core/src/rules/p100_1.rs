@@ -159,6 +159,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c: None,
         anchor_depth: None,
+        not_ductile: None,
     })
 }
 

@@ -136,6 +136,7 @@ mod steps {
 
         NOT_DEEP "anchor type" Number (TAIWAN "chapter 4" Memory) "an anchor is embedded less than eight diameters, but the demand was asked for deep anchors; the anchor type \"shallow\" would fit": Reason;
         NOT_AMPLIFIED "overstrength" Number (TAIWAN "chapter 4" Memory) "This edition has no overstrength factor for components: for anchors it lowers the response factor instead.": Reason;
+        NOT_DUCTILE "anchor type" Number (TAIWAN "chapter 4" Memory) "an anchor is adhesive or of steel that counts as brittle, but the demand was asked for ductile anchors; the anchor type \"nonductile\" would fit": Reason;
     }
 }
 
@@ -202,8 +203,10 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(COMPONENT.cases(Acting { horizontal: c_p, vertical: c_v }, sheet));
     cases.extend(ANCHORS.cases(Acting { horizontal: c_pa, vertical: c_va }, sheet));
     let anchor_depth = (values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
+    let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
+    let not_ductile = is_ductile.then_some(steps::NOT_DUCTILE);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth })
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth, not_ductile })
 }
 
 /// The allowable response factor that the anchors leave.

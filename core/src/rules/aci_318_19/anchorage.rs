@@ -2,12 +2,14 @@
 
 use alloc::vec::Vec;
 
+use super::anchor::Anchor;
 use super::attachment;
 use super::body::{Body, bodies_overlap, breakouts_overlap};
 use super::chosen::{HOLE_SLOT_X, HOLE_SLOT_Y};
 use super::coverage as c;
 use super::facts::Facts;
 use super::interaction::{self, Ratios};
+use super::kind::AnchorKind;
 use super::pryout::PriedGroup;
 use super::pulled::PulledSet;
 use super::set::{Known, Set, connected, members, only};
@@ -17,6 +19,7 @@ use super::{pulled, sheared, spacing, stiffness};
 use crate::calc::{CheckId, Kind, Outcome, Sheet, StepId, Subject};
 use crate::geometry::Polygon;
 use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
+use crate::rules::bolts::Toughness;
 
 /// An anchorage with what is already known about its groups.
 pub struct Anchorage {
@@ -143,6 +146,11 @@ impl PreparedAnchors for Anchorage {
 
     fn least_depth_diameters(&self) -> f64 {
         self.facts.anchors.iter().fold(f64::INFINITY, |least, anchor| least.min(anchor.h_ef / anchor.d_a))
+    }
+
+    fn has_nonductile(&self) -> bool {
+        let is_brittle = |anchor: &Anchor| anchor.toughness == Toughness::Brittle;
+        self.facts.kind == AnchorKind::Adhesive || self.facts.anchors.iter().any(is_brittle)
     }
 
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon> {

@@ -7,7 +7,6 @@ use super::edition::ACI_318_19;
 use super::facts::Facts;
 use super::line::sides_across;
 use super::reduction::{self, Action};
-use super::row::ROW_MM;
 use super::set::{Set, connected, members};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::limit::{less, more};
@@ -67,8 +66,9 @@ impl SideFace {
                 .fold(0, |set, place| set | super::set::only(place));
             let groups = connected(near, |a, b| {
                 let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
-                let (c_a, c_b) = (line.distance_mm(a), line.distance_mm(b));
-                (c_a - c_b).abs() <= ROW_MM && less((a.along_mm(side) - b.along_mm(side)).abs(), 6.0 * c_a.min(c_b))
+                // 17.6.4.2 asks for the spacing alone: two that are not quite at one distance burst one face all the same.
+                let c_a1 = line.distance_mm(a).min(line.distance_mm(b));
+                less((a.along_mm(side) - b.along_mm(side)).abs(), 6.0 * c_a1)
             });
             for group in groups.into_iter().filter(|group| group & facts.own != 0) {
                 let members: Vec<usize> = members(group).collect();

@@ -5,7 +5,6 @@ use alloc::vec::Vec;
 use super::document::EN_1992_4;
 use super::facts::{Facts, compared, corners, sides_across, sum};
 use super::group::Found;
-use super::row::ROW_MM;
 use super::seismic::{self, Mode};
 use super::{concrete, factor};
 use crate::calc::clause::{INPUT, STATICS};
@@ -69,8 +68,9 @@ impl SideFace {
                 .fold(0, |set, place| set | only(place));
             let groups = connected(near, |a, b| {
                 let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
-                let (c_a, c_b) = (a.edges_mm[side], b.edges_mm[side]);
-                (c_a - c_b).abs() <= ROW_MM && less((a.along_mm(side) - b.along_mm(side)).abs(), 4.0 * c_a.min(c_b))
+                // Two that are not quite at one distance burst one face all the same.
+                let c_1 = a.edges_mm[side].min(b.edges_mm[side]);
+                less((a.along_mm(side) - b.along_mm(side)).abs(), 4.0 * c_1)
             });
             let own = groups.into_iter().filter(|&group| facts.own_of(group) != 0);
             rows.extend(own.map(|group| SideFace::new(facts, side, group)));

@@ -73,6 +73,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         not_amplified,
         category_c: None,
         anchor_depth: None,
+        not_ductile: None,
     })
 }
 

@@ -121,6 +121,7 @@ pub fn demand(
         not_amplified: Some(steps.not_amplified),
         category_c: None,
         anchor_depth: (anchors == DEEP).then_some((8.0, steps.not_deep)),
+        not_ductile: None,
     }
 }
 

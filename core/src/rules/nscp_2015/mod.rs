@@ -98,6 +98,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(COMPONENT.cases(Acting { horizontal: c_p, vertical: c_v }, sheet));
     cases.extend(ANCHORS.cases(Acting { horizontal: c_pa, vertical: c_v }, sheet));
     let anchor_depth = (!is_simple && values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
+    let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
+    let not_ductile = (!is_simple && is_ductile).then_some(steps::NOT_DUCTILE);
     Ok(Demand {
         push: c_p,
         governs,
@@ -106,6 +108,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c: Some(steps::CATEGORY_C),
         anchor_depth,
+        not_ductile,
     })
 }
 

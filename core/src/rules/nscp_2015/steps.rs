@@ -66,4 +66,5 @@ steps! { 115 "nscp-2015";
     NOT_SOIL_F "soil profile S_F" Number (NSCP_2015 "208.4" Memory) "soil profile S_F has no coefficient: it needs an investigation of the site, which gives C_a": Reason;
     NOT_SOURCE "near-source factor" Number (NSCP_2015 "208.4" Memory) "in zone 4 the near-source factor needs the type of the source and its distance": Reason;
     NOT_AMPLIFIED "overstrength" Number (NSCP_2015 "208.9" Memory) "This edition has no overstrength factor for components: for anchors it lowers the response factor instead.": Reason;
+    NOT_DUCTILE "anchor type" Number (NSCP_2015 "208.9" Memory) "an anchor is adhesive or of steel that counts as brittle, but the demand was asked for ductile anchors; the anchor type \"nonductile\" would fit": Reason;
 }

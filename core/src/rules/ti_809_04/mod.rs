@@ -127,6 +127,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c,
         anchor_depth,
+        not_ductile: None,
     })
 }
 

@@ -81,9 +81,12 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let cases = cases(Forces { component: c_p, anchors: horizontal_anchors, vertical: c_v }, sheet);
     let category_c = site::is_zone_2_or_higher(values, c_a).then_some(steps::CATEGORY_C);
     // The simple equation does not ask how deep anchors are, but the footnote on isolators does.
-    let asks_depth = values.choice(fields::EQUATION) != Some(SIMPLE) || components::is_isolated(values);
+    let is_simple = values.choice(fields::EQUATION) == Some(SIMPLE);
+    let asks_depth = !is_simple || components::is_isolated(values);
     let is_deep = values.choice(fields::ANCHORS) == Some(DEEP);
     let anchor_depth = (is_deep && asks_depth).then_some((8.0, steps::NOT_DEEP));
+    let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
+    let not_ductile = (!is_simple && is_ductile).then_some(steps::NOT_DUCTILE);
     Ok(Demand {
         push: c_p,
         governs,
@@ -92,6 +95,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c,
         anchor_depth,
+        not_ductile,
     })
 }
 
