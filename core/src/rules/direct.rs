@@ -149,7 +149,16 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         }
     };
     let governs = steps::C_P;
-    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth: None, not_ductile: None })
+    Ok(Demand {
+        push: c_p,
+        governs,
+        vertical: c_v,
+        cases,
+        not_amplified,
+        category_c: None,
+        anchor_depth: None,
+        not_ductile: None,
+    })
 }
 
 fn faults(values: &Values, faults: &mut Faults) {

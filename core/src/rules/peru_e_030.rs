@@ -177,7 +177,16 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(2);
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchor_depth: None, not_ductile: None })
+    Ok(Demand {
+        push,
+        governs,
+        vertical,
+        cases,
+        not_amplified,
+        category_c: None,
+        anchor_depth: None,
+        not_ductile: None,
+    })
 }
 
 const COMBINATIONS: Pair = Pair {

@@ -125,7 +125,16 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(ANCHORS.cases(Acting { horizontal: h_a, vertical: v_a }, sheet));
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c, anchor_depth: None, not_ductile: None })
+    Ok(Demand {
+        push: c_p,
+        governs,
+        vertical: c_v,
+        cases,
+        not_amplified,
+        category_c,
+        anchor_depth: None,
+        not_ductile: None,
+    })
 }
 
 /// The prescribed force once more, with the response factor that the anchors allow.

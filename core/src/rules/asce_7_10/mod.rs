@@ -110,7 +110,16 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     // Vertically cantilevered: any horizontal direction (13.3.1).
     let cases = COMBINATIONS.cases(forces, Directions::Any, sheet);
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
-    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified: None, category_c, anchor_depth: None, not_ductile: None })
+    Ok(Demand {
+        push: c_p,
+        governs,
+        vertical: c_v,
+        cases,
+        not_amplified: None,
+        category_c,
+        anchor_depth: None,
+        not_ductile: None,
+    })
 }
 
 fn faults(values: &Values, faults: &mut Faults) {
