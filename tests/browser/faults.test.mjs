@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { after, test } from 'node:test';
 import { closeBrowsers } from './browsers.mjs';
 import { typeInto, untilSheet, worksheet } from './check-page.mjs';
-import { commandLine, ROOT } from './native.mjs';
+import { ROOT } from './native.mjs';
 import { checkPage, sample } from './projects.mjs';
 import { until, visit } from './visit.mjs';
 
@@ -84,10 +84,3 @@ for (const browser of ['chromium', 'firefox']) {
     }
   });
 }
-
-test('every invalid file ends the command line with code 1 and the same sentences', async () => {
-  for (const { name, expected } of files.slice(0, 12)) {
-    const [line] = await commandLine([join('tests/invalid', name), '--json']);
-    assert.deepEqual(JSON.parse(line).faults.map(({ sentence, ...fault }) => fault), expected, name);
-  }
-});

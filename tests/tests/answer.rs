@@ -129,6 +129,35 @@ fn it_reads_well_when_something_is_not_covered() {
 fn it_reads_well_when_states_are_equal() {
     let text = told(&read(&demo("01-empty-frame.json").to_string()));
     assert!(text.starts_with("Empty, with nothing aboard and a push of 0.50 g, it stays put once bolted; "), "{text}");
+    assert!(text.contains(" governs in state empty, ") && !text.contains("full"), "one state has one name: {text}");
+    let mut project = demo("02-full.json");
+    let alone = told(&read(&project.to_string()));
+    project["states"] = json!([{ "name": "twin" }, { "name": "third" }]);
+    assert_eq!(told(&read(&project.to_string())), alone, "of states that are alike the first is named");
+}
+
+#[test]
+fn it_reads_well_when_checks_are_equal() {
+    // With so little shear, tension and shear together are the tension alone, and the mode itself is named.
+    let mut project = demo("02-full.json");
+    project["cabinet"]["frame"]["mass_kg"] = json!(100);
+    let project = read(&project.to_string());
+    let report = project::assess(&project);
+    let used = |id: &str| report.checks.iter().find(|check| check.id == id).and_then(|check| check.utilisation);
+    assert_eq!(used("anchor.tension.breakout"), used("anchor.interaction"));
+    let text = told(&project);
+    let begin =
+        "nothing that decides is left uncovered. Anchors: concrete breakout in tension governs in state full, with";
+    assert!(text.contains(begin) && text.matches("governs").count() == 1, "{text}");
+}
+
+#[test]
+fn it_reads_well_when_several_things_are_not_covered() {
+    let mut project = demo("02-full.json");
+    project.as_object_mut().expect("an object").remove("slab");
+    let text = told(&read(&project.to_string()));
+    let end = "; not covered: no slab is given: anchors need its strength, thickness and edges; and 1 more.";
+    assert!(text.contains("it cannot be said whether it holds once bolted; ") && text.ends_with(end), "{text}");
 }
 
 #[test]

@@ -129,6 +129,42 @@ fn faults_end_with_one_and_wrong_use_with_two() {
     assert_eq!(run(&["--json"], b"").status.code(), Some(2));
 }
 
+/// The same faults as the reader gives, which the page is held against too.
+#[test]
+fn every_invalid_file_ends_with_one_and_exactly_its_faults() {
+    let entries = std::fs::read_dir(root().join("tests/invalid")).expect("the folder can be read");
+    let paths = entries.map(|entry| entry.expect("the folder can be read").path());
+    let mut files = 0;
+    for path in paths.filter(|path| !path.to_string_lossy().ends_with(".faults.json")) {
+        let expected = std::fs::read(path.with_extension("faults.json")).expect("its faults stand beside it");
+        let expected: Value = serde_json::from_slice(&expected).expect("the faults are JSON");
+        let output = run(&[path.to_str().expect("a path"), "--json"], b"");
+        assert_eq!(output.status.code(), Some(1), "{}", path.display());
+        let mut told: Value = serde_json::from_slice(&output.stdout).expect("JSON");
+        for fault in told["faults"].as_array_mut().expect("a list of faults") {
+            let sentence = fault.as_object_mut().and_then(|fault| fault.remove("sentence")).unwrap_or_default();
+            assert!(sentence.as_str().is_some_and(|sentence| sentence.len() > 10), "{}", path.display());
+        }
+        assert_eq!(told["faults"], expected, "{}", path.display());
+        files += 1;
+    }
+    assert!(files >= 60, "{files} files");
+}
+
+#[test]
+fn a_file_of_ten_megabytes_is_refused() {
+    let giant = std::env::temp_dir().join(format!("steadfoot-giant-{}.json", std::process::id()));
+    std::fs::write(&giant, format!("{{ \"title\": \"{}\" }}", "x".repeat(10_000_000))).expect("a temporary file");
+    let output = run(&[giant.to_str().expect("a path"), "--json"], b"");
+    std::fs::remove_file(&giant).expect("it can be removed");
+    assert_eq!(output.status.code(), Some(1));
+    let told: Value = serde_json::from_slice(&output.stdout).expect("JSON");
+    assert_eq!(
+        (told["faults"].as_array().map(Vec::len), &told["faults"][0]["problem"]),
+        (Some(1), &Value::from("too_long"))
+    );
+}
+
 #[test]
 fn a_schedule_is_answered_row_by_row_in_order_however_many_threads_assess() {
     let [hall, schedule] = ["demo-configs/hall/hall.json", "demo-configs/hall/schedule.csv"];

@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 use steadfoot::calc::System;
 use steadfoot::project::{self, Project};
+use steadfoot::report::text_tables::text_of_code;
 use steadfoot_tests::random::Random;
 
 /// Trays one above the other, as racks hold them, in a cabinet that is bolted near its feet.
@@ -36,6 +37,35 @@ fn worst(project: &Project) -> [f64; 3] {
         let check = report.checks.iter().find(|check| check.id == id);
         check.and_then(|check| check.utilisation).unwrap_or(0.0)
     })
+}
+
+/// Whether the report says that one side alone is no part-filled state.
+fn says_that_one_side_is_left_out(value: &Value) -> bool {
+    let rows = project::assess(&read(value)).absent;
+    rows.into_iter().filter_map(text_of_code).any(|row| row.what.contains("taken out on one side"))
+}
+
+#[test]
+fn contents_beside_each_other_have_worse_subsets_and_that_is_said() {
+    let mut random = Random::new(41);
+    let mut value = stack(&mut random, 6);
+    assert!(!says_that_one_side_is_left_out(&value), "one above the other there are no sides");
+    for (place, content) in value["contents"].as_array_mut().expect("contents").iter_mut().enumerate() {
+        content["size_mm"] = json!([400, 900, 150]);
+        content["offset_mm"] = json!([if place % 2 == 0 { -230 } else { 230 }, 0]);
+        (content["bottom_mm"], content["mass_kg"]) = (json!(650 * (place / 2) + 100), json!(200));
+    }
+    assert!(says_that_one_side_is_left_out(&value));
+    let mut left = value.clone();
+    left["part_filled"] = json!(false);
+    let is_kept = |content: &Value| content["offset_mm"][0] == -230 && content["bottom_mm"] != 100;
+    left["contents"].as_array_mut().expect("contents").retain(is_kept);
+    assert!(!says_that_one_side_is_left_out(&left));
+    let tipping = 2;
+    let [alone, among] = [&left, &value].map(|value| worst(&read(value))[tipping]);
+    assert!(alone > 1.02 * among, "there is something to say: {alone} {among}");
+    value["states"] = json!([{ "name": "left", "without": ["tray 0", "tray 1", "tray 3", "tray 5"] }]);
+    assert_eq!(worst(&read(&left))[tipping], worst(&read(&value))[tipping]);
 }
 
 #[test]

@@ -15,8 +15,10 @@ use super::unbolted::free;
 use super::verdict::{governing, role, verdict};
 use crate::calc::{CheckId, Outcome, Sheet, Subject};
 use crate::load_case::{Directions, Level};
+use crate::load_out::Content;
 use crate::report::missing::{
-    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT, STEMS_BEND,
+    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, ONE_SIDE, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT,
+    STEMS_BEND,
 };
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
@@ -276,6 +278,9 @@ fn cases_told(bench: &Bench) -> Vec<CaseTold> {
     told.collect()
 }
 
+/// Contents whose middles are further apart in the plan than this stand beside each other.
+const BESIDE_MM: f64 = 50.0;
+
 /// What is not checked, and what else a reader should know of the input.
 fn absent(bench: &Bench) -> Vec<u16> {
     let project = bench.project;
@@ -292,6 +297,11 @@ fn absent(bench: &Bench) -> Vec<u16> {
     say(project.anchorage.is_some() && !project.cabinet.anchors.is_empty() && !has_brackets, PRYING_LEFT_OUT);
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
     say(!project.cabinet.lifting_points.is_empty() && project.lifting.is_none(), NO_RIGGING);
+    let is_beside = |pair: &[Content]| {
+        let [a, b] = [pair[0].offset_mm, pair[1].offset_mm];
+        (a[0] - b[0]).abs() > BESIDE_MM || (a[1] - b[1]).abs() > BESIDE_MM
+    };
+    say(project.is_part_filled && project.contents.windows(2).any(is_beside), ONE_SIDE);
     let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());
     say(has_stems && !project.cabinet.anchors.is_empty() && project.anchorage.is_some(), STEMS_BEND);
     let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));

@@ -37,8 +37,7 @@ fn bolted(bench: &Bench, checks: &[CheckTold], governing: Option<&CheckTold>, ve
     let state = at.map_or(0, |at| at.state);
     let load = &bench.loads[state];
     let mut slots = vec![
-        // A frame without contents is as full as it is empty; the plain word is the second.
-        Slot::Text { text: capitalised(if load.aboard_kg == 0.0 && state == 0 { "empty" } else { &load.name }) },
+        Slot::Text { text: capitalised(state_name(bench, state)) },
         Slot::live(load.aboard_kg, Kind::Mass, "load"),
         Slot::live(demand.push, Kind::Acceleration, "strength"),
     ];
@@ -128,7 +127,7 @@ fn what_governs(bench: &Bench, check: &CheckTold) -> Option<Sentence> {
     };
     let mut slots = vec![
         Slot::Check { check: id.id() },
-        Slot::Text { text: bench.loads[at.state].name.clone() },
+        Slot::Text { text: state_name(bench, at.state).into() },
         Slot::number(at.direction_rad, Kind::Angle),
         Slot::demand(utilisation, Kind::Utilisation),
     ];
@@ -139,6 +138,12 @@ fn what_governs(bench: &Bench, check: &CheckTold) -> Option<Sentence> {
         }
         None => Some(sentence(answer::GOVERNS, Topic::Governs, slots)),
     }
+}
+
+/// A frame without contents is as full as it is empty; the plain word is the second.
+fn state_name<'b>(bench: &'b Bench, state: usize) -> &'b str {
+    let load = &bench.loads[state];
+    if load.aboard_kg == 0.0 && state == 0 { "empty" } else { &load.name }
 }
 
 fn capitalised(name: &str) -> String {

@@ -19,4 +19,5 @@ steps! { 15 "what is there";
     NOT_PRESSED "" Number (INPUT "cabinet.feet" Derived) "no foot is pressed in any load case": Reason;
     SHEAR_SLIDES "" Number (INPUT "cabinet.anchors" Derived) "the anchors stand in slotted holes and cannot carry the push along their slots, or its twist": Reason;
     SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
+    ONE_SIDE "" Number (INPUT "contents" Derived) "part-filled states fill from the bottom or from the top; contents that stand beside each other may also be taken out on one side, which can be worse: give that as a state": Name;
 }
