@@ -28,7 +28,7 @@ class ApprovalTools {
       return;
     }
     const text = await file.text();
-    const read = engineSays((engine) => engine.approval_read(text, unitSystem.now));
+    const read = engineSays((engine) => engine.approval_read(text));
     this.tell(read.faults ? read.faults.map((fault) => file.name + ": " + fault.sentence) : []);
     if (!read.faults) this.take(read);
   }

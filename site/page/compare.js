@@ -89,7 +89,7 @@ class Comparison {
 
   tell() {
     try {
-      this.said = engineSays((engine) => engine.compare(this.other.text, this.assessment.text, this.assessment.system, usesOf));
+      this.said = engineSays((engine) => engine.compare(this.other.text, this.assessment.text, usesOf));
     } catch (error) {
       console.error(error);
       this.tellProblem(["This could not be worked out."]);

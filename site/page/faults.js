@@ -22,9 +22,19 @@ function faultsWithin(faults, path) {
 
 // A fault in the words of the form: which field, what is wrong, what stands there, what would do.
 function faultSentence(fault, tree) {
-  const [, text] = /^"(.+)"$/.exec(fault.given) || [null, /^[-\d]/.test(fault.given) ? fault.given : ""];
+  const [, text] = /^"(.+)"$/.exec(fault.given) || [null, /^[-\d]/.test(fault.given) ? shownNumber(fault, tree) : ""];
   const given = text === "" || fault.problem === "missing" ? "" : " (here: " + text + ")";
   return [placeText(fault.path, tree), faultText(fault) + given].filter(Boolean).join(": ");
+}
+
+// A number that was given, in the unit of its field, which is the one that its limits are told in.
+function shownNumber(fault, tree) {
+  const number = valueAt(tree, fault.path);
+  const keys = keysOf(fault.path).filter((key) => key !== "between");
+  // A place in a list of numbers has the field of the list.
+  const end = keys.findLastIndex((key) => typeof key !== "number");
+  const field = fieldsOf(pathOf(keys.slice(0, end)), tree).find((one) => one.key === keys[end]);
+  return typeof number === "number" && field ? engineSays((engine) => engine.field_text(number, field.kind, unitSystem.now)) : fault.given;
 }
 
 // "tray 3, Mass" for contents[2].mass_kg.

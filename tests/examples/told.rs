@@ -29,14 +29,17 @@ fn main() {
 fn assessed(text: &str, system: System) -> Value {
     match project::read(text, system) {
         Ok(project) => json!({ "report": project::assess(&project) }),
-        Err(faults) => json!({ "faults": faults.iter().map(fault).collect::<Vec<_>>() }),
+        Err(faults) => {
+            let sentences = project::fault_sentences(text);
+            json!({ "faults": faults.iter().zip(sentences).map(|(fault, of_file)| told(fault, of_file)).collect::<Vec<_>>() })
+        }
     }
 }
 
-fn fault(fault: &Fault) -> Value {
+fn told(fault: &Fault, sentence: String) -> Value {
     json!({
         "path": fault.path, "problem": fault.problem, "given": fault.given, "allowed": fault.allowed,
-        "line": fault.line, "column": fault.column, "sentence": fault.sentence(),
+        "line": fault.line, "column": fault.column, "sentence": sentence,
     })
 }
 

@@ -20,7 +20,7 @@ fn file() -> Json {
 fn faults(change: impl FnOnce(&mut Json)) -> Vec<(String, Problem)> {
     let mut file = file();
     change(&mut file);
-    match approval::read(&file.to_string(), System::Si) {
+    match approval::read(&file.to_string()) {
         Ok(_) => Vec::new(),
         Err(faults) => faults.into_iter().map(|fault| (fault.path, fault.problem)).collect(),
     }
@@ -28,7 +28,7 @@ fn faults(change: impl FnOnce(&mut Json)) -> Vec<(String, Problem)> {
 
 #[test]
 fn what_is_written_is_read_again_as_it_was() {
-    let Ok(first) = approval::read(&file().to_string(), System::Si) else { panic!("it has faults") };
+    let Ok(first) = approval::read(&file().to_string()) else { panic!("it has faults") };
     let written = serde_json::to_value(&first).unwrap();
     for (key, value) in file().as_object().unwrap() {
         if key == "anchorage" {
@@ -40,7 +40,7 @@ fn what_is_written_is_read_again_as_it_was() {
             assert_eq!(written[key], *value, "{key}");
         }
     }
-    let Ok(second) = approval::read(&written.to_string(), System::Si) else { panic!("what was written has faults") };
+    let Ok(second) = approval::read(&written.to_string()) else { panic!("what was written has faults") };
     assert_eq!(
         (first.rule.id, &first.title, &first.known.values),
         (second.rule.id, &second.title, &second.known.values)
@@ -55,7 +55,7 @@ fn every_anchorage_without_faults_can_be_kept() {
         let Ok(project) = read(&random_project(&mut random), System::Si) else { continue };
         let Some(approval) = approval::of_project(&project) else { continue };
         let text = serde_json::to_string(&approval).unwrap();
-        let again = approval::read(&text, System::Si);
+        let again = approval::read(&text);
         let Ok(again) = again else { panic!("{:?}\n{text}", again.err().map(|faults| faults[0].sentence())) };
         assert_eq!(again.known.values, approval.known.values);
         kept += 1;
@@ -71,7 +71,7 @@ fn nothing_but_the_fields_of_an_assessment_is_kept() {
             assert!(!fields.contains(&never), "{}: {never} is the project's matter", rule.id);
         }
     }
-    let Ok(read) = approval::read(&file().to_string(), System::Si) else { panic!("it has faults") };
+    let Ok(read) = approval::read(&file().to_string()) else { panic!("it has faults") };
     assert!(read.left_out().contains(&"n_rk_p_cr_n") && !read.left_out().contains(&"gamma_inst"));
     for (place, value) in read.known.values.0.iter().enumerate() {
         assert!(*value == Value::Unknown || read.rule.report_fields.contains(&place));
@@ -99,7 +99,7 @@ fn wrong_files_are_told_with_their_path() {
     assert_eq!(field("holes", json!("filled")), one("anchorage.holes", Problem::UnknownKey));
     assert_eq!(field("rule", json!("en-1992-4-2018")), one("anchorage.rule", Problem::UnknownKey));
     let twice = file().to_string().replace("\"gamma_inst\":1.2", "\"gamma_inst\":1.2,\"gamma_inst\":1.0");
-    let Err(found) = approval::read(&twice, System::Si) else { panic!("a key twice was taken") };
+    let Err(found) = approval::read(&twice) else { panic!("a key twice was taken") };
     assert_eq!((found[0].path.as_str(), found[0].problem), ("anchorage.gamma_inst", Problem::DuplicateKey));
     let given = faults(|file| file["anchorage"]["bolt"] = "given".into());
     assert_eq!(
@@ -107,7 +107,7 @@ fn wrong_files_are_told_with_their_path() {
         [("anchorage.diameter_mm".into(), Problem::Missing), ("anchorage.stress_area_mm2".into(), Problem::Missing)]
     );
     for (text, problem) in [("", Problem::NotJson), ("[]", Problem::NotAnObject), ("{", Problem::NotJson)] {
-        let Err(found) = approval::read(text, System::Si) else { panic!("{text} was taken") };
+        let Err(found) = approval::read(text) else { panic!("{text} was taken") };
         assert_eq!(found[0].problem, problem, "{text}");
     }
 }
@@ -123,7 +123,7 @@ fn absurd_files_never_panic() {
             bytes[place] = b"{}[]\",:0123456789.eE-truefalsn"[random.below(30)];
         }
         if let Ok(changed) = String::from_utf8(bytes) {
-            let _ = approval::read(&changed, System::Us);
+            let _ = approval::read(&changed);
         }
     }
 }

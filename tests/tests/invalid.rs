@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 use serde_json::{Value, json};
 use steadfoot::calc::System;
 use steadfoot::input::fault::PROBLEM_TEXTS;
-use steadfoot::input::{Fault, Problem};
+use steadfoot::input::{Fault, LimitUnits, Problem};
 use steadfoot::project;
 
 fn folder() -> &'static Path {
@@ -25,7 +25,7 @@ fn invalid_files() -> Vec<PathBuf> {
 }
 
 fn faults(bytes: &[u8]) -> Vec<Fault> {
-    project::read_bytes(bytes, System::Si).err().unwrap_or_default()
+    project::read_bytes(bytes, LimitUnits::File).err().unwrap_or_default()
 }
 
 fn faults_of(file: &Value) -> Vec<Fault> {
@@ -233,4 +233,18 @@ fn what_is_allowed_is_told_in_the_readers_units() {
     let us = ["0.00220463 to 2\u{202f}204\u{202f}622\u{a0}lb", "0.393701 to 787.401\u{a0}in"];
     assert_eq!(allowed(System::Si), si);
     assert_eq!(allowed(System::Us), us);
+}
+
+/// The file has a load of a floor in MPa and a form shows it in kPa or psf: each is told its own limits.
+#[test]
+fn a_load_of_a_floor_is_told_its_limits_as_it_was_typed() {
+    let mut file = file("slab", json!({ "strength_mpa": 28, "thickness_mm": 200, "edges_mm": {} }));
+    file["floor"] = json!({ "kind": "on-ground", "live_load_mpa": 2 });
+    let text = file.to_string();
+    let allowed = |units: LimitUnits| project::read(&text, units).expect_err("it has a fault")[0].allowed.clone();
+    assert_eq!(allowed(LimitUnits::File), "0.0001 to 1\u{a0}MPa");
+    assert_eq!(allowed(System::Si.into()), "0.1 to 1000\u{a0}kPa");
+    assert_eq!(allowed(System::Us.into()), "2.08855 to 20\u{202f}885.4\u{a0}psf");
+    let [sentence] = &project::fault_sentences(&text)[..] else { panic!("it has one fault") };
+    assert!(sentence.ends_with("the number is too large: 2; allowed: 0.0001 to 1\u{a0}MPa"), "{sentence}");
 }

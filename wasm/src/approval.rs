@@ -5,7 +5,7 @@ use steadfoot::calc::System;
 use steadfoot::project::{self, approval};
 use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 
-use crate::{FaultTold, plain, system_of, told};
+use crate::{FaultTold, plain, told};
 
 /// What an approval file gives, and which fields of such documents it says nothing of.
 #[derive(Serialize)]
@@ -25,8 +25,8 @@ struct Faults {
 /// Reads an approval file: `{ rule, title, anchorage, left_out }`, the values that it gives and the keys of those that it
 /// could give and does not; or `{ faults }`.
 #[wasm_bindgen]
-pub fn approval_read(text: &str, system: &str) -> JsValue {
-    match approval::read(text, system_of(system)) {
+pub fn approval_read(text: &str) -> JsValue {
+    match approval::read(text) {
         Ok(approval) => plain(&Read {
             rule: approval.rule.id,
             left_out: approval.left_out(),

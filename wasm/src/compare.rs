@@ -3,6 +3,7 @@
 use serde::Serialize;
 use steadfoot::calc::StepId;
 use steadfoot::explore::{Compared, compare as held};
+use steadfoot::input::LimitUnits;
 use steadfoot::project;
 use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 
@@ -21,8 +22,8 @@ enum Held {
 ///
 /// `uses` says of the code of a row its shape, its symbol or a dash, and the symbols of its formula, with spaces between.
 #[wasm_bindgen]
-pub fn compare(before: &str, after: &str, system: &str, uses: &js_sys::Function) -> JsValue {
-    let read = |text: &str| project::read(text, crate::system_of(system));
+pub fn compare(before: &str, after: &str, uses: &js_sys::Function) -> JsValue {
+    let read = |text: &str| project::read(text, LimitUnits::File);
     let faults = |faults: Vec<_>| crate::plain(&Held::Faults(faults.into_iter().map(crate::told).collect()));
     let (before, after) = match (read(before), read(after)) {
         (Ok(before), Ok(after)) => (before, after),

@@ -56,12 +56,16 @@ pub fn version() -> String {
     steadfoot::VERSION.into()
 }
 
-/// Assesses a project: `{ report }` or `{ faults }`. `system` ("si" or "us") is for the limits that faults name.
+/// Assesses a project: `{ report }` or `{ faults }`. The limits that faults name are as a form shows its fields in
+/// `system` ("si" or "us"); their sentences speak of the file, in its units.
 #[wasm_bindgen]
 pub fn assess(text: &str, system: &str) -> JsValue {
     plain(&match project::read(text, system_of(system)) {
         Ok(project) => Assessed::Report(project::assess(&project)),
-        Err(faults) => Assessed::Faults(faults.into_iter().map(told).collect()),
+        Err(faults) => {
+            let of_file = project::fault_sentences(text).into_iter();
+            Assessed::Faults(faults.into_iter().zip(of_file).map(|(fault, sentence)| with(fault, sentence)).collect())
+        }
     })
 }
 
@@ -166,6 +170,10 @@ pub(crate) fn with_project(text: &str, then: impl FnOnce(&Project) -> JsValue) -
 
 pub(crate) fn told(fault: Fault) -> FaultTold {
     let sentence = fault.sentence();
+    with(fault, sentence)
+}
+
+fn with(fault: Fault, sentence: String) -> FaultTold {
     let Fault { path, problem, given, allowed, line, column } = fault;
     FaultTold { path, problem, given, allowed, line, column, sentence }
 }

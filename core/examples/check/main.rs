@@ -15,7 +15,7 @@ mod record;
 use std::io::{BufRead, Read, Write};
 use std::process::ExitCode;
 
-use steadfoot::calc::System;
+use steadfoot::input::LimitUnits;
 use steadfoot::project;
 
 const USE: &str = "use: check FILE [--json]\n  or, for a stream of one project a line: check < FILE\n  or, for a schedule of many cabinets: check --hall HALL SCHEDULE [--csv] [--threads N]\n  or, for two files held against each other: check --compare BEFORE AFTER [--json]";
@@ -71,7 +71,7 @@ fn one(file: &str, json: bool) -> ExitCode {
             return ExitCode::from(2);
         }
     };
-    match project::read_bytes(&bytes, System::Si) {
+    match project::read_bytes(&bytes, LimitUnits::File) {
         Ok(project) if json => {
             println!("{}", serde_json::json!({ "report": record::report(&project) }));
             ExitCode::SUCCESS
@@ -102,7 +102,7 @@ fn two(before: &str, after: &str, json: bool) -> ExitCode {
                 return ExitCode::from(2);
             }
         };
-        match project::read_bytes(&bytes, System::Si) {
+        match project::read_bytes(&bytes, LimitUnits::File) {
             Ok(project) => projects.push(project),
             Err(faults) if json => {
                 println!("{}", serde_json::json!({ "file": file, "faults": record::faults(&faults) }));
@@ -138,7 +138,7 @@ fn stream() -> ExitCode {
         if line.iter().all(u8::is_ascii_whitespace) {
             continue;
         }
-        let result = match project::read_bytes(&line, System::Si) {
+        let result = match project::read_bytes(&line, LimitUnits::File) {
             Ok(project) => serde_json::json!({ "report": record::report(&project) }),
             Err(faults) => {
                 had_faults = true;

@@ -118,7 +118,7 @@ impl Unknowns {
     pub fn at(&self, point: &[f64]) -> Result<Project, String> {
         let settings = settings(&self.project.open, point);
         let first = |faults: Vec<crate::input::Fault>| faults.first().map_or(String::new(), |fault| fault.sentence());
-        read_set(&self.project.source, System::Si, &settings).map_err(first)
+        read_set(&self.project.source, &settings).map_err(first)
     }
 
     /// The report over what was tried so far.

@@ -7,7 +7,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::trial::{Trial, Trials};
-use crate::calc::{Kind, System};
+use crate::calc::Kind;
 use crate::input::{Given, Setting};
 use crate::project::{Project, numbers, read_set};
 
@@ -60,7 +60,7 @@ impl WhatMatters {
             let number = self.results.len();
             let Some(group) = self.groups.get(number / 2) else { return false };
             let settings = group.moved(number % 2 == 1);
-            let variant = read_set(&self.project.source, System::Si, &self.with_stand_ins(settings));
+            let variant = read_set(&self.project.source, &self.with_stand_ins(settings));
             self.results.push(variant.ok().map(|variant| self.trials.learn(&variant)));
         }
         self.results.len() < 2 * self.groups.len()

@@ -7,7 +7,7 @@ use super::cells::cells;
 use super::measure::{DecimalMark, UNIT_NAMES, Units};
 use super::path::{Step, steps};
 use super::shape::shape_at;
-use crate::calc::{Kind, System};
+use crate::calc::Kind;
 use crate::input::{Fault, FieldShape, Problem};
 
 /// Most columns of a schedule.
@@ -220,6 +220,3 @@ pub(super) fn at(line: u32, column: &str, problem: Problem, allowed: &str) -> Fa
 pub(super) fn of_cell(line: u32, column: &str, given: &str, said: (Problem, &str)) -> Fault {
     Fault { given: crate::input::reader::cut(given), ..at(line, column, said.0, said.1) }
 }
-
-/// Faults tell limits in SI, the units of files.
-pub(super) const FAULT_SYSTEM: System = System::Si;

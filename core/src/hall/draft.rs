@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use super::aboard::{self, Aboard};
 use super::cells::cells;
-use super::column::{Column, FAULT_SYSTEM, Head, Means, Separator, of_cell};
+use super::column::{Column, Head, Means, Separator, of_cell};
 use super::file::{FURTHEST_MM, Hall, Named};
 use super::path::{self, Step};
 use super::row::{Row, Standing};
@@ -18,7 +18,7 @@ use crate::input::allowed::NAME_MAX;
 use crate::input::number::number;
 use crate::input::reader::cut;
 use crate::input::text::{self, Json};
-use crate::input::{FieldShape, Problem, Reader, Spot};
+use crate::input::{FieldShape, LimitUnits, Problem, Reader, Spot};
 use crate::project;
 
 /// A row on its way to a project.
@@ -91,7 +91,7 @@ impl<'r> Draft<'r> {
                 return;
             }
         };
-        let mut reader = Reader::new(source, FAULT_SYSTEM);
+        let mut reader = Reader::new(source, LimitUnits::File);
         let spot = Spot { path: String::new(), node: &root };
         if !spot.is_object() {
             self.fault("", source, (Problem::NotAnObject, "an object in braces"));

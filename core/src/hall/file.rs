@@ -4,9 +4,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::tree::Tree;
-use crate::calc::System;
 use crate::input::text::{self, Json};
-use crate::input::{Fault, Problem, Reader, Spot};
+use crate::input::{Fault, LimitUnits, Problem, Reader, Spot};
 use crate::project;
 
 /// What the file says it is.
@@ -51,7 +50,7 @@ impl Hall {
     /// assert_eq!(Hall::read("{}").unwrap_err()[0].path, "types");
     /// ```
     pub fn read(text: &str) -> Result<Hall, Vec<Fault>> {
-        let mut reader = Reader::new(text, System::Si);
+        let mut reader = Reader::new(text, LimitUnits::File);
         let root = match text::read(text) {
             Ok(root) => root,
             Err(trouble) => {

@@ -26,7 +26,7 @@ enum Measure {
     Angle,
 }
 
-static UNITS: [Unit; 17] = [
+static UNITS: [Unit; 18] = [
     Unit { name: "mm", of: Measure::Length, worth: 1.0 },
     Unit { name: "cm", of: Measure::Length, worth: 10.0 },
     Unit { name: "m", of: Measure::Length, worth: 1000.0 },
@@ -39,6 +39,7 @@ static UNITS: [Unit; 17] = [
     Unit { name: "kPa", of: Measure::Pressure, worth: 0.001 },
     Unit { name: "psi", of: Measure::Pressure, worth: PSI_MPA },
     Unit { name: "ksi", of: Measure::Pressure, worth: 1000.0 * PSI_MPA },
+    Unit { name: "psf", of: Measure::Pressure, worth: PSI_MPA / 144.0 },
     Unit { name: "N", of: Measure::Force, worth: 1.0 },
     Unit { name: "kN", of: Measure::Force, worth: 1000.0 },
     Unit { name: "lbf", of: Measure::Force, worth: LBF_N },
@@ -47,7 +48,7 @@ static UNITS: [Unit; 17] = [
 ];
 
 /// The units that a head may name, for faults.
-pub const UNIT_NAMES: &str = "mm, cm, m, in, ft; kg, t, lb; MPa, kPa, psi, ksi; N, kN, lbf; deg, rad";
+pub const UNIT_NAMES: &str = "mm, cm, m, in, ft; kg, t, lb; MPa, kPa, psi, ksi, psf; N, kN, lbf; deg, rad";
 
 /// What the numbers of a column are in, and what the project file has them in.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -65,7 +66,7 @@ impl Units {
             Kind::Length => "mm",
             Kind::Height => "m",
             Kind::Mass => "kg",
-            Kind::Stress | Kind::Pressure => "MPa",
+            Kind::Stress | Kind::Pressure | Kind::AreaLoad => "MPa",
             Kind::Force => "N",
             _ => "",
         });

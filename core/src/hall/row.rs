@@ -5,14 +5,14 @@ use alloc::vec::Vec;
 
 use serde::Serialize;
 
-use super::column::{FAULT_SYSTEM, Head, of_cell};
+use super::column::{Head, of_cell};
 use super::draft::Draft;
 use super::file::Hall;
 use super::schedule::Record;
 use crate::calc::{Role, Status};
 use crate::input::open::Open;
 use crate::input::reader::cut;
-use crate::input::{Fault, Problem};
+use crate::input::{Fault, LimitUnits, Problem};
 use crate::project::{self, bench::Bench, quick_told};
 use crate::report::outcome::Verdict;
 
@@ -96,7 +96,7 @@ impl Hall {
     pub fn row(&self, head: &Head, record: &Record) -> Row {
         let (mut row, text) = self.made(head, record);
         let Some(text) = text else { return row };
-        match project::read(&text, FAULT_SYSTEM) {
+        match project::read(&text, LimitUnits::File) {
             Ok(project) if project.open.is_empty() => row.outcome = Some(assessed(&project)),
             // What stands in for an unknown is no answer for all that it may be.
             Ok(project) => {

@@ -148,12 +148,12 @@ pub fn quote(text: &mut String, plain: &str) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::calc::System;
+    use crate::input::LimitUnits;
     use crate::input::text;
 
     fn tree(source: &str) -> Tree {
         let node = text::read(source).unwrap();
-        Tree::of(&mut Reader::new(source, System::Si), &Spot { path: String::new(), node: &node })
+        Tree::of(&mut Reader::new(source, LimitUnits::File), &Spot { path: String::new(), node: &node })
     }
 
     fn written(tree: &Tree) -> String {

@@ -11,7 +11,7 @@ pub mod reader;
 pub mod text;
 mod value;
 
-pub use allowed::Range;
+pub use allowed::{LimitUnits, Range};
 pub use fault::{Fault, Problem};
 pub use field::{Absent, Field, FieldShape, FieldText, Value, Values};
 pub use open::{Given, MayBe, Open, Setting};

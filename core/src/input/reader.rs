@@ -3,10 +3,10 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::allowed::LimitUnits;
 use super::fault::{Fault, Problem, push_whole};
 use super::open::{Given, Open, Setting};
 use super::text::{Json, Member, Node, Trouble};
-use crate::calc::System;
 
 /// Most faults that are listed; the others are counted.
 pub const FAULTS_MAX: usize = 200;
@@ -16,8 +16,8 @@ const GIVEN_MAX: usize = 60;
 /// Collects what is wrong with a text.
 pub struct Reader<'t> {
     text: &'t str,
-    /// The system in which limits are told.
-    pub system: System,
+    /// The units in which limits are told.
+    pub units: LimitUnits,
     /// Names of the contents with their places in the file, sorted by name, for the fields that refer to them; `None`
     /// where the contents could not be read, so that one fault there does not make a hundred here.
     pub contents: Option<Vec<(&'t str, usize)>>,
@@ -93,11 +93,11 @@ impl<'n> Spot<'n> {
 }
 
 impl<'t> Reader<'t> {
-    /// A reader of this text, telling limits in this system.
-    pub fn new(text: &'t str, system: System) -> Reader<'t> {
+    /// A reader of this text, telling limits in these units.
+    pub fn new(text: &'t str, units: LimitUnits) -> Reader<'t> {
         Reader {
             text,
-            system,
+            units,
             contents: None,
             open: Vec::new(),
             settings: &[],

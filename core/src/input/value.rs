@@ -66,7 +66,7 @@ impl<'t> Reader<'t> {
         }
         match field.absent {
             Absent::Fault => {
-                self.missing(parent, field.key, &allowed::text(field, self.system));
+                self.missing(parent, field.key, &allowed::text(field, self.units));
                 Value::Unknown
             }
             Absent::Unknown => match field.shape {
@@ -86,7 +86,7 @@ impl<'t> Reader<'t> {
 
     /// The value of a field that is there; `None` after a fault.
     fn value(&mut self, spot: &Spot<'t>, field: &Field) -> Option<Value> {
-        let allowed = || allowed::text(field, self.system);
+        let allowed = || allowed::text(field, self.units);
         match (field.shape, &spot.node.json) {
             (FieldShape::Number { kind, min, max }, _) => {
                 return self.number(spot, Range { kind, min, max }).map(Value::Number);
@@ -155,7 +155,7 @@ impl<'t> Reader<'t> {
             Json::Word => Problem::NotJson,
             _ => Problem::NotANumber,
         };
-        self.fault(spot, problem, &range.text(self.system));
+        self.fault(spot, problem, &range.text(self.units));
         None
     }
 

@@ -11,7 +11,6 @@ use super::surroundings::surroundings;
 use super::{drilling, neighbour};
 use crate::cabinet::{self, anchor, foot, frame, lifting_point};
 use crate::calc::Kind;
-use crate::calc::show::{Reading, Rounding, Style, show};
 use crate::geometry::{Point, Rectangle, Size};
 use crate::input::{Field, Problem, Range, Reader, Value, Values};
 use crate::load_out::{content, state};
@@ -113,7 +112,7 @@ fn ranges(reader: &Reader, limits: &[(f64, f64)]) -> String {
     let mut text = String::new();
     for (&(min, max), axis) in limits.iter().zip(["x ", ", y ", ", z "]) {
         text.push_str(axis);
-        text.push_str(&Range { kind: Kind::Length, min, max }.text(reader.system));
+        text.push_str(&Range { kind: Kind::Length, min, max }.text(reader.units));
     }
     text
 }
@@ -200,8 +199,7 @@ fn anchors(reader: &mut Reader, draft: &Draft) {
         let at = Point::new(x, y);
         as_built(reader, draft, item, at);
         if let Some((_, other)) = earlier.iter().find(|(other, _)| at.distance_mm(*other) < APART_MM) {
-            let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
-            let allowed = format!("{} or more from {}", show(APART_MM, Kind::Length, style), other.spot.path);
+            let allowed = format!("{} or more from {}", reader.units.length(APART_MM), other.spot.path);
             reader.member_fault(&item.spot, "at_mm", Problem::OnOnePlace, &allowed);
         }
         earlier.push((at, item));
@@ -220,9 +218,8 @@ fn as_built(reader: &mut Reader, draft: &Draft, item: &Item, mark: Point) {
         Some(Point::new(x, y))
     };
     let (Some(hole), Some(_)) = (hole_of(item), item.values.numbers(anchor::AS_BUILT)) else { return };
-    let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
     if mark.distance_mm(hole) > FAR_OFF_MM {
-        let far = show(FAR_OFF_MM, Kind::Length, style);
+        let far = reader.units.length(FAR_OFF_MM);
         let allowed = format!("within {far} of at_mm, measured in the cabinet's own axes");
         reader.member_fault(&item.spot, key, Problem::FarFromItsMark, &allowed);
         return;
@@ -231,7 +228,7 @@ fn as_built(reader: &mut Reader, draft: &Draft, item: &Item, mark: Point) {
     if let Some(other) =
         others.into_iter().find(|other| hole_of(other).is_some_and(|at| at.distance_mm(hole) < APART_MM))
     {
-        let allowed = format!("{} or more from {}", show(APART_MM, Kind::Length, style), other.spot.path);
+        let allowed = format!("{} or more from {}", reader.units.length(APART_MM), other.spot.path);
         reader.member_fault(&item.spot, key, Problem::OnOnePlace, &allowed);
     }
     let inside = |slab: Rectangle| {
@@ -279,8 +276,7 @@ fn hole(reader: &mut Reader, draft: &Draft) {
     let each = draft.own.iter().map(|own| own.number(place)).chain([item.values.number(place)]);
     let deepest_mm = each.flatten().fold(0.0, f64::max);
     if depth_mm < deepest_mm {
-        let style = Style { reading: Reading::Base, ..Style::plain(reader.system, Rounding::Up) };
-        let allowed = format!("at least the embedment, {}", show(deepest_mm, Kind::Length, style));
+        let allowed = format!("at least the embedment, {}", reader.units.length(deepest_mm));
         reader.member_fault(&hole.spot, drilling::FIELDS[drilling::DEPTH].key, Problem::BelowLimit, &allowed);
     }
 }
@@ -291,7 +287,7 @@ fn contents(reader: &mut Reader, contents: &[Item]) {
             (item.values.number(content::TRAVEL), item.values.number(content::DRAWN_OUT))
             && drawn_out > travel
         {
-            let allowed = Range { kind: Kind::Length, min: 0.0, max: travel }.text(reader.system);
+            let allowed = Range { kind: Kind::Length, min: 0.0, max: travel }.text(reader.units);
             reader.member_fault(&item.spot, content::FIELDS[content::DRAWN_OUT].key, Problem::AboveLimit, &allowed);
         }
     }
@@ -311,7 +307,7 @@ fn states(reader: &mut Reader, draft: &Draft) {
             } else if let Some(travel) = content.number(content::TRAVEL)
                 && drawn_out > travel
             {
-                let allowed = Range { kind: Kind::Length, min: 0.0, max: travel }.text(reader.system);
+                let allowed = Range { kind: Kind::Length, min: 0.0, max: travel }.text(reader.units);
                 reader.member_fault(&drawn, name, Problem::AboveLimit, &allowed);
             }
         }

@@ -13,11 +13,10 @@ use alloc::vec::Vec;
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 
 use super::Project;
-use crate::calc::System;
 use crate::fields;
 use crate::input::field::{Absent::*, FieldShape::*};
 use crate::input::text::{self, Json};
-use crate::input::{Absent, Fault, Field, FieldShape, Others, Problem, Reader, Spot, Value, Values};
+use crate::input::{Absent, Fault, Field, FieldShape, LimitUnits, Others, Problem, Reader, Spot, Value, Values};
 use crate::rules::anchor::{ANCHOR_RULES, AnchorRule};
 
 /// What the file says it is.
@@ -55,20 +54,20 @@ impl Approval {
     }
 }
 
-/// Reads an approval file. The text is in SI; `system` only says in which units the faults tell what is allowed.
+/// Reads an approval file. Its faults tell what is allowed in the units of the file.
 ///
 /// Errors: every fault with its path, as reading a project gives them.
 ///
 /// ```
-/// use steadfoot::{calc::System, project::approval};
+/// use steadfoot::project::approval;
 /// let text = r#"{ "format": "steadfoot approval 1", "rule": "en-1992-4-2018",
 ///     "anchorage": { "fastener": "bonded", "bolt": "M12", "steel": "iso-8.8", "embedment_mm": 110, "gamma_inst": 1.5 } }"#;
-/// let Err(faults) = approval::read(text, System::Si) else { panic!() };
+/// let Err(faults) = approval::read(text) else { panic!() };
 /// assert_eq!(faults[0].path, "anchorage.gamma_inst");
-/// assert!(approval::read(&text.replace("1.5", "1.2"), System::Si).is_ok());
+/// assert!(approval::read(&text.replace("1.5", "1.2")).is_ok());
 /// ```
-pub fn read(text: &str, system: System) -> Result<Approval, Vec<Fault>> {
-    let mut reader = Reader::new(text, system);
+pub fn read(text: &str) -> Result<Approval, Vec<Fault>> {
+    let mut reader = Reader::new(text, LimitUnits::File);
     let root = match text::read(text) {
         Ok(root) => root,
         Err(trouble) => {

@@ -8,14 +8,13 @@ use super::{Anchorage, FORMAT, FORMAT_NAME, PART_FILLED, Project, Site, TITLE, W
 use super::{Drilling, Neighbour, neighbour, row::Row};
 use super::{agreement::agreement, fingerprint::fingerprint};
 use crate::cabinet::{self, Anchor, Cabinet, Foot, Frame, LiftingPoint, Stem, anchor, foot, frame, lifting_point};
-use crate::calc::System;
 use crate::floor::Floor;
 use crate::geometry::Rectangle;
 use crate::geometry::{Point, Size};
 use crate::input::corner::{CORNERS_MAX, corner_count, corners, settings};
 use crate::input::open::{Open, Setting};
 use crate::input::text::{self, Json, Trouble};
-use crate::input::{Fault, Given, Problem, Reader, Spot, Values};
+use crate::input::{Fault, Given, LimitUnits, Problem, Reader, Spot, Values};
 use crate::load_out::{Content, State, content, state};
 use crate::motion::MotionSetting;
 use crate::shake_table::ShakeTable;
@@ -26,39 +25,51 @@ const STAND_INS_MAX: usize = 16;
 
 /// Reads a project file. The page, the command line and the tests all read here, so that all give the same faults.
 ///
-/// The text is in SI; `system` only says in which units the faults tell what is allowed. Errors: every fault in the
-/// order of the text, 200 at most and then the count of the others; a text that is not JSON or another format has one.
+/// The text is in SI; `units` only says in which units the faults tell what is allowed: those of the file, or those in
+/// which a form shows its fields in a system. Errors: every fault in the order of the text, 200 at most and then the
+/// count of the others; a text that is not JSON or another format has one.
 ///
 /// ```
-/// use steadfoot::calc::System;
+/// use steadfoot::input::LimitUnits;
 /// let text = r#"{ "format": "steadfoot 1", "cabinet": { "width_mm": 600, "depth_mm": 800, "height_mm": 0,
 ///     "frame": { "mass_kg": 200, "centre_mm": [0, 0, 900] } } }"#;
-/// let faults = steadfoot::project::read(text, System::Si).unwrap_err();
+/// let faults = steadfoot::project::read(text, LimitUnits::File).unwrap_err();
 /// assert_eq!(faults.len(), 1);
 /// assert_eq!(faults[0].path, "cabinet.height_mm");
-/// assert!(steadfoot::project::read(&text.replace("\"height_mm\": 0", "\"height_mm\": 2000"), System::Si).is_ok());
+/// assert!(steadfoot::project::read(&text.replace("\"height_mm\": 0", "\"height_mm\": 2000"), LimitUnits::File).is_ok());
 /// ```
 ///
 /// Where a file leaves something open, the project is that of what stands in for it: the middle of each range and the
 /// first word of each set, or, where that cannot be built, the first corner of them that can.
-pub fn read(text: &str, system: System) -> Result<Project, Vec<Fault>> {
-    let refused = match attempt(text, system, &[]) {
+pub fn read(text: &str, units: impl Into<LimitUnits>) -> Result<Project, Vec<Fault>> {
+    read_in(text, units.into())
+}
+
+/// The sentence of every fault of a text, in the order of [`read`]; none where it has no fault.
+///
+/// A sentence repeats what the text writes, so what it allows is in the units of the text, whatever a form shows.
+pub fn fault_sentences(text: &str) -> Vec<String> {
+    read_in(text, LimitUnits::File).map_or_else(|faults| faults.iter().map(Fault::sentence).collect(), |_| Vec::new())
+}
+
+fn read_in(text: &str, units: LimitUnits) -> Result<Project, Vec<Fault>> {
+    let refused = match attempt(text, units, &[]) {
         Ok(project) => return Ok(project),
         Err(refused) => refused,
     };
     // Not all of them: somebody may be typing, and waits.
     let step = (corner_count(&refused.open).min(CORNERS_MAX as f64) as usize / STAND_INS_MAX) | 1;
     let mut others = corners(&refused.open).step_by(step);
-    let built = others.find_map(|values| attempt(text, system, &settings(&refused.open, &values)).ok());
+    let built = others.find_map(|values| attempt(text, units, &settings(&refused.open, &values)).ok());
     built.ok_or(refused.faults)
 }
 
 /// Reads a project file with other values at some places of its text, such as one of those that are not known; nothing
 /// is open in what comes out.
 ///
-/// Errors as [`read`], so a value that the rest of the file does not bear is found.
-pub fn read_set(text: &str, system: System, settings: &[Setting]) -> Result<Project, Vec<Fault>> {
-    let project = attempt(text, system, settings).map_err(|refused| refused.faults)?;
+/// Errors as [`read`] in the units of the file, so a value that the rest of the file does not bear is found.
+pub fn read_set(text: &str, settings: &[Setting]) -> Result<Project, Vec<Fault>> {
+    let project = attempt(text, LimitUnits::File, settings).map_err(|refused| refused.faults)?;
     Ok(Project { open: Vec::new(), ..project })
 }
 
@@ -66,7 +77,7 @@ pub fn read_set(text: &str, system: System, settings: &[Setting]) -> Result<Proj
 /// known, what stands in for it.
 pub fn numbers(project: &Project) -> Vec<Given> {
     let Ok(root) = text::read(&project.source) else { return Vec::new() };
-    let mut reader = Reader::new(&project.source, System::Si);
+    let mut reader = Reader::new(&project.source, LimitUnits::File);
     reader.numbers = Some(Vec::new());
     draft(&mut reader, Spot { path: String::new(), node: &root });
     let mut numbers = reader.numbers.unwrap_or_default();
@@ -85,10 +96,10 @@ struct Refused {
     open: Vec<Open>,
 }
 
-fn attempt(text: &str, system: System, settings: &[Setting]) -> Result<Project, Refused> {
+fn attempt(text: &str, units: LimitUnits, settings: &[Setting]) -> Result<Project, Refused> {
     let refuse = |faults: Vec<Fault>| Refused { faults, open: Vec::new() };
-    let root = text::read(text).map_err(|trouble| refuse(only(text, system, trouble)))?;
-    let mut reader = Reader::new(text, system);
+    let root = text::read(text).map_err(|trouble| refuse(only(text, units, trouble)))?;
+    let mut reader = Reader::new(text, units);
     reader.settings = settings;
     let spot = Spot { path: String::new(), node: &root };
     if let Some(format) = spot.member(super::FIELDS[FORMAT].key)
@@ -117,23 +128,24 @@ fn attempt(text: &str, system: System, settings: &[Setting]) -> Result<Project, 
 }
 
 /// Reads a project file from bytes, which may be anything.
-pub fn read_bytes(bytes: &[u8], system: System) -> Result<Project, Vec<Fault>> {
+pub fn read_bytes(bytes: &[u8], units: impl Into<LimitUnits>) -> Result<Project, Vec<Fault>> {
+    let units = units.into();
     if bytes.len() > text::TEXT_MAX_BYTES {
         // What is too long is not searched for what is no text.
-        return Err(only("", system, text::TOO_LONG));
+        return Err(only("", units, text::TOO_LONG));
     }
     match core::str::from_utf8(bytes) {
-        Ok(text) => read(text, system),
+        Ok(text) => read_in(text, units),
         Err(error) => {
             let valid = core::str::from_utf8(&bytes[..error.valid_up_to()]).unwrap_or("");
             let problem = Problem::NotJson;
-            Err(only(valid, system, Trouble { at: valid.len(), problem, allowed: "text in UTF-8" }))
+            Err(only(valid, units, Trouble { at: valid.len(), problem, allowed: "text in UTF-8" }))
         }
     }
 }
 
-fn only(text: &str, system: System, trouble: Trouble) -> Vec<Fault> {
-    let mut reader = Reader::new(text, system);
+fn only(text: &str, units: LimitUnits, trouble: Trouble) -> Vec<Fault> {
+    let mut reader = Reader::new(text, units);
     reader.trouble(trouble);
     reader.faults()
 }

@@ -8,7 +8,7 @@ use crate::calc::number::{ceil, floor};
 use crate::calc::show::field_text;
 use crate::calc::{Kind, System};
 use crate::input::field::{Absent, Field, FieldShape, Value, Values};
-use crate::input::{Others, Reader, Spot, text};
+use crate::input::{LimitUnits, Others, Reader, Spot, text};
 use crate::project::Site;
 use crate::rules::demand::DemandRule;
 
@@ -61,7 +61,7 @@ fn sample_values(rule: &DemandRule) -> Values {
     let inputs = sample(rule.id).map_or("{}", |sample| sample.inputs);
     let Ok(root) = text::read(inputs) else { panic!("the sample of {} is no JSON", rule.id) };
     let spot = Spot { path: String::new(), node: &root };
-    Reader::new(inputs, System::Si).object(&spot, rule.fields, Others::Only(&[]))
+    Reader::new(inputs, LimitUnits::File).object(&spot, rule.fields, Others::Only(&[]))
 }
 
 /// Puts the reader's own values in, and says where.
