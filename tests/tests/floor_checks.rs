@@ -155,21 +155,65 @@ fn plain_concrete_never_gets_yield_lines_and_formats_are_not_mixed() {
     assert!(symbols.contains(&"n_s") && !symbols.contains(&"M_p"), "working stress: {symbols:?}");
 }
 
+/// Bending at rest with these edges near: its status, what it comes to, and why not.
+fn bent_beside(edges: &Value, mass: f64) -> (Status, Option<f64>, String) {
+    let mut value = cabinet(on_ground());
+    value["slab"]["edges_mm"] = edges.clone();
+    value["cabinet"]["frame"]["mass_kg"] = json!(mass);
+    let report = report(&value);
+    let bending = told(&report, CheckId::SlabRestBending);
+    (bending.status, bending.utilisation, reason(bending).to_string())
+}
+
 #[test]
-fn a_leg_at_an_edge_is_bounded_by_all_legs_on_its_place_or_not_covered() {
-    let near = |front: f64, mass: f64| {
+fn beside_one_free_edge_legs_are_put_together_by_the_plate_that_has_it() {
+    let edge = json!({ "front": 700 });
+    let light = bent_beside(&edge, 300.0).1.expect("a number");
+    let (status, middling, _) = bent_beside(&edge, 2500.0);
+    assert_eq!(status, Status::Holds);
+    assert!((middling.expect("a number") / light - 2500.0 / 300.0).abs() < 1e-9, "stress grows with the mass");
+    // More than the leg alone and less than all four on one place, which is all that a second edge leaves to say.
+    let own = light / 300.0;
+    let bound = bent_beside(&json!({ "front": 700, "left": 700 }), 300.0).1.expect("light legs are bounded") / 300.0;
+    assert!(bound > 2.0 * own, "{bound} {own}");
+    assert_eq!(bent_beside(&edge, 6500.0).0, Status::Holds);
+    assert_eq!(bent_beside(&edge, 7500.0).0, Status::Fails);
+    // The plate has the same edge on whichever side it lies.
+    let [front, rear] = ["front", "rear"].map(|side| bent_beside(&json!({ side: 700 }), 2000.0).1.expect("a number"));
+    let [left, right] = ["left", "right"].map(|side| bent_beside(&json!({ side: 700 }), 2000.0).1.expect("a number"));
+    assert!((front / rear - 1.0).abs() < 1e-9 && (left / right - 1.0).abs() < 1e-9, "{front} {rear} {left} {right}");
+    assert!((front / left - 1.0).abs() > 1e-6, "legs stand otherwise along the other edge");
+}
+
+#[test]
+fn beside_a_second_edge_or_an_opening_legs_are_bounded_by_all_of_them_on_one_place_or_not_covered() {
+    let corner = json!({ "front": 700, "left": 700 });
+    assert_eq!(bent_beside(&corner, 200.0).0, Status::Holds);
+    let (status, _, why) = bent_beside(&corner, 2500.0);
+    assert!(status == Status::NotCovered && why.contains("second edge or an opening"), "{why}");
+    assert_eq!(bent_beside(&corner, 20_000.0).0, Status::Fails);
+    // Opposite edges of a strip are no half plane either.
+    assert_eq!(bent_beside(&json!({ "front": 700, "rear": 700 }), 4000.0).0, Status::NotCovered);
+    // An opening on the far side makes of one edge two; farther off it does not.
+    let with_opening = |from_mm: f64| {
         let mut value = cabinet(on_ground());
-        value["slab"]["edges_mm"] = json!({ "front": front });
-        value["cabinet"]["frame"]["mass_kg"] = json!(mass);
-        report(&value)
+        value["slab"]["edges_mm"] = json!({ "front": 700 });
+        value["slab"]["openings"] = json!([{ "at_mm": [0, from_mm + 200.0], "size_mm": [1000, 400] }]);
+        value["cabinet"]["frame"]["mass_kg"] = json!(4000);
+        let report = report(&value);
+        told(&report, CheckId::SlabRestBending).status
     };
-    let light = near(700.0, 300.0);
-    assert_eq!(told(&light, CheckId::SlabRestBending).status, Status::Holds);
-    let middling = near(700.0, 2500.0);
-    let bending = told(&middling, CheckId::SlabRestBending);
-    assert!(bending.status == Status::NotCovered && reason(bending).contains("single load"), "{}", reason(bending));
-    let heavy = near(700.0, 20_000.0);
-    assert_eq!(told(&heavy, CheckId::SlabRestBending).status, Status::Fails);
+    assert_eq!(with_opening(900.0), Status::NotCovered);
+    assert_eq!(with_opening(2600.0), Status::Holds);
+}
+
+/// Where one edge lies so far that no leg counts as standing at it, it sends nothing back that would be told; nearer, the
+/// answer does not leap but for the leg's own form.
+#[test]
+fn a_free_edge_far_away_sends_nothing_back() {
+    let nowhere = bent_beside(&json!({}), 2000.0).1.expect("a number");
+    let far = bent_beside(&json!({ "front": 2000 }), 2000.0).1.expect("a number");
+    assert_eq!(far, nowhere);
 }
 
 #[test]

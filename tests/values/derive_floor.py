@@ -340,6 +340,91 @@ for z, printed in ((0.5, (0.85508, 0.05137, 0.11209)), (1.0, (0.63025, 0.00077, 
     block(f"plate on springs at {z}", "Settlement and moments of a plate on springs, Poisson's ratio 0.2, under 1 N",
           dict(GIVEN, ask="neighbours", area=1e4, load=1.0, away=[[z * l, 0.0]]),
           [value("w_j", ratios[0], 5), value("m_r", ratios[1], 5, "N"), value("m_t", ratios[2], 5, "N")])
+# A free edge by finite strips: cosines along it, cubic beam elements across it, energy of the plate and its springs. The
+# conditions at a free edge follow from the energy by themselves; nothing is known here of what an edge sends back.
+
+GAUSS = [(-0.8611363115940526, 0.3478548451374538), (-0.3399810435848563, 0.6521451548625461),
+         (0.3399810435848563, 0.6521451548625461), (0.8611363115940526, 0.3478548451374538)]
+
+
+def strip_element(h, s, nu):
+    made = [[0.0] * 4 for _ in range(4)]
+    for at, weight in GAUSS:
+        t, weight = (at + 1) / 2, weight * h / 2
+        n0 = [1 - 3 * t * t + 2 * t ** 3, h * (t - 2 * t * t + t ** 3), 3 * t * t - 2 * t ** 3, h * (t ** 3 - t * t)]
+        n1 = [(6 * t * t - 6 * t) / h, 1 - 4 * t + 3 * t * t, (6 * t - 6 * t * t) / h, 3 * t * t - 2 * t]
+        n2 = [(12 * t - 6) / h ** 2, (6 * t - 4) / h, (6 - 12 * t) / h ** 2, (6 * t - 2) / h]
+        for i in range(4):
+            for j in range(4):
+                bent = (n2[i] - s * s * n0[i]) * (n2[j] - s * s * n0[j])
+                twisted = (1 - nu) * s * s * (n0[i] * n2[j] + n2[i] * n0[j] + 2 * n1[i] * n1[j])
+                made[i][j] += weight * (bent + twisted + n0[i] * n0[j])
+    return made
+
+
+def strip(count, h, s, nu, loaded):
+    """Settlements and slopes at the nodes of a strip of so many elements under a load of 1 on one node."""
+    size = 2 * (count + 1)
+    band, right = [[0.0] * 4 for _ in range(size)], [0.0] * size
+    right[2 * loaded] = 1.0
+    element = strip_element(h, s, nu)
+    for at in range(count):
+        for i in range(4):
+            for j in range(i, 4):
+                band[2 * at + i][j - i] += element[i][j]
+    for i in range(size):
+        for k in range(1, min(4, size - i)):
+            share = band[i][k] / band[i][0]
+            for j in range(k, 4):
+                band[i + k][j - k] -= share * band[i][j]
+            right[i + k] -= share * right[i]
+    for i in range(size - 1, -1, -1):
+        for k in range(1, min(4, size - i)):
+            right[i] -= band[i][k] * right[i + k]
+        right[i] /= band[i][0]
+    return right
+
+
+def curvature(bent, node, h):
+    sides = []
+    if 2 * node + 3 < len(bent):
+        w0, t0, w1, t1 = bent[2 * node:2 * node + 4]
+        sides.append((6 * (w1 - w0) - h * (4 * t0 + 2 * t1)) / h ** 2)
+    if node > 0:
+        w0, t0, w1, t1 = bent[2 * node - 2:2 * node + 2]
+        sides.append((6 * (w0 - w1) + h * (2 * t0 + 4 * t1)) / h ** 2)
+    return sum(sides) / len(sides)
+
+
+def edge_moments(x, y, eta, nu, h, far=12.0, half_period=20.0):
+    """What an edge adds at (x, y) to the moments of a load of 1 at (0, eta): with the edge less without it."""
+    count, here, there = round(far / h), round(y / h), round(eta / h)
+    m_x = m_y = m_xy = 0.0
+    k = 0
+    while k * pi / half_period * (y + eta) < 16:
+        s, share = k * pi / half_period, (0.5 if k == 0 else 1.0) / half_period
+        edged, whole = strip(count, h, s, nu, there), strip(2 * count, h, s, nu, count)
+        middle = count + here - there
+        w, slope = edged[2 * here] - whole[2 * middle], edged[2 * here + 1] - whole[2 * middle + 1]
+        bend = curvature(edged, here, h) - curvature(whole, middle, h)
+        m_x += share * (s * s * w - nu * bend) * cos(s * x)
+        m_y -= share * (bend - nu * s * s * w) * cos(s * x)
+        m_xy += share * (1 - nu) * s * slope * sin(s * x)
+        k += 1
+    return m_x, m_y, m_xy
+
+
+for x, y, eta in ((1.0, 0.5, 0.5), (0.8, 0.3, 0.6), (0.0, 0.2, 0.9), (-1.5, 1.0, 0.2)):
+    coarse, fine = (edge_moments(x, y, eta, 0.2, h) for h in (0.1, 0.05))
+    sent = [(4 * v - u) / 3 for u, v in zip(coarse, fine)]
+    r = hypot(x, eta - y)
+    c, s = -x / r, (eta - y) / r
+    ker, kei, slope = kelvin(r)
+    mr, mt = (ker - 0.8 * slope / r) / (2 * pi), (0.2 * ker + 0.8 * slope / r) / (2 * pi)
+    moments_there = (mr * c * c + mt * s * s + sent[0], mr * s * s + mt * c * c + sent[1], (mr - mt) * c * s + sent[2])
+    block(f"free edge at {y}, load at {eta}, {x} along it", "Finite strips with and without an edge, elements of 0.1 and 0.05 extrapolated; Kelvin functions for the plate without one; Poisson's ratio 0.2, under 1 N",
+          dict(GIVEN, ask="neighbours", area=1e4, load=1.0, from_edge=y * l, away=[[-x * l, (eta - y) * l]]),
+          [value(name, moment, 5, unit) for name, moment, unit in zip(("e_x", "e_y", "e_xy", "m_x", "m_y", "m_xy"), sent + list(moments_there), ("", "", "", "N", "N", "N"))])
 for position, k in (("interior", 8 * 0.05 * l * l),
                     ("edge", sqrt(33000 * 200 ** 3 * 0.05) / sqrt(2.24) / (1 - 0.84 * a / l)),
                     ("corner", 0.05 * l * l / (1.205 - 0.69 * 1.772 * a / l))):

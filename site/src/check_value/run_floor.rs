@@ -9,19 +9,10 @@ use steadfoot::report::text_tables::text;
 use steadfoot::rules::floor::bearing::LoadedArea;
 use steadfoot::rules::floor::flexible_base::FlexibleBase;
 use steadfoot::rules::floor::foot_plate::{FootPlate, PlateFormat, PlateShape, Spread, Stem};
-use steadfoot::rules::floor::neighbours::{Neighbour, PlateOnSprings};
 use steadfoot::rules::floor::punching_aci::{SizeEffect, in_system};
 use steadfoot::rules::floor::punching_en::{self, Carried};
-use steadfoot::rules::floor::raised::{PanelLoad, Rating, Rolled, three_legs_n, uniform};
-use steadfoot::rules::floor::slab_on_ground::{LoadedSlab, Position};
-use steadfoot::rules::floor::suspended::{AreaLoad, Span};
-use steadfoot::rules::floor::westergaard::EdgeForm;
 use steadfoot::rules::floor::wheel::{Elastic, Wheel};
-use steadfoot::rules::floor::yield_line::{Pattern, Residual};
-use steadfoot::rules::floor::{
-    ioannides, kelvin, load_factor, meyerhof, rectangle_base, rolling, slab_on_ground, subgrade, uneven, westergaard,
-    wheel, yield_line,
-};
+use steadfoot::rules::floor::{kelvin, load_factor, rectangle_base, rolling, slab_on_ground, subgrade, uneven, wheel};
 
 use super::floor_ask::Ask;
 use super::{Answers, Found, Ran, floor_plate, quantity};
@@ -184,81 +175,6 @@ impl Ask<'_> {
         }
     }
 
-    fn on_ground(&self, ask: &str, loaded: &LoadedSlab, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
-        let load = || self.of("load", Kind::Force);
-        match ask {
-            "westergaard" => match self.word("position") {
-                "corner" => westergaard::corner(loaded, load()?, sheet),
-                "edge" => {
-                    let form = match self.word("form") {
-                        "early" => EdgeForm::Early,
-                        "semicircle" => EdgeForm::Semicircle,
-                        _ => EdgeForm::Circle,
-                    };
-                    return Ok(westergaard::edge(loaded, form, load()?, sheet).map(|_| ()));
-                }
-                _ => westergaard::interior(loaded, load()?, sheet),
-            },
-            "ioannides" => ioannides::corner(loaded, load()?, sheet),
-            "stiffness" => {
-                loaded.stiffness_n_per_mm(self.position(), sheet);
-                return Ok(Ok(()));
-            }
-            "meyerhof" => {
-                meyerhof::collapse_n(loaded, self.of("flexural", Kind::Stress)?, self.position(), sheet);
-                return Ok(Ok(()));
-            }
-            _ => {
-                let residual = if self.has("steel") {
-                    Residual::Fabric {
-                        area_mm: self.of("steel", Kind::Length)?,
-                        strength_mpa: self.of("yield", Kind::Stress)?,
-                        depth_mm: self.of("depth", Kind::Length)?,
-                    }
-                } else {
-                    Residual::Fibre { moment_n: self.of("residual", Kind::Force)? }
-                };
-                let moments = yield_line::moments(&loaded.slab, self.of("tensile", Kind::Stress)?, &residual, sheet);
-                let pattern = match self.position() {
-                    Position::Interior => Pattern::Interior,
-                    Position::Edge => Pattern::Edge,
-                    Position::Corner => Pattern::Corner,
-                };
-                if ask == "yield-line-group" {
-                    let spacing = [self.of("x", Kind::Length)?, self.of("y", Kind::Length)?];
-                    return Ok(yield_line::group_n(loaded, &moments, spacing, sheet).map(|_| ()));
-                }
-                if ask == "line-load" {
-                    yield_line::line_and_strip(&loaded.slab, &moments, sheet);
-                    return Ok(Ok(()));
-                }
-                yield_line::collapse_n(loaded, &moments, pattern, sheet);
-                return Ok(Ok(()));
-            }
-        };
-        Ok(Ok(()))
-    }
-
-    fn neighbours(&self, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
-        let slab = self.slab()?;
-        let loaded = match slab.loaded(self.area_mm2()?, sheet) {
-            Ok(loaded) => loaded,
-            Err(reason) => return Ok(Err(reason)),
-        };
-        let mut list = Vec::new();
-        for away in self.input["away"].as_array().ok_or("away: a list of places")? {
-            list.push(Neighbour {
-                load_n: self.of("load", Kind::Force)?,
-                away_mm: [quantity(&away[0], Kind::Length)?, quantity(&away[1], Kind::Length)?],
-            });
-        }
-        let plate =
-            PlateOnSprings { radius_mm: loaded.radius_mm, poisson: slab.poisson, thickness_mm: slab.thickness_mm };
-        plate.stress_mpa(&list, sheet);
-        westergaard::interior(&loaded, self.of("load", Kind::Force)?, sheet);
-        Ok(Ok(()))
-    }
-
     fn bearing(&self, ask: &str, system: System, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
         let side = |name: &str, place: usize| -> Result<f64, String> {
             let given = &self.input[name][place];
@@ -296,83 +212,6 @@ impl Ask<'_> {
             yield_mpa: self.of("yield", Kind::Stress)?,
         };
         Ok(plate.thickness_mm(self.of("pressure", Kind::Pressure)?, self.format(), sheet).map(|_| ()))
-    }
-
-    fn suspended(&self, ask: &str, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
-        let weight = self.of("load", Kind::Force)?;
-        let length = |name: &str| self.of(name, Kind::Length);
-        let load = |footprint_mm| AreaLoad { weight_n: weight, footprint_mm };
-        match ask {
-            "area" => {
-                let load = load([length("width")?, length("depth")?]);
-                load.over_footprint_mpa(sheet);
-                let pitch = [length("pitch_x")?, length("pitch_y")?];
-                Ok(load.over_pitch_mpa(pitch, self.of("aisle", Kind::Pressure)?, sheet).map(|_| ()))
-            }
-            "span" => {
-                let span = Span {
-                    span_mm: length("span")?,
-                    middle_mm: length("middle")?,
-                    legs_mm: length("legs")?,
-                    across_mm: length("across")?,
-                    edge_mm: if self.has("edge") { Some(length("edge")?) } else { None },
-                };
-                Ok(load([1.0; 2]).equivalent_mpa(&span, sheet).map(|_| ()))
-            }
-            "dispersed" => {
-                AreaLoad::dispersed_mpa(weight, [length("foot")?; 2], length("thickness")?, sheet);
-                Ok(Ok(()))
-            }
-            _ => {
-                let us = |name: &str| self.in_system(name, Kind::Area, System::Us);
-                let weight = System::Us.from_si(weight, Kind::Force);
-                AreaLoad::vendor_psi(weight, us("footprint")?, us("total")?, sheet);
-                Ok(Ok(()))
-            }
-        }
-    }
-
-    fn raised(&self, ask: &str, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {
-        let rating = || -> Result<Rating, String> {
-            Ok(if self.has("class") {
-                Rating::Class {
-                    class: self.of("class", Kind::Number)? as usize,
-                    safety: self.of("safety", Kind::Number)?,
-                }
-            } else if self.has("grade") {
-                Rating::Grade(self.of("grade", Kind::Number)? as usize)
-            } else if self.has("ultimate") {
-                Rating::Ultimate(self.of("ultimate", Kind::Force)?)
-            } else {
-                Rating::Given(self.of("working", Kind::Force)?)
-            })
-        };
-        let load = || self.of("load", Kind::Force);
-        match ask {
-            "panel" => {
-                let panel = PanelLoad { leg_n: load()?, legs: self.of("legs", Kind::Number)? };
-                panel.on_panel(&rating()?, sheet);
-                let given = if self.has("pedestal") { Some(self.of("pedestal", Kind::Force)?) } else { None };
-                panel.on_pedestal(given, &rating()?, sheet);
-            }
-            "rolled" => {
-                let rolled = Rolled {
-                    weight_n: load()?,
-                    wheels: self.of("wheels", Kind::Number)?,
-                    dynamic: self.of("dynamic", Kind::Number)?,
-                };
-                rolled.on_panel(self.of("rolling", Kind::Force)?, sheet);
-            }
-            "three-legs" => {
-                three_legs_n(load()?, sheet);
-            }
-            _ => {
-                let footprint = [self.of("width", Kind::Length)?, self.of("depth", Kind::Length)?];
-                let row = steadfoot::rules::floor::raised::Q_GIVEN;
-                uniform(load()?, footprint, (row, self.of("uniform", Kind::Pressure)?), sheet);
-            }
-        }
-        Ok(Ok(()))
     }
 
     fn wheel(&self, ask: &str, sheet: &mut Sheet) -> Result<Result<(), StepId>, String> {

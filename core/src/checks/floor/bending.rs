@@ -17,6 +17,8 @@ use crate::rules::floor::{ioannides, westergaard};
 /// How far a neighbour is felt, in radii of relative stiffness. From there on both moments of a plate on springs are
 /// below a ten thousandth of the load or relieve, so what is left out is on the safe side.
 pub(super) const FELT: f64 = 4.0;
+/// The same along a free edge, where twisting moments reach farther: beyond it they are below a thousandth of the load.
+pub(super) const FELT_BESIDE_EDGE: f64 = 8.0;
 /// Coefficient of the modulus of rupture, in MPa (ACI 318-19 19.2.3.1).
 const RUPTURE: f64 = 0.62;
 
@@ -58,20 +60,29 @@ pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion
         let other = site.position(place, &loaded);
         if other as u8 > worst as u8 { other } else { worst }
     });
-    let others = site
-        .within(leg, FELT * loaded.radius_mm)
-        .filter(|(place, _)| !merged.contains(place) && standing.legs_n[*place] > 0.0);
+    let others_within = |radii: f64| {
+        let presses = |&(place, _): &(usize, _)| !merged.contains(&place) && standing.legs_n[place] > 0.0;
+        site.within(leg, radii * loaded.radius_mm).filter(presses)
+    };
+    let others = others_within(FELT);
     if site.floor.reinforcement() != Reinforcement::Plain {
         let loads = LegLoads { own_n: load_n, others_n: others.map(|(place, _)| standing.legs_n[place]).sum() };
         return yielding::leg(site, &loaded, position, loads, occasion, sheet);
     }
     let mut loads = Loads { own_n: load_n, others: Vec::new(), bound_n: 0.0 };
-    for (place, away_mm) in others {
-        // The plate on springs has no edge: only far from edges does it say what one leg does at another.
-        if position == Position::Interior && site.position(place, &loaded) == Position::Interior {
-            loads.others.push(Neighbour { load_n: standing.legs_n[place], away_mm });
-        } else {
-            loads.bound_n += standing.legs_n[place];
+    let is_far = |place: usize| position == Position::Interior && site.position(place, &loaded) == Position::Interior;
+    let beside = site.free_edge.as_ref().filter(|_| position != Position::Corner);
+    for (place, away_mm) in others_within(if beside.is_some() { FELT_BESIDE_EDGE } else { FELT }) {
+        // Far from edges the plate on springs without an edge says what one leg does at another, beside one free edge
+        // that with it; near two of them neither does.
+        let load_n = standing.legs_n[place];
+        let neighbour = match beside {
+            Some(edge) => edge.neighbour(leg, (place, away_mm), load_n),
+            None => is_far(place).then_some(Neighbour { load_n, away_mm, edge: None }),
+        };
+        match neighbour {
+            Some(neighbour) => loads.others.push(neighbour),
+            None => loads.bound_n += load_n,
         }
     }
     elastic(site, &loaded, position, &loads, occasion, sheet)
@@ -97,7 +108,7 @@ struct Loads {
     own_n: f64,
     /// Legs whose moments at this one are known.
     others: Vec<Neighbour>,
-    /// Legs near an edge, or beside a leg that stands there: put on this place, which they cannot exceed.
+    /// Legs beside two edges or an opening, or beside a leg that stands there: put on this place, which they cannot exceed.
     bound_n: f64,
 }
 

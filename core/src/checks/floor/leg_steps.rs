@@ -48,5 +48,5 @@ steps! { 185 "legs, rails and rows on a floor";
     U_GROUT "u" Utilisation (STATICS "" Derived) "Load over bearing strength on grout" = "P_u / R_g";
     NO_GROUT_STRENGTH "" Number (INPUT "floor" Derived) "the thickness of the grout is given (grout_mm), but not its strength (grout_strength_mpa)": Reason;
     GROUT_BY_TEST "" Number (EN_1993_1_8 "6.2.5(7)" Memory) "the factor 2/3 of a joint is for grout of at least 0.2 of the concrete's strength, not thicker than 0.2 of the foot's smaller width, and over 50 mm thick at least as strong as the concrete; any other joint is tested": Reason;
-    EDGE_ALONE "" Number (WESTERGAARD_1948 "edge" Memory) "Westergaard's closed forms for an edge or corner know a single load, and the plate on springs by which legs are put together has no edge; the leg alone holds, all near legs on its place would not: finite elements decide": Reason;
+    EDGE_ALONE "" Number (WESTERGAARD_1948 "edge" Memory) "Westergaard's closed forms for an edge or corner know a single load, and the plates on springs by which legs are put together have no edge or a single straight one; here a second edge or an opening is near: the leg alone holds, all near legs on its place would not, and finite elements decide": Reason;
 }

@@ -6,6 +6,7 @@
 
 mod area;
 mod bending;
+mod free_edge;
 mod grout;
 mod leg_steps;
 mod plate;

@@ -2,6 +2,7 @@
 
 use alloc::vec::Vec;
 
+use super::free_edge::FreeEdge;
 use super::steps;
 use crate::cabinet::Cabinet;
 use crate::calc::{Sheet, StepId, limit, number};
@@ -41,6 +42,8 @@ pub struct FloorSite<'a> {
     pub legs: Vec<Leg>,
     /// Width and depth of the cabinet.
     pub footprint_mm: [f64; 2],
+    /// The one free edge beside the legs, where there is one and no other.
+    pub(super) free_edge: Option<FreeEdge>,
 }
 
 impl<'a> FloorSite<'a> {
@@ -56,7 +59,10 @@ impl<'a> FloorSite<'a> {
                 stem_mm: foot.stem.map(|stem| stem.diameter_mm),
             }
         });
-        FloorSite { floor, slab, legs: legs.collect(), footprint_mm: [cabinet.width_mm, cabinet.depth_mm] }
+        let footprint_mm = [cabinet.width_mm, cabinet.depth_mm];
+        let mut site = FloorSite { floor, slab, legs: legs.collect(), footprint_mm, free_edge: None };
+        site.free_edge = FreeEdge::of(&site);
+        site
     }
 
     /// Whether the slab lies on the ground.
@@ -113,6 +119,12 @@ impl<'a> FloorSite<'a> {
             (false, false) => Position::Interior,
             _ => Position::Edge,
         }
+    }
+
+    /// From the middle of a leg to the edges of the slab, whatever openings there are: left, right, front, rear.
+    pub(super) fn from_edges_mm(&self, leg: usize) -> [f64; 4] {
+        let (Point { x_mm, y_mm }, outline) = (self.legs[leg].at, &self.slab.outline);
+        [x_mm - outline.left_mm, outline.right_mm - x_mm, y_mm - outline.front_mm, outline.rear_mm - y_mm]
     }
 
     /// Whether a foot counts as a rail, and if so whether it lies along x: where the feet are said to be rails, one that

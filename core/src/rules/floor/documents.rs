@@ -20,6 +20,11 @@ pub static IOANNIDES_1985: Document = Document {
 /// Plate on a dense liquid.
 pub static WINKLER_PLATE: Document =
     Document { short: "Winkler plate", title: "Infinite plate on springs under a point load, in Kelvin functions" };
+/// Plate on a dense liquid with an edge.
+pub static WINKLER_HALF_PLATE: Document = Document {
+    short: "Winkler plate with an edge",
+    title: "Half plane of a plate on springs with a straight free edge under a point load, by Fourier's integral along the edge",
+};
 /// Concrete Society TR34.
 pub static TR34: Document = Document {
     short: "TR34",

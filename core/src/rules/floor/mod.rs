@@ -10,6 +10,7 @@ pub mod bearing;
 pub mod documents;
 pub mod flexible_base;
 pub mod foot_plate;
+pub mod free_edge;
 pub mod ioannides;
 pub mod kelvin;
 pub mod live_load;

@@ -1,8 +1,9 @@
-//! What neighbouring legs add to the bending under a leg: a plate on springs, far from edges.
+//! What neighbouring legs add to the bending under a leg: a plate on springs, far from edges or beside one.
 
 use alloc::vec;
 
-use super::documents::WINKLER_PLATE;
+use super::documents::{WINKLER_HALF_PLATE, WINKLER_PLATE};
+use super::free_edge::{RAYS, Seen, sent_back};
 use super::kelvin::{by_integral, by_series, kelvin};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Detail, Sheet, number, steps};
@@ -29,6 +30,17 @@ steps! { 143 "neighbouring legs";
     M_HALF "m_half" Force (STATICS "" Derived) "Half of their difference" = "(sum(M_x_i) - sum(M_y_i)) / 2";
     M_PRINCIPAL "m_1" Force (STATICS "principal moment" Derived) "Larger principal moment of the neighbours, per width" = "m_mean + sqrt(m_half^2 + sum(M_xy_i)^2)";
     S_NEIGHBOURS "sigma_n" Stress (STATICS "sigma = 6 m / h^2" Derived) "Tension that the neighbours add" = "6 * m_1 / h^2";
+    Y_PLACE "y" Length (STATICS "plan" Derived) "Distance of the leg's middle from the free edge; x runs along this edge and y away from it": Given;
+    Y_LOAD "y_j" Length (STATICS "plan" Derived) "Distance of that leg's middle from the free edge": Given;
+    E_X "e_x" Number (WINKLER_HALF_PLATE "reflected part" Derived) "Moment along the edge that the free edge sends back, per load; the residual compares two paths of integration": Solved;
+    E_Y "e_y" Number (WINKLER_HALF_PLATE "reflected part" Derived) "Moment across the edge that it sends back, per load; the residual compares two paths": Solved;
+    E_XY "e_xy" Number (WINKLER_HALF_PLATE "reflected part" Derived) "Twisting moment that it sends back, per load; the residual compares two paths": Solved;
+    M_X_EDGE "m_x" Force (WINKLER_HALF_PLATE "" Derived) "What that leg adds to the moment along x on the plate with an edge" = "m_x0 + P_j * e_x";
+    M_Y_EDGE "m_y" Force (WINKLER_HALF_PLATE "" Derived) "What it adds to the moment along y" = "m_y0 + P_j * e_y";
+    M_XY_EDGE "m_xy" Force (WINKLER_HALF_PLATE "" Derived) "What it adds to the twisting moment" = "m_xy0 + P_j * e_xy";
+    M_X_0 "m_x0" Force (STATICS "moments turned" Derived) "What it would add to the moment along x if there were no edge" = "m_r * c_j^2 + m_t * s_j^2";
+    M_Y_0 "m_y0" Force (STATICS "moments turned" Derived) "What it would add to the moment along y" = "m_r * s_j^2 + m_t * c_j^2";
+    M_XY_0 "m_xy0" Force (STATICS "moments turned" Derived) "What it would add to the twisting moment" = "(m_r - m_t) * c_j * s_j";
 }
 
 /// A leg beside the one that is looked at.
@@ -36,8 +48,19 @@ steps! { 143 "neighbouring legs";
 pub struct Neighbour {
     /// Its load.
     pub load_n: f64,
-    /// Where it stands as seen from the leg: to the right, to the rear.
+    /// Where it stands as seen from the leg: to the right, to the rear; or along the free edge and away from it.
     pub away_mm: [f64; 2],
+    /// The free edge beside both, where there is one.
+    pub edge: Option<BesideEdge>,
+}
+
+/// A straight free edge beside a leg and its neighbour.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BesideEdge {
+    /// From the edge to the leg's middle; that of the neighbour follows from where it stands.
+    pub from_edge_mm: f64,
+    /// What the edge sends back to the leg, per load of the neighbour: moments along the edge, across it, twisting.
+    pub sent_back: Moments,
 }
 
 /// The slab that both stand on.
@@ -55,6 +78,17 @@ pub struct PlateOnSprings {
 pub type Moments = [f64; 3];
 
 impl PlateOnSprings {
+    /// A free edge beside a leg and a neighbour that stands away from it along the edge and inwards.
+    pub fn beside_edge(&self, from_edge_mm: f64, away_mm: [f64; 2]) -> BesideEdge {
+        BesideEdge { from_edge_mm, sent_back: self.sent_back(from_edge_mm, away_mm, RAYS[0]) }
+    }
+
+    fn sent_back(&self, from_edge_mm: f64, [along_mm, inwards_mm]: [f64; 2], ray: f64) -> Moments {
+        let l = self.radius_mm;
+        let load = (from_edge_mm + inwards_mm) / l;
+        sent_back(&Seen { along: along_mm / l, place: from_edge_mm / l, load }, self.poisson, ray)
+    }
+
     /// What one neighbour adds to the moments at the leg, told. `nu` and `l` stand in the section already.
     pub fn moments_n(&self, neighbour: &Neighbour, sheet: &mut Sheet) -> Moments {
         let [dx, dy] = neighbour.away_mm;
@@ -77,9 +111,26 @@ impl PlateOnSprings {
         sheet.step(W_RATIO, -4.0 / pi * at.kei);
         let m_r = sheet.step(M_R, p / (2.0 * pi) * (at.ker - (1.0 - nu) * at.kei_slope / x));
         let m_t = sheet.step(M_T, p / (2.0 * pi) * (nu * at.ker + (1.0 - nu) * at.kei_slope / x));
-        let m_x = sheet.step(M_X, m_r * number::pow(cos, 2.0) + m_t * number::pow(sin, 2.0));
-        let m_y = sheet.step(M_Y, m_r * number::pow(sin, 2.0) + m_t * number::pow(cos, 2.0));
-        [m_x, m_y, sheet.step(M_XY, (m_r - m_t) * cos * sin)]
+        let turned = if neighbour.edge.is_some() { [M_X_0, M_Y_0, M_XY_0] } else { [M_X, M_Y, M_XY] };
+        let m_x = sheet.step(turned[0], m_r * number::pow(cos, 2.0) + m_t * number::pow(sin, 2.0));
+        let m_y = sheet.step(turned[1], m_r * number::pow(sin, 2.0) + m_t * number::pow(cos, 2.0));
+        let m_xy = sheet.step(turned[2], (m_r - m_t) * cos * sin);
+        let Some(edge) = &neighbour.edge else { return [m_x, m_y, m_xy] };
+        sheet.carry(Y_PLACE, edge.from_edge_mm);
+        sheet.carry(Y_LOAD, edge.from_edge_mm + dy);
+        let [e_x, e_y, e_xy] = edge.sent_back;
+        if sheet.is_told() {
+            let other = self.sent_back(edge.from_edge_mm, neighbour.away_mm, RAYS[1]);
+            for (place, id) in [E_X, E_Y, E_XY].into_iter().enumerate() {
+                let one = edge.sent_back[place];
+                sheet.detailed(id, one, || Detail::Residuals(vec![one - other[place]]));
+            }
+        }
+        [
+            sheet.step(M_X_EDGE, m_x + p * e_x),
+            sheet.step(M_Y_EDGE, m_y + p * e_y),
+            sheet.step(M_XY_EDGE, m_xy + p * e_xy),
+        ]
     }
 
     /// The tension that neighbours add at the leg, by their larger principal moment; never less than nothing.
