@@ -67,6 +67,6 @@ fields! {
         "Concrete may crack", "A slab that bends or shrinks cracks; uncracked needs an analysis that shows it.", "", [];
     FRICTION "friction" Number { kind: Kind::Number, min: 0.0, max: 2.0 }, Is(FRICTION_DEFAULT),
         "Friction between feet and floor",
-        "Decides when a cabinet that is not bolted down slides. 0.2 is common practice without a source; a pull test on the real floor is better. It never carries the shear of bolts.",
+        "Decides when a cabinet that is not bolted down slides. 0.2 is common practice without a source; a pull test on the real floor is better. On casters that are not locked a base rolls: 0.01 to 0.03, from memory. It never carries the shear of bolts.",
         "common practice", [];
 }

@@ -7,6 +7,7 @@ use super::edition::ACI_318_19;
 use super::facts::Facts;
 use super::line::sides_across;
 use super::reduction::{self, Action};
+use super::row::ROW_MM;
 use super::set::{Set, connected, members};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::limit::{less, more};
@@ -64,12 +65,19 @@ impl SideFace {
                     more(anchor.h_ef_mm, 2.5 * line.distance_mm(anchor))
                 })
                 .fold(0, |set, place| set | super::set::only(place));
-            let groups = connected(near, |a, b| {
-                let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
-                // 17.6.4.2 asks for the spacing alone: two that are not quite at one distance burst one face all the same.
-                let c_a1 = line.distance_mm(a).min(line.distance_mm(b));
-                less((a.along_mm(side) - b.along_mm(side)).abs(), 6.0 * c_a1)
-            });
+            // 17.6.4.2 asks for the spacing alone: two that are not quite at one distance burst one face all the same. Those
+            // at one distance are a row by themselves besides.
+            let is_near = |reach_mm: f64| {
+                connected(near, |a, b| {
+                    let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
+                    let (c_a, c_b) = (line.distance_mm(a), line.distance_mm(b));
+                    let along_mm = (a.along_mm(side) - b.along_mm(side)).abs();
+                    (c_a - c_b).abs() <= reach_mm && less(along_mm, 6.0 * c_a.min(c_b))
+                })
+            };
+            let mut groups = is_near(ROW_MM);
+            let all = is_near(f64::INFINITY);
+            groups.extend(all.into_iter().filter(|group| !groups.contains(group)).collect::<Vec<_>>());
             for group in groups.into_iter().filter(|group| group & facts.own != 0) {
                 let members: Vec<usize> = members(group).collect();
                 let nearest_mm = |least: f64, &place: &usize| least.min(line.distance_mm(&facts.anchors[place]));

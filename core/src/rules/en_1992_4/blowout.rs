@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::document::EN_1992_4;
 use super::facts::{Facts, compared, corners, sides_across, sum};
 use super::group::Found;
+use super::row::ROW_MM;
 use super::seismic::{self, Mode};
 use super::{concrete, factor};
 use crate::calc::clause::{INPUT, STATICS};
@@ -66,12 +67,18 @@ impl SideFace {
             let near = members(pulled)
                 .filter(|&place| at_most(facts.anchors[place].edges_mm[side], 0.5 * facts.anchors[place].h_ef))
                 .fold(0, |set, place| set | only(place));
-            let groups = connected(near, |a, b| {
-                let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
-                // Two that are not quite at one distance burst one face all the same.
-                let c_1 = a.edges_mm[side].min(b.edges_mm[side]);
-                less((a.along_mm(side) - b.along_mm(side)).abs(), 4.0 * c_1)
-            });
+            // Two that are not quite at one distance burst one face all the same; those at one distance are a row besides.
+            let is_near = |reach_mm: f64| {
+                connected(near, |a, b| {
+                    let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
+                    let (c_a, c_b) = (a.edges_mm[side], b.edges_mm[side]);
+                    let along_mm = (a.along_mm(side) - b.along_mm(side)).abs();
+                    (c_a - c_b).abs() <= reach_mm && less(along_mm, 4.0 * c_a.min(c_b))
+                })
+            };
+            let mut groups = is_near(ROW_MM);
+            let all = is_near(f64::INFINITY);
+            groups.extend(all.into_iter().filter(|group| !groups.contains(group)).collect::<Vec<_>>());
             let own = groups.into_iter().filter(|&group| facts.own_of(group) != 0);
             rows.extend(own.map(|group| SideFace::new(facts, side, group)));
         }

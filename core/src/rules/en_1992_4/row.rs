@@ -11,7 +11,7 @@ use crate::geometry::{Point, Polygon, Rectangle, union_area_mm2, union_outline, 
 use crate::rules::anchor_set::{Set, connected, members};
 
 /// Fasteners at one distance from an edge are a row within this.
-const ROW_MM: f64 = 1.0;
+pub const ROW_MM: f64 = 1.0;
 
 /// A row along an edge that breaks out as one body.
 pub struct EdgeRow {
