@@ -20,10 +20,10 @@ class Answer {
 
   update(assessment, faultsList) {
     const { report } = assessment;
-    this.told.setAttribute("data-answer", report ? report.verdict : assessment.broken ? "broken" : "faults");
+    this.told.setAttribute("data-answer", report ? report.verdict : assessment.isWaiting ? "waiting" : assessment.broken ? "broken" : "faults");
     if (report === null) {
       this.lives.clear();
-      this.words = "There is no answer yet: the input has faults.";
+      this.words = assessment.isWaiting ? "The rest of the engine is wanted for the answer." : "There is no answer yet: the input has faults.";
       keepingFocus(this.body, () => fill(this.body, faultsList));
     } else {
       // That something is not known is told wherever there is an answer: the rest of it stands for one way only.

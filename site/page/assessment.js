@@ -4,9 +4,10 @@ function engineSays(ask) {
   try {
     return ask(openEngine());
   } catch (error) {
-    // An engine that broke down is not asked again; the next question goes to a fresh one.
+    // An engine that broke down is not asked again; the next question goes to a fresh one. One that is not whole breaks
+    // down where it would need what it has not.
     dropEngine();
-    throw error;
+    throw laterPart.isHere ? error : new LaterWanted();
   }
 }
 
@@ -24,6 +25,7 @@ class Assessment {
       if (said.report) this.report = said.report;
       else this.faults = said.faults;
     } catch (error) {
+      if (error instanceof LaterWanted) throw error;
       this.broken = true;
       console.error(error);
     }
@@ -47,6 +49,9 @@ class Assessment {
     return this.report && this.report.governs !== null ? this.report.checks[this.report.governs] : null;
   }
 }
+
+// What a worksheet knows as long as the later part is wanted for its answer.
+const NOT_ASSESSED = { text: null, report: null, faults: [], broken: false, governing: null, isWaiting: true };
 
 // The same question is asked by every worksheet on a page, so the last answers are kept.
 const keptAssessments = [];

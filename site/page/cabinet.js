@@ -109,18 +109,27 @@ const readersCabinet = {
 
   // A project file's text, from wherever it came. Faults of the text itself, which the form could not show, are told.
   receive(text, source) {
-    let tree;
-    const said = new Assessment(text, unitSystem.now);
+    let tree = null;
     try {
       tree = treeOf(text);
     } catch {
+      // What is wrong with it is for the engine to say.
+    }
+    // The project is taken at once; what there is to say about it may have to wait for the rest of the engine.
+    if (tree !== null) this.take(tree);
+    onceWhole(() => this.tellOf(text, tree, source));
+  },
+
+  tellOf(text, tree, source) {
+    const said = new Assessment(text, unitSystem.now);
+    if (tree === null) {
       const lines = said.faults.length > 0 ? said.faults.map((fault) => fault.sentence) : ["It is not a project file."];
       return this.say({ kind: "faults", lines: [source + " holds no project that can be read:", ...lines] });
     }
     const again = new Assessment(JSON.stringify(tree), unitSystem.now);
     const lost = said.faults.filter((fault) => !again.faults.some((other) => other.path === fault.path && other.problem === fault.problem));
     const message = lost.length > 0 ? { kind: "faults", lines: [source + " has faults that are mended by saving it again:", ...lost.map((fault) => fault.sentence)] } : movedMessage(tree, again);
-    this.take(tree, message);
+    if (message !== null) this.say(message);
     return undefined;
   },
 };

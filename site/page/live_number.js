@@ -60,11 +60,16 @@ class LiveNumber {
   }
 
   become(text) {
+    const { start } = this;
+    onceWhole(() => this.turn(start, text));
+  }
+
+  turn(start, text) {
     const value = engineSays((engine) => engine.field_value(text, this.slot.kind, unitSystem.now));
     if (!Number.isFinite(value) || value <= 0) return;
-    const changes = engineSays((engine) => engine.turned(this.start.text, this.what, value));
+    const changes = engineSays((engine) => engine.turned(start.text, this.what, value));
     if (!changes || changes.length === 0) return;
-    let tree = this.start.tree;
+    let { tree } = start;
     for (const { path, value, word } of changes) tree = withValue(tree, path, word || value);
     this.hooks.turn(tree, "live " + this.what);
   }

@@ -2,12 +2,19 @@
 
 const UNKNOWN_ROW = { s: "", w: "", k: 0, f: null, y: [], c: "", t: "memory", h: "given" };
 
+// As long as the later part is away, a code that is unknown is one of its codes.
+function known(table, code) {
+  if (table[code] === undefined && !laterPart.isHere) throw new LaterWanted();
+  return table[code];
+}
+
 function rowOf(code) {
-  return { ...UNKNOWN_ROW, ...texts.rows[code] };
+  return { ...UNKNOWN_ROW, ...known(texts.rows, code) };
 }
 
 function checkTitle(id) {
-  return texts.checks[id] ? texts.checks[id].title : id;
+  const check = known(texts.checks, id);
+  return check ? check.title : id;
 }
 
 function wordsOf(code) {

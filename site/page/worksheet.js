@@ -46,6 +46,7 @@ function worksheetSheet() {
 class SteadfootWorksheet extends HTMLElement {
   connectedCallback() {
     if (this.started) return this.listen();
+    this.stops = [laterPart.changed.add(() => this.wake())];
     readersCabinet.ready.then(() => this.wake());
     return undefined;
   }
@@ -59,11 +60,18 @@ class SteadfootWorksheet extends HTMLElement {
   // A page that shows one chapter at a time wakes a worksheet only when its chapter is shown.
   wake() {
     if (this.started || !this.isConnected || this.closest("[hidden]")) return;
-    this.started = true;
     this.kind = this.getAttribute("kind") || this.getAttribute("part") || "check";
     this.config = parsedConfig(this.getAttribute("config"));
-    this.takeExample();
-    this.build();
+    this.assessment = NOT_ASSESSED;
+    this.querySelector(":scope > .later-note")?.remove();
+    // What was written here for readers without scripts stands until the worksheet can be made.
+    orLater(() => {
+      this.takeExample();
+      this.build();
+      this.started = true;
+    }, () => this.prepend(laterNote()));
+    if (!this.started) return;
+    for (const stop of this.stops) stop();
     this.listen();
     this.update();
   }
@@ -73,6 +81,7 @@ class SteadfootWorksheet extends HTMLElement {
       readersCabinet.changed.add(() => this.update()),
       unitSystem.changed.add(() => this.update()),
       openDesk.changed.add(() => this.update()),
+      laterPart.changed.add(() => this.update()),
     ];
     if (this.kind === "check") this.listenToPrinter();
     // The page of questions is its sheet, whichever way it is printed.
@@ -192,6 +201,19 @@ class SteadfootWorksheet extends HTMLElement {
       return;
     }
     this.stale = false;
+    orLater(() => this.tell(), () => this.wait());
+  }
+
+  // Nothing of an older answer is to be seen as long as the new one has to wait.
+  wait() {
+    this.assessment = NOT_ASSESSED;
+    this.sheet.classList.add("waiting", "untold");
+    this.answer.update(this.assessment, laterNote());
+    this.tellMessage();
+    this.mirror();
+  }
+
+  tell() {
     // Where the reader has no cabinet any more, the example stands here again as it was.
     if (!this.config.apart && readersCabinet.project === null && this.own.tree !== this.example) this.takeExample();
     const project = this.project();
@@ -218,7 +240,7 @@ class SteadfootWorksheet extends HTMLElement {
   mirror() {
     const { report, governing } = this.assessment;
     const data = {
-      answer: report ? report.verdict : "faults", faults: String(this.assessment.faults.length), units: unitSystem.now,
+      answer: report ? report.verdict : this.assessment.isWaiting ? "waiting" : "faults", faults: String(this.assessment.faults.length), units: unitSystem.now,
       fingerprint: report && report.fingerprint, utilisation: governing && governing.utilisation, governs: governing && governing.id,
       sentence: report && answerText(report.answer),
       tried: report && report.unknown && report.unknown.tried ? String(report.unknown.tried.tried) : null,

@@ -43,7 +43,8 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     let tables = texts::all(&workspace.demo_configs())?;
     let product = Product {
         typesetter: Typesetter::new()?,
-        texts: script::of_texts(&tables),
+        texts: script::of_texts(&tables.first),
+        later: script::of_later(&engine, &tables.later)?,
         script: script::of_page(&engine, &parts)?,
         one_file_script: script::of_one_file(&engine, &parts, &tables)?,
         parts,

@@ -4,7 +4,7 @@ use crate::{dist::Dist, product::Product};
 
 pub const NAME: &str = "steadfoot.js";
 
-/// Adds the script: text tables, engine, code and the worksheets' style in one.
+/// Adds the script: text tables, engine, code and the worksheets' style in one, both parts of each.
 pub fn add(dist: &mut Dist, product: &Product) {
-    dist.put(NAME, format!("{}{}", product.texts, product.script));
+    dist.put(NAME, format!("{}{}{}", product.texts, product.later, product.script));
 }

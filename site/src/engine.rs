@@ -21,8 +21,10 @@ pub const GLOBAL: &str = "steadfootWasm";
 pub struct Engine {
     /// The script that converts values between the page and the module; declares [`GLOBAL`].
     pub glue: String,
-    /// The WebAssembly module.
+    /// The WebAssembly module: the part that the landing page needs.
     pub wasm: Vec<u8>,
+    /// The rest of it, a module that takes the first one's exports; empty where the first one is the whole engine.
+    pub later: Vec<u8>,
 }
 
 /// Builds the engine for the browser, adding Rust's target for it where it is missing.
@@ -109,5 +111,5 @@ fn bind(compiled: &Path) -> anyhow::Result<Engine> {
         .with_context(|| format!("the bindings of {} could not be made", compiled.display()))?;
     let glue = output.js().to_string();
     ensure!(!glue.contains("</script"), "the binding script contains </script and cannot stand inside a page");
-    Ok(Engine { glue, wasm: output.wasm_mut().emit_wasm() })
+    Ok(Engine { glue, wasm: output.wasm_mut().emit_wasm(), later: Vec::new() })
 }

@@ -6,10 +6,12 @@ use crate::{font::MathFont, formula::Typesetter, notice, parts::Parts, style_att
 pub struct Product {
     pub typesetter: Typesetter,
     pub parts: Parts,
-    /// The script that holds the text tables.
+    /// The script that holds the first text tables.
     pub texts: String,
-    /// The script that holds the page's code and the engine.
+    /// The script that holds the page's code and the first part of the engine.
     pub script: String,
+    /// The script that holds the rest of the engine and of the text tables.
+    pub later: String,
     /// The script that holds everything, packed, for the one-file page.
     pub one_file_script: String,
     pub font: MathFont,

@@ -1,8 +1,8 @@
-//! The classic scripts: the text tables, and the page's code with the engine inside.
+//! The classic scripts: the text tables, the page's code with the first part of the engine, and the later part.
 //!
-//! A page opened from disk may load neither modules nor data, so everything travels as one plain script, with the
-//! engine's bytes as base64 text. In the one-file page texts and engine are packed as well, or it would be too large
-//! for the mail; unpacking takes some milliseconds.
+//! A page opened from disk may load neither modules nor data, so everything travels as plain scripts, with the engine's
+//! bytes packed and as base64 text. The landing page loads the first part only; what it has not, it fetches when it is
+//! wanted. Chapters load both, and the one file and the one script for other sites hold both.
 
 use std::io::Write;
 
@@ -14,9 +14,13 @@ use crate::{
     engine::{self, Engine},
     parts::Parts,
     shorten, squeeze,
+    texts::Tables,
 };
 
-/// The script that puts the text tables where the page's code looks for them.
+/// How the parts come together, in the page.
+const ARRIVAL: &str = include_str!("arrival.js");
+
+/// The script that puts the first text tables where the page's code looks for them.
 pub fn of_texts(texts: &Value) -> String {
     // A stroke behind an opening bracket could end an inline script; the escape means the same to the reader of JSON.
     let json = texts.to_string().replace('<', "\\u003c").replace('\u{2028}', "\\u2028").replace('\u{2029}', "\\u2029");
@@ -25,46 +29,50 @@ pub fn of_texts(texts: &Value) -> String {
 
 /// The script that runs the page: expects the text tables to be there, does nothing the second time.
 pub fn of_page(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
-    let engine_base64 = STANDARD.encode(&engine.wasm);
+    let packed_engine = packed(&engine.wasm)?;
     let start = format!(
         "const texts=globalThis.steadfootTexts;\n\
          if(!texts)throw new Error(\"the text tables are missing\");\n\
-         const engineBase64=\"{engine_base64}\";\n\
-         page(texts,bytesOf(engineBase64));\n"
+         const packedEngine=\"{packed_engine}\";\n\
+         const script=globalThis.document&&document.currentScript;\n\
+         begun(texts,packedEngine,script&&script.src);\n"
     );
     Ok(once(&page_code(engine, parts)?, &start))
 }
 
-/// The same with texts and engine inside, both packed, for the page that is one file.
-pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Value) -> anyhow::Result<String> {
-    let packed_texts = packed(texts.to_string().as_bytes())?;
+/// The script of the later part; it stands before the page's script, or is fetched by it.
+pub fn of_later(engine: &Engine, texts: &Value) -> anyhow::Result<String> {
+    let engine = if engine.later.is_empty() { String::new() } else { packed(&engine.later)? };
+    let texts = packed(texts.to_string().as_bytes())?;
+    Ok(format!("globalThis.steadfootLater={{engine:\"{engine}\",texts:\"{texts}\",code:null}};\n"))
+}
+
+/// Everything in one, for the page that is one file.
+pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Tables) -> anyhow::Result<String> {
+    let packed_texts = packed(texts.first.to_string().as_bytes())?;
     let packed_engine = packed(&engine.wasm)?;
+    let later = of_later(engine, &texts.later)?;
     let start = format!(
         "const packedTexts=\"{packed_texts}\";\n\
          const packedEngine=\"{packed_engine}\";\n\
-         async function unpacked(text){{\n\
-         const stream=new Blob([bytesOf(text)]).stream().pipeThrough(new DecompressionStream(\"deflate-raw\"));\n\
-         return new Uint8Array(await new Response(stream).arrayBuffer());\n}}\n\
-         Promise.all([unpacked(packedTexts),unpacked(packedEngine)]).then(([texts,engine])=>{{\n\
-         page(JSON.parse(new TextDecoder().decode(texts)),engine);\n}});\n"
+         begun(unpackedTexts(packedTexts),packedEngine,null);\n"
     );
-    Ok(once(&page_code(engine, parts)?, &start))
+    Ok(later + &once(&page_code(engine, parts)?, &start))
 }
 
-/// The page's code as one function of the text tables and the engine's bytes.
+/// The page's code as one function of what comes to it.
 pub fn page_code(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
     let glue = squeeze::script(&engine.glue)?;
     let style = serde_json::to_string(&parts.worksheet_style)?;
+    let arrival = squeeze::script(ARRIVAL)?;
     let global = engine::GLOBAL;
     let script = &parts.script;
     shorten::shortened(&format!(
-        "function page(texts,engineBytes){{\n\
+        "function page(texts,engineBytes,laterGiven,bringLater){{\n\
          const worksheetStyle={style};\n\
          function engineGlue(){{\n{glue}return {global};\n}}\n\
          {script}started();\n}}\n\
-         function bytesOf(text){{\n\
-         if(Uint8Array.fromBase64)return Uint8Array.fromBase64(text);\n\
-         return Uint8Array.from(atob(text),(character)=>character.charCodeAt(0));\n}}\n"
+         {arrival}"
     ))
 }
 

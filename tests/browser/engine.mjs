@@ -1,30 +1,24 @@
-// The shipped engine in node: the very bytes and the very glue that stand in the page's script.
+// The shipped engine in node: the very bytes and the very glue that stand in the page's scripts.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import vm from 'node:vm';
 import { SITE } from './visit.mjs';
 
-/**
- * The engine's exports, from `page.js` of the built site; each call gives a fresh one.
- *
- * The script is run as it is. It shows its engine to other sites first; what comes then needs a page and fails here.
- */
+// The scripts are run as they are, in the order of a chapter's page, so that the engine is the whole one. They show the
+// engine to other sites first; what comes then needs a page and fails here.
+delete globalThis.steadfoot;
+for (const name of ['texts.js', 'later.js', 'page.js']) {
+  vm.runInThisContext(readFileSync(join(SITE, name), 'utf8'), { filename: name });
+}
+const stopped = await globalThis.steadfoot.started.catch((error) => error);
+
+/** The engine's exports. */
 export function engine() {
-  const script = readFileSync(join(SITE, 'page.js'), 'utf8');
-  globalThis.steadfootTexts = texts();
-  delete globalThis.steadfoot;
-  let stopped = null;
-  try {
-    vm.runInThisContext(script, { filename: 'page.js' });
-  } catch (error) {
-    stopped = error;
-  }
-  if (!globalThis.steadfoot) throw new Error(`the page's script shows no engine: ${stopped}`);
+  if (!globalThis.steadfoot.openEngine) throw new Error(`the page's script shows no engine: ${stopped}`);
   return globalThis.steadfoot.openEngine();
 }
 
-/** The text tables that the page shows, from `texts.js` of the built site. */
+/** All text tables of the page. */
 export function texts() {
-  const script = readFileSync(join(SITE, 'texts.js'), 'utf8');
-  return JSON.parse(script.slice('globalThis.steadfootTexts='.length).replace(/;\s*$/, ''));
+  return globalThis.steadfoot.texts;
 }

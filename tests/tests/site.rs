@@ -39,7 +39,7 @@ fn the_folder_and_the_one_file_are_complete() {
     for name in ["index.html", "check.html", "verification.html", "sources.html", one_file::NAME] {
         assert!(!text(name).is_empty(), "{name}");
     }
-    for name in [folder::SCRIPT, folder::TEXTS, folder::STYLE, folder::FONT, "steadfoot.js", "math-font-licence.txt"] {
+    for name in [folder::SCRIPT, folder::TEXTS, folder::LATER, folder::STYLE, folder::FONT, "steadfoot.js", "math-font-licence.txt"] {
         assert!(site().dist.get(name).is_some_and(|content| !content.is_empty()), "{name}");
     }
 }
@@ -93,7 +93,7 @@ fn the_policy_names_the_hash_of_every_inline_text() {
 
 #[test]
 fn nothing_is_loaded_from_elsewhere() {
-    let own = ["page.css", "texts.js", "page.js"];
+    let own = ["page.css", "texts.js", "later.js", "page.js"];
     for (name, html) in pages() {
         // Code and style are looked at apart from the markup.
         let mut markup = html.to_string();

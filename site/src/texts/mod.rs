@@ -12,11 +12,18 @@ use steadfoot::project::asked::{ASKED, Put};
 use steadfoot::report::drawing::short_name;
 use steadfoot::study::STUDY_TEXTS;
 
+/// What the page finds in `texts`: at first, and once the later part is there.
+pub struct Tables {
+    pub first: Value,
+    /// What is added: entries of objects beside those of the first tables, lists in their place.
+    pub later: Value,
+}
+
 /// Everything that the page finds in `texts`.
-pub fn all(demo_configs: &Path) -> anyhow::Result<Value> {
+pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
     let mut all = texts();
     all["demos"] = demos(demo_configs)?;
-    Ok(all)
+    Ok(Tables { first: all, later: json!({}) })
 }
 
 /// The engine's static tables.

@@ -1,0 +1,74 @@
+// What has not come with the page's first scripts: the rest of the engine and of the text tables. Whoever comes upon
+// something that is not there throws `LaterWanted`; then the rest is fetched, and all worksheets are made again with it.
+
+class LaterWanted extends Error {
+  constructor() {
+    super("the later part is wanted");
+    if (laterPart.state === "away") laterPart.fetch();
+  }
+}
+
+const laterPart = {
+  // "away", "coming", "missing" or "here".
+  state: "away",
+  engine: null,
+  changed: new Listeners(),
+  waiting: [],
+
+  get isHere() {
+    return this.state === "here";
+  },
+
+  async fetch() {
+    this.state = "coming";
+    // Whoever wanted it is still in the midst of something.
+    await null;
+    this.changed.tell();
+    const given = await bringLater();
+    if (given) this.take(given);
+    else this.state = "missing";
+    if (given) for (const work of this.waiting.splice(0)) work();
+    this.changed.tell();
+  },
+
+  take({ engine, texts: more }) {
+    this.state = "here";
+    this.engine = engine;
+    openedModules = null;
+    dropEngine();
+    for (const [name, table] of Object.entries(more)) {
+      if (texts[name] && !Array.isArray(table)) Object.assign(texts[name], table);
+      else texts[name] = table;
+    }
+  },
+};
+
+// Does the work at once, or when the later part has come where it is wanted for that.
+function onceWhole(work) {
+  orLater(work, () => laterPart.waiting.push(work));
+}
+
+function orLater(work, otherwise) {
+  try {
+    work();
+  } catch (error) {
+    if (!(error instanceof LaterWanted)) throw error;
+    otherwise();
+  }
+}
+
+// What stands in place of an answer until the later part is here.
+function laterNote() {
+  const again = () => laterPart.fetch();
+  return make("div", { class: "later-note", role: "status", "data-later": laterPart.state },
+    laterPart.state === "missing"
+      ? [make("p", { class: "lead" }, "This needs the rest of the engine, and it cannot be had."),
+        make("p", {}, "It stands in the file later.js beside this page: the network may be gone, or the file was not copied along. What you typed is kept."),
+        make("button", { type: "button", class: "plain", "data-key": "later again", click: again }, "Try again")]
+      : make("p", { class: "lead" }, "The rest of the engine is on its way; the answer follows at once."));
+}
+
+if (laterGiven) laterPart.take(laterGiven);
+
+// What tests and other sites may use.
+Object.assign(globalThis.steadfoot, { openEngine, engineWorker, texts });
