@@ -53,6 +53,9 @@ class Assessment {
 // What a worksheet knows as long as the later part is wanted for its answer.
 const NOT_ASSESSED = { text: null, report: null, faults: [], broken: false, governing: null, isWaiting: true };
 
+// Told when a report was completed after it was given: what is not known is tried later.
+const reportsChanged = new Listeners();
+
 // The same question is asked by every worksheet on a page, so the last answers are kept.
 const keptAssessments = [];
 

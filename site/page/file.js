@@ -64,17 +64,8 @@ function openButton(className) {
 
 const SCHEDULE_FILE = /\.(csv|tsv|jsonl|ndjson)$/i;
 
-// Anywhere on the page a file may be dropped.
-function takeDrops(page) {
-  const holdsFile = (event) => event.dataTransfer && [...event.dataTransfer.types].includes("Files");
-  page.addEventListener("dragover", (event) => {
-    if (holdsFile(event)) event.preventDefault();
-  });
-  page.addEventListener("drop", (event) => {
-    if (!holdsFile(event)) return;
-    event.preventDefault();
-    const [file] = event.dataTransfer.files;
-    if (file && openHall.sheet !== null && SCHEDULE_FILE.test(file.name)) openHall.sheet.bring([...event.dataTransfer.files]);
-    else openProject(file);
-  });
+// What was dropped onto the page: a project, or tables for the hall where it is open.
+function takeDropped(files) {
+  if (openHall.sheet !== null && SCHEDULE_FILE.test(files[0].name)) openHall.sheet.bring(files);
+  else openProject(files[0]);
 }

@@ -9,7 +9,6 @@ function openPage() {
   if (ownPage) {
     fillSwitches();
     takeDrops(document);
-    document.adoptedStyleSheets = [...document.adoptedStyleSheets, paperSheet];
     showPlace(place, false);
     addEventListener("hashchange", followAddress);
   }
@@ -20,6 +19,20 @@ function openPage() {
     readersCabinet.carry();
   });
   if (!customElements.get("steadfoot-worksheet")) customElements.define("steadfoot-worksheet", SteadfootWorksheet);
+}
+
+// Anywhere on the page a file may be dropped.
+function takeDrops(page) {
+  const holdsFile = (event) => event.dataTransfer && [...event.dataTransfer.types].includes("Files");
+  page.addEventListener("dragover", (event) => {
+    if (holdsFile(event)) event.preventDefault();
+  });
+  page.addEventListener("drop", (event) => {
+    if (!holdsFile(event)) return;
+    event.preventDefault();
+    const files = [...event.dataTransfer.files];
+    if (files.length > 0) onceWhole(() => late.takeDropped(files));
+  });
 }
 
 openPage();

@@ -1,4 +1,4 @@
-// What has not come with the page's first scripts: the rest of the engine and of the text tables. Whoever comes upon
+// What has not come with the page's first scripts: the rest of the engine, of the text tables and of this code. Whoever comes upon
 // something that is not there throws `LaterWanted`; then the rest is fetched, and all worksheets are made again with it.
 
 class LaterWanted extends Error {
@@ -12,6 +12,8 @@ const laterPart = {
   // "away", "coming", "missing" or "here".
   state: "away",
   engine: null,
+  code: null,
+  half: null,
   changed: new Listeners(),
   waiting: [],
 
@@ -31,17 +33,24 @@ const laterPart = {
     this.changed.tell();
   },
 
-  take({ engine, texts: more }) {
+  take({ engine, texts: more, code }) {
     this.state = "here";
     this.engine = engine;
+    this.code = code;
     openedModules = null;
     dropEngine();
-    for (const [name, table] of Object.entries(more)) {
-      if (texts[name] && !Array.isArray(table)) Object.assign(texts[name], table);
-      else texts[name] = table;
-    }
+    addTexts(more);
   },
 };
+
+// The later half of this code. The builder puts both halves together: it finds what each uses of the other.
+const late = new Proxy({}, {
+  get(_, name) {
+    if (!laterPart.isHere) throw new LaterWanted();
+    if (laterPart.half === null) laterPart.half = laterPart.code(handedOver());
+    return laterPart.half[name];
+  },
+});
 
 // Does the work at once, or when the later part has come where it is wanted for that.
 function onceWhole(work) {
@@ -72,3 +81,4 @@ if (laterGiven) laterPart.take(laterGiven);
 
 // What tests and other sites may use.
 Object.assign(globalThis.steadfoot, { openEngine, engineWorker, texts });
+Object.defineProperty(globalThis.steadfoot, "EnginePool", { get: () => late.EnginePool });

@@ -3,7 +3,6 @@
 
 // One worker for the page. Of several projects only the last is tried; its report then takes the place of the first one.
 const openDesk = {
-  changed: new Listeners(),
   progressed: new Listeners(),
   worker: null,
   asked: null,
@@ -25,7 +24,7 @@ const openDesk = {
     this.asked = null;
     if (!said.report) return;
     asked.report = said.report;
-    this.changed.tell();
+    reportsChanged.tell();
   },
 
   // Where a page may have no worker, the same is tried here, between two breaths.
@@ -188,11 +187,6 @@ function pointText({ governs, utilisation, fault }) {
 function fileValue(value, path, tree) {
   const field = fieldAt(path, tree);
   return field && field.shape === "flag" ? value === "true" : value;
-}
-
-// What in the file says that something is not known.
-function isRange(value) {
-  return value !== null && typeof value === "object" && Array.isArray(value.between);
 }
 
 function isSet(value) {

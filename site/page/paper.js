@@ -1,9 +1,14 @@
 // The calculation sheet on paper: made when the page is printed, with every working opened.
 
-const paperSheet = new CSSStyleSheet();
+let paperSheet = null;
 const PAPER_DRAWING_WIDTH = 240;
 
 function choosePaper(size) {
+  if (paperSheet === null) {
+    paperSheet = new CSSStyleSheet();
+    // The pages of another site are printed as that site has it.
+    if (readersCabinet.follows) document.adoptedStyleSheets = [...document.adoptedStyleSheets, paperSheet];
+  }
   paperSheet.replaceSync(size === "" ? "" : "@page{size:" + size + "}");
 }
 

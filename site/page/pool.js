@@ -143,5 +143,3 @@ class EnginePool {
     this.feed(run);
   }
 }
-
-globalThis.steadfoot.EnginePool = EnginePool;

@@ -100,6 +100,11 @@ class Project {
   }
 }
 
+// What in the file says that something is not known: it lies between two numbers.
+function isRange(value) {
+  return value !== null && typeof value === "object" && Array.isArray(value.between);
+}
+
 // The tree of a project file. A number beyond all bounds stays as it is written, for the reader to be told of it.
 function treeOf(text) {
   const tree = JSON.parse(text, (key, value, context) => {

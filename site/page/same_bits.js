@@ -9,9 +9,9 @@ function compareBits(leaf) {
       found = engineSays((engine) => engine.self_check()) >>> 0;
     } catch (error) {
       if (error instanceof LaterWanted) {
-        status.textContent = "";
         fill(status, laterNote());
-        continue;
+        laterPart.waiting.push(() => compareBits(leaf));
+        return;
       }
       console.error(error);
     }

@@ -13,7 +13,7 @@ use crate::{
     product::Product,
     script,
     size::Sizes,
-    texts,
+    texts::{self, Tables},
     workspace::Workspace,
 };
 
@@ -44,7 +44,7 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     let product = Product {
         typesetter: Typesetter::new()?,
         texts: script::of_texts(&tables.first),
-        later: script::of_later(&engine, &tables.later)?,
+        later: script::of_later(&engine, &parts, &tables.later)?,
         script: script::of_page(&engine, &parts)?,
         one_file_script: script::of_one_file(&engine, &parts, &tables)?,
         parts,
@@ -55,15 +55,17 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     one_file::add(&mut dist, &guide, &product)?;
     embed::add(&mut dist, &product);
     dist.put("math-font-licence.txt", product.font.licence.as_str());
-    look_for_undrawn(&dist)?;
+    look_for_undrawn(&dist, &tables)?;
     let sizes = Sizes::of(&dist, &engine, &product)?;
     Ok(Site { dist, sizes, wasm: engine.wasm })
 }
 
 /// Formulas stand in the pages, and the engine's in the text tables.
-fn look_for_undrawn(dist: &Dist) -> anyhow::Result<()> {
-    for (name, content) in dist.iter().filter(|(name, _)| name.ends_with(".html") || *name == folder::TEXTS) {
-        let missing = coverage::missing(&String::from_utf8_lossy(content).replace("\\u003c", "<"));
+fn look_for_undrawn(dist: &Dist, tables: &Tables) -> anyhow::Result<()> {
+    let pages = dist.iter().filter(|(name, _)| name.ends_with(".html"));
+    let pages = pages.map(|(name, content)| (name, String::from_utf8_lossy(content).into_owned()));
+    for (name, content) in pages.chain([&tables.first, &tables.later].map(|table| (folder::TEXTS, table.to_string()))) {
+        let missing = coverage::missing(&content);
         ensure!(
             missing.is_empty(),
             "{name}: the math font is cut without these characters of formulas: {}; write the formula without them, \

@@ -13,6 +13,7 @@ pub mod folder;
 pub mod font;
 pub mod formula;
 pub mod guide;
+pub mod halves;
 pub mod link;
 pub mod markdown;
 pub mod notice;

@@ -9,13 +9,20 @@ use crate::squeeze;
 /// The file in the page's folder that lists the others, one a line, in the order in which they are put together.
 pub const LIST: &str = "order.txt";
 
+/// The line of the list behind which stands what the landing page does not need.
+const LATER: &str = "later";
+
 /// The page's code and style, put together and squeezed.
 #[derive(Debug, Default)]
 pub struct Parts {
-    /// All scripts.
+    /// The scripts that the landing page needs.
     pub script: String,
+    /// All others.
+    pub later_script: String,
     /// The style of worksheets that have come to life, needed wherever one stands.
     pub worksheet_style: String,
+    /// The part of it that belongs to the later scripts.
+    pub later_style: String,
     /// The part of it that pages need as well, for what stands in a worksheet until it comes to life.
     pub still_style: String,
     /// The style of whole documents, needed on the guide's own pages only.
@@ -32,21 +39,26 @@ impl Parts {
         let names: Vec<&str> =
             list.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with('#')).collect();
         let mut parts = Self { unlisted: unlisted(folder, &names)?, ..Self::default() };
+        let mut is_later = false;
         for name in names {
+            if name == LATER {
+                is_later = true;
+                continue;
+            }
             let source = fs::read_to_string(folder.join(name))
                 .with_context(|| format!("page/{name}, listed in page/{LIST}, cannot be read"))?;
-            parts.add(name, &source).with_context(|| format!("page/{name}"))?;
+            parts.add(name, &source, is_later).with_context(|| format!("page/{name}"))?;
         }
         Ok(parts)
     }
 
-    fn add(&mut self, name: &str, source: &str) -> anyhow::Result<()> {
+    fn add(&mut self, name: &str, source: &str, is_later: bool) -> anyhow::Result<()> {
         if name.ends_with(".js") {
             let script = squeeze::script(source)?;
             for forbidden in ["</script", "<!--"] {
                 ensure!(!script.contains(forbidden), "contains {forbidden}, which would end or twist an inline script");
             }
-            self.script.push_str(&script);
+            if is_later { &mut self.later_script } else { &mut self.script }.push_str(&script);
         } else if name.ends_with(".css") {
             let style = squeeze::style(source)?;
             ensure!(!style.contains("</style"), "contains </style, which would end an inline style");
@@ -54,7 +66,7 @@ impl Parts {
             if name.starts_with("document") {
                 self.document_style.push_str(&style);
             } else {
-                self.worksheet_style.push_str(&style);
+                if is_later { &mut self.later_style } else { &mut self.worksheet_style }.push_str(&style);
                 if !name.starts_with("live") {
                     self.still_style.push_str(&style);
                 }
@@ -89,26 +101,36 @@ mod tests {
     #[test]
     fn a_part_that_would_break_out_of_its_tag_is_refused() {
         let mut parts = Parts::default();
-        assert!(parts.add("a.js", "const a = \"</script>\";").is_err());
-        assert!(parts.add("a.css", ".a{background:url(b.png)}").is_err());
-        assert!(parts.add("a.txt", "").is_err());
-        assert!(parts.add("a.js", "const a = 1;").is_ok());
+        assert!(parts.add("a.js", "const a = \"</script>\";", false).is_err());
+        assert!(parts.add("a.css", ".a{background:url(b.png)}", false).is_err());
+        assert!(parts.add("a.txt", "", false).is_err());
+        assert!(parts.add("a.js", "const a = 1;", false).is_ok());
     }
 
     #[test]
     fn only_document_styles_stay_on_whole_pages() {
         let mut parts = Parts::default();
-        parts.add("document.css", "body{margin:0}").unwrap();
-        parts.add("form.css", "input{margin:0}").unwrap();
+        parts.add("document.css", "body{margin:0}", false).unwrap();
+        parts.add("form.css", "input{margin:0}", false).unwrap();
         assert_eq!(parts.document_style, "body{margin:0}\n");
         assert_eq!(parts.worksheet_style, "input{margin:0}\n");
         assert_eq!(parts.still_style, "input{margin:0}\n");
     }
 
     #[test]
+    fn what_is_later_comes_apart_and_its_still_style_stays_on_the_page() {
+        let mut parts = Parts::default();
+        parts.add("a.js", "const a = 1;", true).unwrap();
+        parts.add("study.css", "b{margin:0}", true).unwrap();
+        assert_eq!((parts.script.as_str(), parts.worksheet_style.as_str()), ("", ""));
+        assert_eq!((parts.later_script.as_str(), parts.later_style.as_str()), ("const a = 1;\n", "b{margin:0}\n"));
+        assert_eq!(parts.still_style, "b{margin:0}\n");
+    }
+
+    #[test]
     fn the_style_of_live_worksheets_stays_out_of_the_pages_style() {
         let mut parts = Parts::default();
-        parts.add("live_form.css", "input{margin:0}").unwrap();
+        parts.add("live_form.css", "input{margin:0}", false).unwrap();
         assert_eq!(parts.worksheet_style, "input{margin:0}\n");
         assert_eq!(parts.still_style, "");
     }

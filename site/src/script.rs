@@ -12,6 +12,7 @@ use serde_json::Value;
 
 use crate::{
     engine::{self, Engine},
+    halves,
     parts::Parts,
     shorten, squeeze,
     texts::Tables,
@@ -41,17 +42,19 @@ pub fn of_page(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
 }
 
 /// The script of the later part; it stands before the page's script, or is fetched by it.
-pub fn of_later(engine: &Engine, texts: &Value) -> anyhow::Result<String> {
+pub fn of_later(engine: &Engine, parts: &Parts, texts: &Value) -> anyhow::Result<String> {
+    let code = later_code(parts)?;
     let engine = if engine.later.is_empty() { String::new() } else { packed(&engine.later)? };
     let texts = packed(texts.to_string().as_bytes())?;
-    Ok(format!("globalThis.steadfootLater={{engine:\"{engine}\",texts:\"{texts}\",code:null}};\n"))
+    let part = format!("globalThis.steadfootLater={{engine:\"{engine}\",texts:\"{texts}\",code:later}};");
+    Ok(format!("(function(){{\n\"use strict\";\n{code}{part}\n}})();\n"))
 }
 
 /// Everything in one, for the page that is one file.
 pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Tables) -> anyhow::Result<String> {
     let packed_texts = packed(texts.first.to_string().as_bytes())?;
     let packed_engine = packed(&engine.wasm)?;
-    let later = of_later(engine, &texts.later)?;
+    let later = of_later(engine, parts, &texts.later)?;
     let start = format!(
         "const packedTexts=\"{packed_texts}\";\n\
          const packedEngine=\"{packed_engine}\";\n\
@@ -60,20 +63,29 @@ pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Tables) -> anyhow::Re
     Ok(later + &once(&page_code(engine, parts)?, &start))
 }
 
-/// The page's code as one function of what comes to it.
+/// The first half of the page's code as one function of what comes to it.
 pub fn page_code(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
     let glue = squeeze::script(&engine.glue)?;
     let style = serde_json::to_string(&parts.worksheet_style)?;
     let arrival = squeeze::script(ARRIVAL)?;
-    let global = engine::GLOBAL;
-    let script = &parts.script;
+    let (global, given) = (engine::GLOBAL, halves::GIVEN.join(","));
+    let script = halves::joined(&parts.script, &later_source(parts)?)?.first;
     shorten::shortened(&format!(
-        "function page(texts,engineBytes,laterGiven,bringLater){{\n\
+        "function page({given}){{\n\
          const worksheetStyle={style};\n\
          function engineGlue(){{\n{glue}return {global};\n}}\n\
          {script}started();\n}}\n\
          {arrival}"
     ))
+}
+
+/// The later half as one function of what the first one hands over.
+pub fn later_code(parts: &Parts) -> anyhow::Result<String> {
+    shorten::shortened(&halves::joined(&parts.script, &later_source(parts)?)?.later)
+}
+
+fn later_source(parts: &Parts) -> anyhow::Result<String> {
+    Ok(format!("const laterStyle={};\n{}", serde_json::to_string(&parts.later_style)?, parts.later_script))
 }
 
 /// Included twice, the code runs once.

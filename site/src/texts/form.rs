@@ -41,21 +41,34 @@ pub fn parts() -> Value {
     Value::Array(parts.collect())
 }
 
-/// The rules with their fields.
-pub fn rules() -> Value {
+/// The rules, and the fields of all of them, each once: a rule names its own by their places.
+pub fn rules() -> (Value, Vec<Value>) {
+    let mut all = Vec::new();
+    let mut placed = |told: Value| {
+        let Value::Array(fields) = told else { return Value::Null };
+        let mut place = |field| {
+            all.iter().position(|known| *known == field).unwrap_or_else(|| {
+                all.push(field);
+                all.len() - 1
+            })
+        };
+        Value::Array(fields.into_iter().map(|field| json!(place(field))).collect())
+    };
     let demand = DEMAND_RULES.iter().zip(DEMAND_RULE_TEXTS).map(|(rule, text)| {
         json!({
             "id": rule.id, "title": text.title, "document": text.document.title, "stops": text.stops,
-            "fields": fields(rule.fields, text.fields), "places": places_of(rule.id).map(places).collect::<Vec<_>>(),
+            "fields": placed(fields(rule.fields, text.fields)), "places": places_of(rule.id).map(places).collect::<Vec<_>>(),
         })
     });
+    let demand = demand.collect::<Vec<_>>();
     let anchor = ANCHOR_RULES.iter().zip(ANCHOR_RULE_TEXTS).map(|(rule, text)| {
         json!({
             "id": rule.id, "title": text.title, "document": text.document.title, "stops": text.stops,
-            "fields": fields(rule.fields, text.fields), "anchor_fields": rule.anchor_fields,
+            "fields": placed(fields(rule.fields, text.fields)), "anchor_fields": rule.anchor_fields,
         })
     });
-    json!({ "demand": demand.collect::<Vec<_>>(), "anchor": anchor.collect::<Vec<_>>() })
+    let anchor = anchor.collect::<Vec<_>>();
+    (json!({ "demand": demand, "anchor": anchor }), all)
 }
 
 /// A table of places: each row is the name and a value for each field.

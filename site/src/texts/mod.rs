@@ -1,12 +1,13 @@
 //! The static texts of the engine, baked once for the page: labels, help, clauses, formula texts, example projects.
 
 mod form;
+pub mod landing;
 mod rows;
 
 use std::{fs, path::Path};
 
 use anyhow::{Context, ensure};
-use serde_json::{Value, json};
+use serde_json::{Map, Value, json};
 use steadfoot::calc::CheckId;
 use steadfoot::project::asked::{ASKED, Put};
 use steadfoot::report::drawing::short_name;
@@ -21,27 +22,37 @@ pub struct Tables {
 
 /// Everything that the page finds in `texts`.
 pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
-    let mut all = texts();
-    all["demos"] = demos(demo_configs)?;
-    Ok(Tables { first: all, later: json!({}) })
-}
-
-/// The engine's static tables.
-pub fn texts() -> Value {
-    json!({
+    let demos = demos(demo_configs)?;
+    let shown = demos.iter().find(|demo| demo["file"] == landing::DEMO).context("the landing page's example is missing")?;
+    let wanted = landing::tables_of(shown["text"].as_str().unwrap_or_default())?;
+    let is_first = |table: usize| wanted.contains(&table);
+    let words = rows::words(is_first);
+    let (first, later): (Map<_, _>, Map<_, _>) = rows::symbols()
+        .into_iter()
+        .map(|(name, markup)| (name, Value::String(markup)))
+        .partition(|(name, _)| words.contains(name.as_str()));
+    let first = json!({
         "engine": steadfoot::VERSION,
-        "rows": rows::rows(),
-        "symbols": rows::symbols(),
+        "rows": rows::columns(is_first),
+        "symbols": first,
         "checks": rows::checks(),
-        "documents": rows::documents(),
+        "demos": [shown],
+    });
+    let (rules, fields) = form::rules();
+    let later = json!({
+        "rows": rows::columns(|table| !is_first(table)),
+        "symbols": later,
+        "demos": demos,
         "problems": form::problems(),
         "parts": form::parts(),
-        "rules": form::rules(),
+        "fields": fields,
+        "rules": rules,
         "studies": studies(),
         "asked": asked(),
         "not_of_site": steadfoot::project::asked::NOT_OF_SITE,
         "cautions": steadfoot::report::cautions::CAUTIONS,
-    })
+    });
+    Ok(Tables { first, later })
 }
 
 /// Titles and helps of the studies, in the order in which the page offers them.
@@ -73,7 +84,7 @@ pub fn waiting(checks: &[CheckId]) -> String {
 const CLAIMS: &str = "claims.json";
 
 /// The example projects, each with its file's name and its text as it stands in the file.
-fn demos(folder: &Path) -> anyhow::Result<Value> {
+fn demos(folder: &Path) -> anyhow::Result<Vec<Value>> {
     let mut demos = Vec::new();
     if folder.is_dir() {
         let mut paths: Vec<_> =
@@ -93,5 +104,5 @@ fn demos(folder: &Path) -> anyhow::Result<Value> {
             demos.push(json!({ "file": file, "title": parsed["title"], "claim": claim, "text": text }));
         }
     }
-    Ok(Value::Array(demos))
+    Ok(demos)
 }

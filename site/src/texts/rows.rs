@@ -1,26 +1,52 @@
 //! Rows of the step tables: symbols, what they are, formulas as MathML templates, clauses, trust.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use serde_json::{Map, Value, json};
+use serde_json::{Value, json};
 use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::formula::{symbol_mathml, typeset};
-use steadfoot::calc::{CheckId, Document, Shape, StepText, Trust};
+use steadfoot::calc::{CheckId, Shape, Trust};
 use steadfoot::study::tables;
 
-/// All rows by their code.
-pub fn rows() -> Value {
-    let mut all = Map::new();
-    for table in tables() {
-        for (row, text) in table.rows.iter().enumerate() {
-            all.insert((table.number as usize * 256 + row).to_string(), one(text));
+/// The rows of the tables that are wanted, as columns: what stands in most rows alike is written once, and what is left
+/// packs well. `texts.js` of the page makes rows of them again.
+pub fn columns(is_wanted: impl Fn(usize) -> bool) -> Value {
+    let mut places = Vec::new();
+    let mut clauses: Vec<String> = Vec::new();
+    let mut columns: BTreeMap<&str, Vec<Value>> = BTreeMap::new();
+    let (mut trusts, mut shapes) = (String::new(), String::new());
+    for table in tables().into_iter().filter(|table| is_wanted(table.number as usize)) {
+        places.push(json!([table.number, table.rows.len()]));
+        for text in table.rows {
+            let clause = format!("{} {}", text.clause.document.short, text.clause.number).trim_end().to_string();
+            let place = clauses.iter().position(|known| *known == clause).unwrap_or_else(|| {
+                clauses.push(clause);
+                clauses.len() - 1
+            });
+            let mut put = |column, value| columns.entry(column).or_default().push(value);
+            put("s", json!(text.symbol));
+            put("w", json!(text.what));
+            put("k", json!(text.kind.code()));
+            put("c", json!(place));
+            trusts.push(trust_letter(text.trust));
+            shapes.push(shape_letter(text.shape));
+            if let Shape::Formula(formula) = text.shape {
+                let set = typeset(formula).ok();
+                put("f", json!(set.as_ref().map_or("", |set| set.template.as_str())));
+                put("y", json!(set.map(|set| set.symbols.join(" ")).unwrap_or_default()));
+            }
         }
     }
-    Value::Object(all)
+    let mut told = json!(columns);
+    told["tables"] = Value::Array(places);
+    told["clauses"] = json!(clauses);
+    told["t"] = json!(trusts);
+    told["h"] = json!(shapes);
+    told
 }
 
 /// The MathML of every symbol that a row or a formula names.
-pub fn symbols() -> Value {
+pub fn symbols() -> BTreeMap<String, String> {
     let mut all = BTreeMap::new();
     for text in tables().iter().flat_map(|table| table.rows) {
         let mut take = |name: &str| {
@@ -33,7 +59,21 @@ pub fn symbols() -> Value {
             typeset(formula).iter().flat_map(|set| &set.symbols).for_each(|name| take(name));
         }
     }
-    json!(all)
+    all
+}
+
+/// The names that could be symbols in the rows of the tables that are wanted: in their formulas and in their prose.
+pub fn words(is_wanted: impl Fn(usize) -> bool) -> BTreeSet<String> {
+    let mut all = BTreeSet::new();
+    let is_part = |character: char| character.is_alphanumeric() || character == '_' || character == '\'';
+    for text in tables().into_iter().filter(|table| is_wanted(table.number as usize)).flat_map(|table| table.rows) {
+        all.insert(text.symbol.to_string());
+        all.extend(text.what.split(|character| !is_part(character)).map(str::to_string));
+        if let Shape::Formula(formula) = text.shape {
+            all.extend(typeset(formula).into_iter().flat_map(|set| set.symbols).map(|name| name.to_string()));
+        }
+    }
+    all
 }
 
 /// Titles of the checks with the kind of their values.
@@ -43,34 +83,6 @@ pub fn checks() -> Value {
         (check.id().to_string(), told)
     });
     Value::Object(checks.collect())
-}
-
-/// Full titles of the documents by their short names.
-pub fn documents() -> Value {
-    let mut all = BTreeMap::new();
-    for text in tables().iter().flat_map(|table| table.rows) {
-        let Document { short, title } = text.clause.document;
-        all.insert(*short, *title);
-    }
-    json!(all)
-}
-
-fn one(text: &StepText) -> Value {
-    let mut row = json!({
-        "s": text.symbol,
-        "w": text.what,
-        "k": text.kind.code(),
-        "c": format!("{} {}", text.clause.document.short, text.clause.number).trim_end(),
-        "t": trust(text.trust),
-        "h": shape(text.shape),
-    });
-    if let Shape::Formula(formula) = text.shape
-        && let Ok(set) = typeset(formula)
-    {
-        row["f"] = json!(set.template);
-        row["y"] = json!(set.symbols);
-    }
-    row
 }
 
 /// The word for how far a text can be trusted.
@@ -83,18 +95,27 @@ pub fn trust(trust: Trust) -> &'static str {
     }
 }
 
-fn shape(shape: Shape) -> &'static str {
+fn trust_letter(trust: Trust) -> char {
+    match trust {
+        Trust::Published => 'p',
+        Trust::Secondary => 's',
+        Trust::Memory => 'm',
+        Trust::Derived => 'd',
+    }
+}
+
+fn shape_letter(shape: Shape) -> char {
     match shape {
-        Shape::Given => "given",
-        Shape::Formula(_) => "formula",
-        Shape::Constant => "constant",
-        Shape::Table => "table",
-        Shape::Interpolated => "interpolated",
-        Shape::Geometry => "geometry",
-        Shape::Solved => "solved",
-        Shape::Searched => "searched",
-        Shape::Condition => "condition",
-        Shape::Reason => "reason",
-        Shape::Name => "name",
+        Shape::Given => 'g',
+        Shape::Formula(_) => 'f',
+        Shape::Constant => 'k',
+        Shape::Table => 't',
+        Shape::Interpolated => 'i',
+        Shape::Geometry => 'a',
+        Shape::Solved => 's',
+        Shape::Searched => 'b',
+        Shape::Condition => 'c',
+        Shape::Reason => 'r',
+        Shape::Name => 'n',
     }
 }

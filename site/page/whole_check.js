@@ -1,0 +1,32 @@
+// The whole check: the answer, everything that it rests on, and the whole input.
+
+function wholeCheck(worksheet, seat) {
+  worksheet.answer = new Answer(() => worksheet.project());
+  worksheet.form = new Form(seat);
+  worksheet.limits = new Limits();
+  worksheet.checkList = new CheckList();
+  worksheet.comparison = new Comparison((check, address) => worksheet.checkList.showStep(check, address));
+  worksheet.toolbar = new Toolbar({ project: () => worksheet.project(), reset: () => worksheet.reset(), say: (words) => worksheet.say(words) });
+  worksheet.paper = new CalculationSheet();
+  worksheet.results = make("div", { class: "results" },
+    worksheet.with(new StandIn()), worksheet.with(new Drawings()), worksheet.with(worksheet.checkList), worksheet.with(worksheet.limits), worksheet.with(new MoreQuestions(() => worksheet.project())), worksheet.with(worksheet.comparison),
+    make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), worksheet.with(new StatesTable()), worksheet.with(new CasesTable()),
+      worksheet.with({ element: (worksheet.absent = make("div")), update: ({ report }) => report && fill(worksheet.absent, absentLines(report)) })));
+  return [
+    worksheet.answer.element, worksheet.with(worksheet.notKnown()), worksheet.results,
+    make("div", { class: "inputs" }, worksheet.with(new StandingLine(() => worksheet.toAnswer())), worksheet.toolbar.element, worksheet.form.element),
+    worksheet.paper.element,
+  ];
+}
+
+function printCheck(worksheet) {
+  if (worksheet.closest("[hidden]") || !worksheet.isConnected) return;
+  worksheet.limits.complete();
+  completeOpen(worksheet.assessment);
+  worksheet.paper.make(worksheet.assessment, worksheet.project().tree, worksheet.limits.known, worksheet.comparison.onPaper());
+}
+
+// What a worksheet begins with where it names no example of its own.
+function fullDemo() {
+  return texts.demos.find((one) => /full/.test(one.file)) || texts.demos[0];
+}
