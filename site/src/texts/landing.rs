@@ -17,8 +17,10 @@ pub fn tables_of(text: &str) -> anyhow::Result<BTreeSet<usize>> {
     let report = project::assess(&project);
     let mut tables = BTreeSet::new();
     take(&serde_json::to_value(&report)?, &mut tables);
-    for point in &report.rose {
-        take(&serde_json::to_value(project::working_told(&project, &point.at))?, &mut tables);
+    // Every check of the example may come to govern some direction of the rose when a number is turned.
+    let checks = report.checks.iter().filter_map(|check| check.at.as_ref());
+    for at in report.rose.iter().map(|point| &point.at).chain(checks) {
+        take(&serde_json::to_value(project::working_told(&project, at))?, &mut tables);
     }
     Ok(tables)
 }
