@@ -10,7 +10,7 @@ function math(markup) {
 }
 
 function symbolMarkup(symbol) {
-  if (known(texts.symbols, symbol)) return texts.symbols[symbol];
+  if (texts.symbols[symbol]) return texts.symbols[symbol];
   const [letter, ...below] = symbol.replace(/[<&]/g, "").split("_");
   return below.length === 0 ? "<mi>" + letter + "</mi>" : "<msub><mi>" + letter + "</mi><mi>" + below.join(",") + "</mi></msub>";
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use anyhow::anyhow;
 use serde_json::Value;
-use steadfoot::calc::System;
+use steadfoot::calc::{Role, System};
 use steadfoot::project;
 
 /// The example that stands on the landing page.
@@ -17,8 +17,8 @@ pub fn tables_of(text: &str) -> anyhow::Result<BTreeSet<usize>> {
     let report = project::assess(&project);
     let mut tables = BTreeSet::new();
     take(&serde_json::to_value(&report)?, &mut tables);
-    // Every check of the example may come to govern some direction of the rose when a number is turned.
-    let checks = report.checks.iter().filter_map(|check| check.at.as_ref());
+    // Every required check of the example may come to govern some direction of the rose when a number is turned.
+    let checks = report.checks.iter().filter(|check| check.role == Role::Required).filter_map(|check| check.at.as_ref());
     for at in report.rose.iter().map(|point| &point.at).chain(checks) {
         take(&serde_json::to_value(project::working_told(&project, at))?, &mut tables);
     }
