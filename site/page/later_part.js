@@ -4,7 +4,7 @@
 class LaterWanted extends Error {
   constructor() {
     super("the later part is wanted");
-    if (laterPart.state === "away") laterPart.fetch();
+    if (laterPart.state === "away") laterPart.bring();
   }
 }
 
@@ -21,7 +21,7 @@ const laterPart = {
     return this.state === "here";
   },
 
-  async fetch() {
+  async bring() {
     this.state = "coming";
     // Whoever wanted it is still in the midst of something.
     await null;
@@ -68,7 +68,7 @@ function orLater(work, otherwise) {
 
 // What stands in place of an answer until the later part is here.
 function laterNote() {
-  const again = () => laterPart.fetch();
+  const again = () => laterPart.bring();
   return make("div", { class: "later-note", role: "status", "data-later": laterPart.state },
     laterPart.state === "missing"
       ? [make("p", { class: "lead" }, "This needs the rest of the engine, and it cannot be had."),

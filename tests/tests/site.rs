@@ -6,7 +6,7 @@ use steadfoot_site::{
     build::{self, Site},
     folder, one_file,
     parts::Parts,
-    policy,
+    policy, texts,
     workspace::Workspace,
 };
 
@@ -119,7 +119,7 @@ fn nothing_is_loaded_from_elsewhere() {
     // The binding script carries a loader of its own, which nothing calls; the page's own code carries none.
     let parts = Parts::load(&workspace().page()).expect("the page's parts are read");
     for call in ["fetch(", "XMLHttpRequest", "sendBeacon", "WebSocket", "EventSource", "importScripts", "import("] {
-        assert!(!parts.script.contains(call), "the page's code contains {call}");
+        assert!(!parts.script.contains(call) && !parts.later_script.contains(call), "the page's code contains {call}");
     }
 }
 
@@ -136,7 +136,7 @@ fn every_page_says_that_scripts_are_off_or_that_it_was_altered_and_states_the_ca
     }
     // What hides the notice stands at the very end, so that a file that was cut short keeps it.
     let html = text(one_file::NAME);
-    assert!(html.ends_with("});\n})();\n</script>\n</body>\n</html>\n"));
+    assert!(html.ends_with(",null);\n})();\n</script>\n</body>\n</html>\n"));
 }
 
 #[test]
@@ -157,6 +157,14 @@ fn no_path_of_this_machine_is_in_the_outputs() {
     for (name, content) in site().dist.iter() {
         assert!(!contains(content, &root), "{name} contains {root}");
     }
+}
+
+#[test]
+fn the_landing_page_alone_does_without_the_later_part_and_shows_the_example_whose_texts_come_first() {
+    for (name, html) in pages().into_iter().filter(|(name, _)| *name != one_file::NAME) {
+        assert_eq!(html.contains("src=\"later.js\""), name != "index.html", "{name}");
+    }
+    assert!(text("index.html").contains(texts::landing::DEMO));
 }
 
 #[test]
