@@ -81,4 +81,4 @@ if (laterGiven) laterPart.take(laterGiven);
 
 // What tests and other sites may use.
 Object.assign(globalThis.steadfoot, { openEngine, engineWorker, texts });
-Object.defineProperty(globalThis.steadfoot, "EnginePool", { get: () => late.EnginePool });
+Object.defineProperties(globalThis.steadfoot, { EnginePool: { get: () => late.EnginePool }, later: { get: () => laterPart.state } });

@@ -16,8 +16,10 @@ async function unpackedTexts(text) {
 }
 
 // The later part, where its script has run: the rest of the engine, of the text tables and of the code.
-async function laterOf(given) {
+async function laterPart() {
+  const given = globalThis.steadfootLater;
   if (!given) return null;
+  delete globalThis.steadfootLater;
   const [engine, texts] = await Promise.all([given.engine && unpacked(given.engine), unpackedTexts(given.texts)]);
   return { engine, texts, code: given.code };
 }
@@ -28,7 +30,7 @@ function laterFrom(address) {
     const script = document.createElement("script");
     const settled = () => {
       script.remove();
-      resolve(globalThis.steadfootLater ? laterOf(globalThis.steadfootLater).catch(() => null) : null);
+      resolve(laterPart().catch(() => null));
     };
     script.addEventListener("load", settled);
     script.addEventListener("error", settled);
@@ -41,6 +43,6 @@ function begun(texts, packedEngine, scriptAddress) {
   // Once there, the code runs no second time, even when it is included twice.
   globalThis.steadfoot = {};
   const bring = scriptAddress ? () => laterFrom(new URL("later.js", scriptAddress).href) : async () => null;
-  const parts = Promise.all([texts, unpacked(packedEngine), laterOf(globalThis.steadfootLater)]);
+  const parts = Promise.all([texts, unpacked(packedEngine), laterPart()]);
   globalThis.steadfoot.started = parts.then(([tables, engine, later]) => page(tables, engine, later, bring));
 }

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { closeBrowsers } from './browsers.mjs';
-import { inWords, SITE, visit } from './visit.mjs';
+import { inWords, SITE, until, visit } from './visit.mjs';
 
 let site;
 
@@ -36,6 +36,7 @@ for (const browser of ['chromium', 'firefox']) {
   for (const from of ['file', 'http']) {
     for (const [page, words] of [['once.html', 'by one script tag'], ['twice.html', 'also when the tag stands twice'], ['early.html', 'also when the script comes first']]) {
       test(`a worksheet comes alive in another site ${words}, ${inWords({ browser, from })}`, () => visit({ browser, from, site, page }, async ({ page: opened }) => {
+        await until(opened, 'the worksheets are alive', () => [...document.querySelectorAll('steadfoot-worksheet')].every((one) => one.shadowRoot));
         const state = await opened.evaluate(() => [...document.querySelectorAll('steadfoot-worksheet')].map((one) => Boolean(one.shadowRoot?.querySelector('input, select, button'))));
         assert.deepEqual(state, page === 'twice.html' ? [true, true] : [true]);
         assert.deepEqual(await opened.evaluate(() => Object.keys(globalThis).filter((name) => /steadfoot/i.test(name)).sort()), ['steadfoot', 'steadfootTexts']);
