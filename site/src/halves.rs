@@ -30,12 +30,18 @@ pub fn joined(first: &str, later: &str) -> anyhow::Result<Halves> {
     names.declared.extend(GIVEN.map(|name| (name.to_string(), false)));
     for name in late_names.declared.keys() {
         ensure!(!names.declared.contains_key(name), "`{name}` is declared in both halves of the page's code");
-        ensure!(!names.wanted.contains(name), "the first half of the page's code uses `{name}` of the later one: write `late.{name}`");
+        ensure!(
+            !names.wanted.contains(name),
+            "the first half of the page's code uses `{name}` of the later one: write `late.{name}`"
+        );
     }
     let mut handed = Vec::new();
     for name in &late_names.wanted {
         if let Some(changes) = names.declared.get(name) {
-            ensure!(!changes, "`{name}` changes in the first half of the page's code, so the later one would have its old value");
+            ensure!(
+                !changes,
+                "`{name}` changes in the first half of the page's code, so the later one would have its old value"
+            );
             handed.push(name.as_str());
         }
     }
@@ -66,7 +72,8 @@ impl Names {
         let semantic = SemanticBuilder::new().build(&parsed.program).semantic;
         let scoping = semantic.scoping();
         let symbols = scoping.iter_bindings_in(scoping.root_scope_id());
-        let declared = symbols.map(|symbol| (scoping.symbol_name(symbol).to_string(), scoping.symbol_is_mutated(symbol)));
+        let declared =
+            symbols.map(|symbol| (scoping.symbol_name(symbol).to_string(), scoping.symbol_is_mutated(symbol)));
         let wanted = scoping.root_unresolved_references().keys().map(ToString::to_string);
         Ok(Self { declared: declared.collect(), wanted: wanted.collect() })
     }
@@ -86,7 +93,8 @@ mod tests {
     #[test]
     fn each_half_hands_over_what_the_other_one_uses() {
         let first = "const a = 1;\nfunction b() { return new late.C(a, texts); }\n";
-        let halves = joined(first, "class C { constructor(d) { this.d = d + a + texts.e; } }\nclass D extends C {}\n").unwrap();
+        let halves =
+            joined(first, "class C { constructor(d) { this.d = d + a + texts.e; } }\nclass D extends C {}\n").unwrap();
         assert!(halves.first.ends_with("function handedOver(){return{a,texts};}\n"), "{}", halves.first);
         assert!(halves.later.starts_with("function later(first){\nconst{a,texts}=first;\n"), "{}", halves.later);
         assert!(halves.later.ends_with("return{C};\n}\n"), "{}", halves.later);

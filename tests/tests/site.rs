@@ -39,7 +39,15 @@ fn the_folder_and_the_one_file_are_complete() {
     for name in ["index.html", "check.html", "verification.html", "sources.html", one_file::NAME] {
         assert!(!text(name).is_empty(), "{name}");
     }
-    for name in [folder::SCRIPT, folder::TEXTS, folder::LATER, folder::STYLE, folder::FONT, "steadfoot.js", "math-font-licence.txt"] {
+    for name in [
+        folder::SCRIPT,
+        folder::TEXTS,
+        folder::LATER,
+        folder::STYLE,
+        folder::FONT,
+        "steadfoot.js",
+        "math-font-licence.txt",
+    ] {
         assert!(site().dist.get(name).is_some_and(|content| !content.is_empty()), "{name}");
     }
 }

@@ -18,7 +18,8 @@ pub fn tables_of(text: &str) -> anyhow::Result<BTreeSet<usize>> {
     let mut tables = BTreeSet::new();
     take(&serde_json::to_value(&report)?, &mut tables);
     // Every required check of the example may come to govern some direction of the rose when a number is turned.
-    let checks = report.checks.iter().filter(|check| check.role == Role::Required).filter_map(|check| check.at.as_ref());
+    let checks =
+        report.checks.iter().filter(|check| check.role == Role::Required).filter_map(|check| check.at.as_ref());
     for at in report.rose.iter().map(|point| &point.at).chain(checks) {
         take(&serde_json::to_value(project::working_told(&project, at))?, &mut tables);
     }
@@ -33,7 +34,14 @@ fn take(told: &Value, tables: &mut BTreeSet<usize>) {
                 let code = value.as_u64().filter(|_| ["id", "name", "reason"].contains(&key.as_str()));
                 tables.extend(code.map(|code| code as usize / 256));
                 if key == "absent" {
-                    tables.extend(value.as_array().into_iter().flatten().filter_map(Value::as_u64).map(|code| code as usize / 256));
+                    tables.extend(
+                        value
+                            .as_array()
+                            .into_iter()
+                            .flatten()
+                            .filter_map(Value::as_u64)
+                            .map(|code| code as usize / 256),
+                    );
                 }
                 take(value, tables);
             }

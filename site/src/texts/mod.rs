@@ -23,7 +23,8 @@ pub struct Tables {
 /// Everything that the page finds in `texts`.
 pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
     let demos = demos(demo_configs)?;
-    let shown = demos.iter().find(|demo| demo["file"] == landing::DEMO).context("the landing page's example is missing")?;
+    let shown =
+        demos.iter().find(|demo| demo["file"] == landing::DEMO).context("the landing page's example is missing")?;
     let wanted = landing::tables_of(shown["text"].as_str().unwrap_or_default())?;
     let is_first = |table: usize| wanted.contains(&table);
     let words = rows::words(is_first);
