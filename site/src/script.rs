@@ -44,7 +44,7 @@ pub fn of_page(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
 /// The script of the later part; it stands before the page's script, or is fetched by it.
 pub fn of_later(engine: &Engine, parts: &Parts, texts: &Value) -> anyhow::Result<String> {
     let code = later_code(parts)?;
-    let engine = if engine.later.is_empty() { String::new() } else { packed(&engine.later)? };
+    let engine = packed(&engine.later)?;
     let texts = packed(texts.to_string().as_bytes())?;
     let part = format!("globalThis.steadfootLater={{engine:\"{engine}\",texts:\"{texts}\",code:later}};");
     Ok(format!("(function(){{\n\"use strict\";\n{code}{part}\n}})();\n"))

@@ -1,8 +1,14 @@
 //! The engine built for the browser: the WebAssembly module and the script that talks to it.
 
+pub mod cut;
+pub mod later;
+mod plan;
+pub mod references;
+
 use std::{
     env,
     ffi::OsString,
+    fs,
     path::{Path, PathBuf},
     process::Command,
 };
@@ -11,6 +17,7 @@ use anyhow::{Context, bail, ensure};
 use wasm_bindgen_cli_support::Bindgen;
 
 use crate::workspace::Workspace;
+use references::References;
 
 const TARGET: &str = "wasm32-unknown-unknown";
 
@@ -23,7 +30,7 @@ pub struct Engine {
     pub glue: String,
     /// The WebAssembly module: the part that the landing page needs.
     pub wasm: Vec<u8>,
-    /// The rest of it, a module that takes the first one's exports; empty where the first one is the whole engine.
+    /// The rest of it, a module that takes the first one's exports.
     pub later: Vec<u8>,
 }
 
@@ -83,6 +90,8 @@ fn flags(workspace: &Workspace) -> OsString {
     flags.push("\u{1f}-Ctarget-feature=+simd128");
     // Without this the stack takes a megabyte, and the address of every constant a byte more.
     flags.push("\u{1f}-Clink-arg=-zstack-size=524288");
+    // The later part of the engine is cut off by what the linker knows of who refers to what.
+    flags.push("\u{1f}-Clink-arg=--emit-relocs");
     if let Some(home) = cargo_home() {
         flags.push("\u{1f}--remap-path-prefix=");
         flags.push(home);
@@ -99,17 +108,20 @@ fn cargo_home() -> Option<OsString> {
 }
 
 fn bind(compiled: &Path) -> anyhow::Result<Engine> {
+    let references = References::read(&fs::read(compiled)?)?;
     let mut output = Bindgen::new()
         .input_path(compiled)
         .no_modules(true)?
         .no_modules_global(GLOBAL)?
         .omit_default_module_path(true)
-        .remove_name_section(true)
+        .demangle(false)
+        .remove_name_section(false)
         .remove_producers_section(true)
         .typescript(false)
         .generate_output()
         .with_context(|| format!("the bindings of {} could not be made", compiled.display()))?;
     let glue = output.js().to_string();
     ensure!(!glue.contains("</script"), "the binding script contains </script and cannot stand inside a page");
-    Ok(Engine { glue, wasm: output.wasm_mut().emit_wasm(), later: Vec::new() })
+    let cut = cut::cut(&output.wasm_mut().emit_wasm(), &references, later::is_later)?;
+    Ok(Engine { glue, wasm: cut.first, later: cut.later })
 }

@@ -1,0 +1,72 @@
+//! What of the engine travels later: everything that the landing page does without.
+
+/// Paths of modules and names of exports. Whatever only they call goes with them.
+const LATER: &[&str] = &[
+    "steadfoot::checks::floor",
+    "steadfoot::checks::lifting",
+    "steadfoot::explore::",
+    "steadfoot::frame",
+    "steadfoot::hall",
+    "steadfoot::input::difference",
+    "steadfoot::motion",
+    "steadfoot::rules::",
+    "steadfoot::shake_table",
+    "steadfoot::study",
+    "steadfoot_wasm::",
+];
+
+/// What lies under these paths and yet comes first.
+const FIRST: &[&str] = &[
+    "steadfoot::explore::Limits",
+    "steadfoot::explore::limit::",
+    "steadfoot::explore::limits",
+    "steadfoot::explore::scaled",
+    "steadfoot::rules::aci_318_19",
+    "steadfoot::rules::anchor",
+    "steadfoot::rules::asce_7::",
+    "steadfoot::rules::asce_7_16",
+    "steadfoot::rules::attachment",
+    "steadfoot::rules::bolts",
+    "steadfoot::rules::component_row",
+    "steadfoot::rules::demand",
+    "steadfoot::rules::site_class",
+    "steadfoot_wasm::place",
+    "steadfoot_wasm::plain",
+];
+
+/// Names of exports that travel later.
+const EXPORTS: &[&str] = &[
+    "approval_read",
+    "approval_write",
+    "begin_open",
+    "begin_study",
+    "compare",
+    "csv_line",
+    "hall",
+    "knobs",
+    "map_drawing",
+    "map_edits",
+    "map_places",
+    "map_portion",
+    "open_check",
+    "patterned",
+    "pressure_check",
+    "rocking_check",
+    "rocking_path",
+    "search_check",
+    "study",
+];
+
+/// Classes whose methods travel later.
+const CLASSES: &[&str] = &["hallreader_", "hallrows_", "openwork_", "studywork_"];
+
+/// Whether the function of this path travels later.
+pub fn is_later(path: &str) -> bool {
+    let path = path.trim_start_matches(['<', '&', ' ']);
+    let is_under = |paths: &[&str]| paths.iter().any(|known| path.starts_with(known));
+    // The binding tool wraps an export in a function of the same name with a word behind it.
+    let name = path.split(' ').next().unwrap_or_default();
+    (is_under(LATER) && !is_under(FIRST))
+        || EXPORTS.contains(&name)
+        || CLASSES.iter().any(|class| name.starts_with(class))
+}
