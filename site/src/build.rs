@@ -21,8 +21,8 @@ use crate::{
 pub struct Site {
     pub dist: Dist,
     pub sizes: Sizes,
-    /// The engine as the page holds it.
-    pub wasm: Vec<u8>,
+    /// The engine's modules, the first and the later one.
+    pub wasm: [Vec<u8>; 2],
 }
 
 /// Makes the site and writes it.
@@ -57,7 +57,7 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     dist.put("math-font-licence.txt", product.font.licence.as_str());
     look_for_undrawn(&dist, &tables)?;
     let sizes = Sizes::of(&dist, &engine, &product)?;
-    Ok(Site { dist, sizes, wasm: engine.wasm })
+    Ok(Site { dist, sizes, wasm: [engine.wasm, engine.later] })
 }
 
 /// Formulas stand in the pages, and the engine's in the text tables.

@@ -4,7 +4,7 @@
 //! interpreter's fuel, which is comparable only for one version of it; that version is pinned in `Cargo.toml`.
 
 use steadfoot_site::{build, workspace::Workspace};
-use wasmi::{Config, Engine, ExternType, Func, Linker, Module, Store, Val};
+use steadfoot_tests::engine_opened::Opened;
 
 /// Counted with rustc 1.95.0 and wasmi 2.0.0. A change that moves it says why in its own commit.
 ///
@@ -21,60 +21,15 @@ const PRESSURE_INSTRUCTIONS: u64 = 6_940_913;
 /// How far above the last count a change may go before the gate closes.
 const ALLOWANCE: f64 = 1.05;
 
-/// A module that is ready to be asked, with all the fuel that it may burn.
-struct Opened {
-    store: Store<()>,
-    function: Func,
-}
-
-const TANK: u64 = 1 << 50;
-
-impl Opened {
-    fn new(wasm: &[u8], export: &str) -> Opened {
-        let mut config = Config::default();
-        // Translation happens first, so that it is not counted.
-        config.consume_fuel(true).compilation_mode(wasmi::CompilationMode::Eager);
-        let engine = Engine::new(&config);
-        let module = Module::new(&engine, wasm).expect("the module is valid");
-        let mut store = Store::new(&engine, ());
-        let mut linker = Linker::new(&engine);
-        for import in module.imports() {
-            let ExternType::Func(kind) = import.ty() else {
-                panic!("an import that is no function: {}", import.name())
-            };
-            let name = import.name().to_string();
-            // The page's own functions are not here; an export without any JavaScript value needs none of them.
-            let absent = Func::new(&mut store, kind.clone(), move |_, _, _| {
-                Err(wasmi::Error::new(format!("{name} was called")))
-            });
-            linker.define(import.module(), import.name(), absent).expect("each import stands once");
-        }
-        store.set_fuel(TANK).expect("fuel is on");
-        let instance = linker.instantiate_and_start(&mut store, &module).expect("the module starts");
-        let function = instance.get_func(&store, export).unwrap_or_else(|| panic!("the module exports no {export}"));
-        Opened { store, function }
-    }
-
-    /// What one call returns, and the instructions that it took.
-    fn call(&mut self) -> (u32, u64) {
-        let mut result = [Val::I32(0)];
-        let before = self.store.get_fuel().expect("fuel is on");
-        self.function.call(&mut self.store, &[], &mut result).unwrap_or_else(|error| panic!("{error}"));
-        let after = self.store.get_fuel().expect("fuel is on");
-        let Val::I32(value) = result[0] else { panic!("it returns no whole number") };
-        (value.cast_unsigned(), before - after)
-    }
-}
-
 /// What an export without parameters returns, and the instructions that it took.
-fn counted(wasm: &[u8], export: &str) -> (u32, u64) {
-    let mut opened = Opened::new(wasm, export);
+fn counted(modules: &[Vec<u8>], export: &str) -> (u32, u64) {
+    let mut opened = Opened::new(modules, export);
     // The first call may set up what later calls use again; the second is what a reader feels.
     opened.call();
     opened.call()
 }
 
-fn shipped() -> Vec<u8> {
+fn shipped() -> [Vec<u8>; 2] {
     let workspace = Workspace::here().expect("the repository is where the builder was compiled");
     build::make(&workspace).expect("the site is made").wasm
 }
@@ -92,12 +47,12 @@ fn instructions_are_counted_and_the_count_repeats() {
         bytes.extend(body);
         bytes
     };
-    let (value, ten) = counted(&module(10), "f");
+    let (value, ten) = counted(&[module(10)], "f");
     assert_eq!(value, 10);
-    assert_eq!(counted(&module(10), "f"), (10, ten));
-    let (value, twenty) = counted(&module(20), "f");
+    assert_eq!(counted(&[module(10)], "f"), (10, ten));
+    let (value, twenty) = counted(&[module(20)], "f");
     assert_eq!(value, 20);
-    let (_, thirty) = counted(&module(30), "f");
+    let (_, thirty) = counted(&[module(30)], "f");
     assert_eq!(thirty - twenty, twenty - ten, "ten more turns cost the same each time");
     assert!(twenty > ten);
 }
