@@ -18,6 +18,14 @@ export function engine() {
   return globalThis.steadfoot.openEngine();
 }
 
+/** The exports of the first part alone, as the landing page opens it; a function that is not in it stops the call. */
+export async function firstAlone() {
+  const page = vm.createContext({ atob, Blob, console, DecompressionStream, Response, TextDecoder, TextEncoder, Uint8Array, WebAssembly });
+  for (const name of ['texts.js', 'page.js']) vm.runInContext(readFileSync(join(SITE, name), 'utf8'), page, { filename: name });
+  await page.steadfoot.started.catch(() => {});
+  return page.steadfoot.openEngine();
+}
+
 /** All text tables of the page. */
 export function texts() {
   return globalThis.steadfoot.texts;

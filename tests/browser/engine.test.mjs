@@ -1,13 +1,40 @@
 // The engine that the page carries, run in node and in both browsers.
 import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { after, test } from 'node:test';
 import { closeBrowsers } from './browsers.mjs';
-import { engine, texts } from './engine.mjs';
+import { engine, firstAlone, texts } from './engine.mjs';
+import { ROOT } from './native.mjs';
 import { bothBrowsers, everywhere, inWords, until, visit } from './visit.mjs';
+
+const DEMOS = join(ROOT, 'demo-configs');
 
 after(closeBrowsers);
 
 test('the engine and the texts name one version', () => assert.equal(engine().version(), texts().engine));
+
+test('the first part alone answers as the whole engine does, or stops', async () => {
+  const whole = engine();
+  const stopped = [];
+  for (const file of readdirSync(DEMOS).filter((name) => /^\d\d-.*\.json$/.test(name))) {
+    const text = readFileSync(join(DEMOS, file), 'utf8');
+    const first = await firstAlone();
+    try {
+      const told = JSON.stringify(first.assess(text, 'si'));
+      assert.equal(told, JSON.stringify(whole.assess(text, 'si')), file);
+      for (const which of ['plan', 'elevation', 'rose']) {
+        assert.equal(JSON.stringify(first.drawings(text, 'si', 'null', 500, which)), JSON.stringify(whole.drawings(text, 'si', 'null', 500, which)), file);
+      }
+      assert.equal(JSON.stringify(first.limits(text)), JSON.stringify(whole.limits(text)), file);
+    } catch (error) {
+      if (error.name !== 'RuntimeError') throw error;
+      stopped.push(file);
+    }
+  }
+  assert.ok(stopped.includes('13-partial-factors.json'), 'another rule is not in the first part');
+  assert.ok(!stopped.some((file) => /^0[1-5]/.test(file)), `${stopped}: the first part is enough for the cabinets of the landing page's kind`);
+});
 
 for (const where of everywhere) {
   test(`the page's engine answers ${inWords(where)}`, () => visit({ ...where, page: 'check.html' }, async ({ page }) => {
