@@ -9,6 +9,7 @@ use crate::{
     formula::Typesetter,
     guide::Guide,
     one_file,
+    pack::Packer,
     parts::{LIST, Parts},
     product::Product,
     script,
@@ -41,12 +42,13 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     }
     let engine = engine::build(workspace)?;
     let tables = texts::all(&workspace.demo_configs())?;
+    let packer = Packer::new(&workspace.kept());
     let product = Product {
         typesetter: Typesetter::new()?,
         texts: script::of_texts(&tables.first),
-        later: script::of_later(&engine, &parts, &tables.later)?,
-        script: script::of_page(&engine, &parts)?,
-        one_file_script: script::of_one_file(&engine, &parts, &tables)?,
+        later: script::of_later(&engine, &parts, &tables.later, &packer)?,
+        script: script::of_page(&engine, &parts, &packer)?,
+        one_file_script: script::of_one_file(&engine, &parts, &tables, &packer)?,
         parts,
         font: MathFont::kept_or_cut(&workspace.kept())?,
     };

@@ -18,6 +18,7 @@ pub mod link;
 pub mod markdown;
 pub mod notice;
 pub mod one_file;
+pub mod pack;
 pub mod parts;
 pub mod policy;
 pub mod product;

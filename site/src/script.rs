@@ -4,15 +4,12 @@
 //! bytes packed and as base64 text. The landing page loads the first part only; what it has not, it fetches when it is
 //! wanted. Chapters load both, and the one file and the one script for other sites hold both.
 
-use std::io::Write;
-
-use base64::{Engine as _, engine::general_purpose::STANDARD};
-use flate2::{Compression, write::DeflateEncoder};
 use serde_json::Value;
 
 use crate::{
     engine::{self, Engine},
     halves,
+    pack::Packer,
     parts::Parts,
     shorten, squeeze,
     texts::Tables,
@@ -29,8 +26,8 @@ pub fn of_texts(texts: &Value) -> String {
 }
 
 /// The script that runs the page: expects the text tables to be there, does nothing the second time.
-pub fn of_page(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
-    let packed_engine = packed(&engine.wasm)?;
+pub fn of_page(engine: &Engine, parts: &Parts, packer: &Packer) -> anyhow::Result<String> {
+    let packed_engine = packer.packed("engine", &engine.wasm)?;
     let start = format!(
         "const texts=globalThis.steadfootTexts;\n\
          if(!texts)throw new Error(\"the text tables are missing\");\n\
@@ -42,19 +39,19 @@ pub fn of_page(engine: &Engine, parts: &Parts) -> anyhow::Result<String> {
 }
 
 /// The script of the later part; it stands before the page's script, or is fetched by it.
-pub fn of_later(engine: &Engine, parts: &Parts, texts: &Value) -> anyhow::Result<String> {
+pub fn of_later(engine: &Engine, parts: &Parts, texts: &Value, packer: &Packer) -> anyhow::Result<String> {
     let code = later_code(parts)?;
-    let engine = packed(&engine.later)?;
-    let texts = packed(texts.to_string().as_bytes())?;
+    let engine = packer.packed("later-engine", &engine.later)?;
+    let texts = packer.packed("later-texts", texts.to_string().as_bytes())?;
     let part = format!("globalThis.steadfootLater={{engine:\"{engine}\",texts:\"{texts}\",code:later}};");
     Ok(format!("(function(){{\n\"use strict\";\n{code}{part}\n}})();\n"))
 }
 
 /// Everything in one, for the page that is one file.
-pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Tables) -> anyhow::Result<String> {
-    let packed_texts = packed(texts.first.to_string().as_bytes())?;
-    let packed_engine = packed(&engine.wasm)?;
-    let later = of_later(engine, parts, &texts.later)?;
+pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Tables, packer: &Packer) -> anyhow::Result<String> {
+    let packed_texts = packer.packed("texts", texts.first.to_string().as_bytes())?;
+    let packed_engine = packer.packed("engine", &engine.wasm)?;
+    let later = of_later(engine, parts, &texts.later, packer)?;
     let start = format!(
         "const packedTexts=\"{packed_texts}\";\n\
          const packedEngine=\"{packed_engine}\";\n\
@@ -91,12 +88,6 @@ fn later_source(parts: &Parts) -> anyhow::Result<String> {
 /// Included twice, the code runs once.
 fn once(code: &str, start: &str) -> String {
     format!("(function(){{\n\"use strict\";\nif(globalThis.steadfoot)return;\n{code}{start}}})();\n")
-}
-
-fn packed(bytes: &[u8]) -> anyhow::Result<String> {
-    let mut encoder = DeflateEncoder::new(Vec::new(), Compression::best());
-    encoder.write_all(bytes)?;
-    Ok(STANDARD.encode(encoder.finish()?))
 }
 
 #[cfg(test)]

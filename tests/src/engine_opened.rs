@@ -62,8 +62,7 @@ fn open_first(store: &mut Store<()>, module: &Module) -> Instance {
     for import in module.imports() {
         let ExternType::Func(kind) = import.ty() else { panic!("an import that is no function: {}", import.name()) };
         let name = import.name().to_string();
-        let absent =
-            Func::new(&mut *store, kind.clone(), move |_, _, _| Err(Error::new(format!("{name} was called"))));
+        let absent = Func::new(&mut *store, kind.clone(), move |_, _, _| Err(Error::new(format!("{name} was called"))));
         linker.define(import.module(), import.name(), absent).expect("each import stands once");
     }
     linker.instantiate_and_start(store, module).expect("the module starts")

@@ -4,7 +4,7 @@ use std::collections::HashMap;
 
 use steadfoot_site::engine::{
     cut::{Cut, cut},
-    references::{Datum, Referred, References},
+    references::{Datum, References, Referred},
 };
 use steadfoot_tests::engine_opened::Opened;
 
