@@ -312,7 +312,8 @@ mod tests {
     #[test]
     fn the_page_knows_the_same_kinds_by_the_same_titles() {
         // The one that the landing page shows is described apart from the others, which come later.
-        let landing = include_str!("../../page/worksheet.js").lines().find(|line| line.contains("const LANDING_KIND = {"));
+        let landing =
+            include_str!("../../page/worksheet.js").lines().find(|line| line.contains("const LANDING_KIND = {"));
         let landing = landing.unwrap().replace("const LANDING_KIND = {", "landing: {");
         let page = include_str!("../../page/worksheet_kinds.js");
         let table = page.split("const WORKSHEET_KINDS = {").nth(1).unwrap().split("\n};").next().unwrap();
