@@ -108,6 +108,9 @@ fn reading(name: &str) -> (&'static str, &'static str) {
         "tension_second_kn" => ("Second largest pull", "kN"),
         "compression_max_kn" => ("Largest force of a foot", "kN"),
         "tension_max_n" => ("Largest pull", "N"),
+        "pivot_far_n" => ("Pull of the far bolt, about the edge", "N"),
+        "twist_nm" => ("Twist about the centroid", "N·m"),
+        "shear_max_kn" => ("Largest shear of a bolt", "kN"),
         _ => ("Result", ""),
     }
 }
