@@ -31,7 +31,7 @@ impl FreeEdge {
         let near_mm = radius_mm + number::sqrt(area_mm2 / core::f64::consts::PI);
         let mut only = None;
         for leg in 0..site.legs.len() {
-            for (side, from_edge_mm) in site.from_edges_mm(leg).into_iter().enumerate() {
+            for (side, from_edge_mm) in site.inwards_mm(leg).into_iter().enumerate() {
                 let Leg { half, to_edges_mm, .. } = &site.legs[leg];
                 let to_middle_mm = to_edges_mm[side] + if side < 2 { half.x_mm } else { half.y_mm };
                 if to_middle_mm >= near_mm {
@@ -47,11 +47,11 @@ impl FreeEdge {
         let side = only?;
         let plate = PlateOnSprings { radius_mm, poisson: ground.poisson, thickness_mm: ground.thickness_mm };
         let of_leg = |leg: usize| {
-            let from_edge_mm = site.from_edges_mm(leg)[side];
+            let from_edge_mm = site.inwards_mm(leg)[side];
             let mut row = alloc::vec![None; site.legs.len()];
             for (other, away_mm) in site.within(leg, FELT_BESIDE_EDGE * radius_mm) {
                 // A leg whose middle is off the slab is not beside its edge.
-                if from_edge_mm > 0.0 && site.from_edges_mm(other)[side] > 0.0 {
+                if from_edge_mm > 0.0 && site.inwards_mm(other)[side] > 0.0 {
                     row[other] = Some(plate.beside_edge(from_edge_mm, along(side, away_mm)));
                 }
             }

@@ -122,7 +122,7 @@ impl<'a> FloorSite<'a> {
     }
 
     /// From the middle of a leg to the edges of the slab, whatever openings there are: left, right, front, rear.
-    pub(super) fn from_edges_mm(&self, leg: usize) -> [f64; 4] {
+    pub(super) fn inwards_mm(&self, leg: usize) -> [f64; 4] {
         let (Point { x_mm, y_mm }, outline) = (self.legs[leg].at, &self.slab.outline);
         [x_mm - outline.left_mm, outline.right_mm - x_mm, y_mm - outline.front_mm, outline.rear_mm - y_mm]
     }
