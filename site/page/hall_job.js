@@ -13,7 +13,7 @@ const hallWork = (engine) => {
       if (kept !== null) kept.rows.free();
       kept = { hall, head, rows: engine.HallRows.begin(hall, head) };
     }
-    return records.map(({ number, line, text, mark, place }) => kept.rows.row(number, line, text, mark, place));
+    return records.map(({ number, line, text, mark, place, allowed }) => kept.rows.row(number, line, text, mark, place, allowed));
   };
 };
 

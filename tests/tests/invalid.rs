@@ -80,6 +80,7 @@ fn every_problem_of_a_file_is_shown_by_an_invalid_file() {
     shown.extend([Problem::UnevenSteps, Problem::UnlikelyPeak]);
     // And these are of schedules of a hall.
     shown.extend([Problem::LooseQuote, Problem::MixedUnits, Problem::TwoReadings, Problem::NotAUnit]);
+    shown.extend([Problem::Overlaps, Problem::OutsideHall, Problem::NarrowsAisle]);
     for path in invalid_files() {
         shown.extend(faults(&fs::read(&path).expect("the file can be read")).iter().map(|fault| fault.problem));
     }

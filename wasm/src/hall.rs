@@ -1,8 +1,9 @@
 //! A hall full for the page: rows out of a schedule here, what comes of them in workers.
 
 use serde::Serialize;
-use steadfoot::hall::{self, Hall, Head, Record, Row, Schedule};
-use steadfoot::input::{Fault, Problem};
+use steadfoot::hall::{self, Hall, HallPlan, Head, Record, Row, Schedule};
+use steadfoot::input::Fault;
+use steadfoot::input::fault::PROBLEMS;
 use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
 
 use crate::{FaultTold, plain, told};
@@ -15,8 +16,8 @@ enum HallTold<'h> {
     Faults(Vec<FaultTold>),
 }
 
-/// A row of the schedule. `refused` is what came of it where it cannot be read as a row at all; `mark` goes with it to
-/// whoever assesses it, and so does the place that is meant.
+/// A row of the schedule. `refused` is what came of it where it cannot be read as a row at all; what else follows from the
+/// rows above it goes with it to whoever assesses it: `mark` is the place of the problem, from 1, or 0 for none.
 #[derive(Serialize)]
 struct RecordTold {
     number: u32,
@@ -24,6 +25,7 @@ struct RecordTold {
     text: String,
     mark: u8,
     place: String,
+    allowed: String,
     refused: Option<RowTold>,
 }
 
@@ -36,15 +38,12 @@ struct RowTold {
     written: [String; 2],
 }
 
-/// The mark of a record whose place was met before, and of one beyond the places that are remembered.
-const REPEATED: u8 = 1;
-const BEYOND: u8 = 2;
-
 /// Reads the pieces of a schedule.
 #[wasm_bindgen]
 pub struct HallReader {
     hall: Hall,
     schedule: Schedule,
+    plan: HallPlan,
     faults: Vec<Fault>,
 }
 
@@ -63,7 +62,8 @@ pub fn hall(text: &str) -> JsValue {
 impl HallReader {
     /// Begins a schedule for a hall file without faults; none with them.
     pub fn begin(hall: &str) -> Option<HallReader> {
-        Hall::read(hall).ok().map(|hall| HallReader { hall, schedule: Schedule::new(), faults: Vec::new() })
+        let hall = Hall::read(hall).ok()?;
+        Some(HallReader { hall, schedule: Schedule::new(), plan: HallPlan::new(), faults: Vec::new() })
     }
 
     /// Takes the next piece of the schedule.
@@ -110,17 +110,21 @@ impl HallReader {
         self.hall.project_text(self.schedule.head()?, &Record { number, line, text, fault: None })
     }
 
-    fn told(&self, record: Record) -> RecordTold {
+    fn told(&mut self, mut record: Record) -> RecordTold {
+        if let Some(head) = self.schedule.head() {
+            self.plan.stand(&self.hall, head, &mut record);
+        }
         let (mark, is_refused) = match &record.fault {
             None => (0, false),
             Some(fault) if fault.path.is_empty() => (0, true),
-            Some(fault) if fault.problem == Problem::DuplicateName => (REPEATED, false),
-            Some(_) => (BEYOND, false),
+            Some(fault) => (fault.problem as u8 + 1, false),
         };
-        let place = record.fault.as_ref().map_or(String::new(), |fault| fault.given.clone());
+        let of_fault =
+            |text: fn(&Fault) -> &String| record.fault.as_ref().map_or(String::new(), |fault| text(fault).clone());
+        let (place, allowed) = (of_fault(|fault| &fault.given), of_fault(|fault| &fault.allowed));
         let head = self.schedule.head().filter(|_| is_refused);
         let refused = head.map(|head| row_told(head, self.hall.row(head, &record)));
-        RecordTold { number: record.number, line: record.line, text: record.text, mark, place, refused }
+        RecordTold { number: record.number, line: record.line, text: record.text, mark, place, allowed, refused }
     }
 }
 
@@ -139,9 +143,9 @@ impl HallRows {
     }
 
     /// What comes of one row.
-    pub fn row(&self, number: u32, line: u32, text: String, mark: u8, place: &str) -> JsValue {
-        let problem = if mark == REPEATED { Problem::DuplicateName } else { Problem::TooMany };
-        let fault = (mark > 0).then(|| Record::fault_of_place(line, place, problem));
+    pub fn row(&self, number: u32, line: u32, text: String, mark: u8, place: &str, allowed: &str) -> JsValue {
+        let problem = usize::from(mark).checked_sub(1).and_then(|problem| PROBLEMS.get(problem));
+        let fault = problem.map(|&problem| Record::fault_of_place(line, place, problem, allowed));
         let record = Record { number, line, text, fault };
         plain(&row_told(&self.head, self.hall.row(&self.head, &record)))
     }

@@ -9,7 +9,7 @@ use std::process::ExitCode;
 use std::sync::mpsc::{Receiver, SyncSender, sync_channel};
 
 use serde_json::json;
-use steadfoot::hall::{Hall, Head, Record, Row, RowWords, Schedule, result_head, result_line};
+use steadfoot::hall::{Hall, HallPlan, Head, Record, Row, RowWords, Schedule, result_head, result_line};
 use steadfoot::input::Fault;
 use steadfoot::report::cautions::CAUTIONS;
 use steadfoot::report::text_tables::text_of_code;
@@ -64,7 +64,8 @@ fn run(wish: &Wish) -> Result<bool, Trouble> {
         "-" => Box::new(std::io::stdin()),
         file => Box::new(std::fs::File::open(file).map_err(|error| Trouble::Io(format!("{file}: {error}")))?),
     };
-    let mut reading = Reading { schedule: Schedule::new(), source: &mut *source, name: wish.schedule };
+    let (schedule, plan) = (Schedule::new(), HallPlan::new());
+    let mut reading = Reading { hall: &hall, schedule, plan, source: &mut *source, name: wish.schedule };
     // The first rows come before the workers start, since they need the head.
     let first = reading.batch()?;
     let Some(head) = reading.schedule.head().cloned() else { return Ok(true) };
@@ -129,7 +130,9 @@ fn work(batches: &Receiver<Batch>, results: &SyncSender<Told>, told: impl Fn(&Re
 
 /// Rows out of a file, piece by piece.
 struct Reading<'r> {
+    hall: &'r Hall,
     schedule: Schedule,
+    plan: HallPlan,
     source: &'r mut (dyn Read + Send),
     name: &'r str,
 }
@@ -141,7 +144,10 @@ impl Reading<'_> {
         let mut piece = vec![0; PIECE_BYTES];
         while batch.len() < BATCH_ROWS {
             let record = self.schedule.record().map_err(|faults| Trouble::Faults(self.name.into(), faults))?;
-            if let Some(record) = record {
+            if let Some(mut record) = record {
+                if let Some(head) = self.schedule.head() {
+                    self.plan.stand(self.hall, head, &mut record);
+                }
                 batch.push(record);
                 continue;
             }

@@ -4,17 +4,21 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::tree::Tree;
+use crate::calc::Kind;
 use crate::input::text::{self, Json};
-use crate::input::{Fault, LimitUnits, Problem, Reader, Spot};
+use crate::input::{Fault, LimitUnits, Problem, Range, Reader, Spot};
 use crate::project;
 
 /// What the file says it is.
 pub const FORMAT_NAME: &str = "steadfoot hall 1";
 
 /// The keys of the file, in the order in which the schema tells them.
-pub const KEYS: [&str; 8] = ["format", "title", "base", "types", "floors", "storeys", "load_outs", "outline_mm"];
+pub const KEYS: [&str; 9] =
+    ["format", "title", "base", "types", "floors", "storeys", "load_outs", "outline_mm", "aisle_mm"];
 /// Most corners of an outline.
 const CORNERS_MAX: usize = 200;
+/// Narrowest and widest aisle.
+const AISLE_LIMITS_MM: [f64; 2] = [1.0, 20_000.0];
 /// Furthest coordinate of a hall.
 pub(super) const FURTHEST_MM: f64 = 10_000_000.0;
 
@@ -25,6 +29,8 @@ pub struct Hall {
     pub title: String,
     /// The corners of the room, for the plan; may be none.
     pub outline_mm: Vec<[f64; 2]>,
+    /// How deep the clear way in front of every cabinet is.
+    pub aisle_mm: Option<f64>,
     pub(super) base: Tree,
     pub(super) types: Named,
     pub(super) floors: Named,
@@ -86,6 +92,7 @@ impl Hall {
         Hall {
             title: String::new(),
             outline_mm: Vec::new(),
+            aisle_mm: None,
             base: Tree::empty(),
             types: Vec::new(),
             floors: Vec::new(),
@@ -128,6 +135,10 @@ fn of_keys<'t>(reader: &mut Reader<'t>, spot: &Spot<'t>) -> Hall {
     }
     if hall.types.is_empty() && reader.count() == 0 {
         reader.missing(spot, "types", "an object of project files, or parts of them, by their names");
+    }
+    if let Some(aisle) = spot.member("aisle_mm") {
+        let [min, max] = AISLE_LIMITS_MM;
+        hall.aisle_mm = reader.plain_number(&aisle, Range { kind: Kind::Length, min, max });
     }
     for corner in reader.list(spot, "outline_mm", CORNERS_MAX) {
         match &corner.node.json {

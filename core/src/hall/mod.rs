@@ -9,6 +9,7 @@
 //! What is wrong with a row is told of that row, with its text, and the rows that follow are read on.
 
 mod aboard;
+mod base;
 mod cells;
 mod column;
 mod draft;
@@ -16,6 +17,7 @@ mod file;
 mod measure;
 mod path;
 mod places;
+mod plan;
 mod row;
 mod schedule;
 mod shape;
@@ -26,6 +28,7 @@ pub use cells::cells;
 pub use column::{Column, Head, Separator};
 pub use file::{FORMAT_NAME, Hall};
 pub use places::PLACES_MAX;
+pub use plan::HallPlan;
 pub use row::{Row, RowOutcome, Standing};
 pub use schedule::{RECORD_BYTES_MAX, Record, Schedule};
 pub use written::{RowWords, cell, line, result_head, result_line, result_parts};

@@ -28,9 +28,8 @@ pub struct Record {
 }
 
 impl Record {
-    /// The fault of a row whose place cannot be told from others: it stands twice, or there are too many of them.
-    pub fn fault_of_place(line: u32, place: &str, problem: Problem) -> Fault {
-        let allowed = if problem == Problem::TooMany { "at most 1 000 000 places" } else { "" };
+    /// A fault of a row that follows from the rows above it: its place stands twice, or cannot be where it is.
+    pub fn fault_of_place(line: u32, place: &str, problem: Problem, allowed: &str) -> Fault {
         of_cell(line, "place", place, (problem, allowed))
     }
 }
@@ -189,8 +188,8 @@ impl Schedule {
         }
         match self.places.insert(place) {
             Insert::New => None,
-            Insert::Known => Some(Record::fault_of_place(line, place, Problem::DuplicateName)),
-            Insert::Full => Some(Record::fault_of_place(line, place, Problem::TooMany)),
+            Insert::Known => Some(Record::fault_of_place(line, place, Problem::DuplicateName, "")),
+            Insert::Full => Some(Record::fault_of_place(line, place, Problem::TooMany, "at most 1 000 000 places")),
         }
     }
 

@@ -66,6 +66,9 @@ pub enum Problem {
     MixedUnits,
     TwoReadings,
     NotAUnit,
+    Overlaps,
+    OutsideHall,
+    NarrowsAisle,
 }
 
 impl Fault {
@@ -109,7 +112,7 @@ pub(crate) fn push_whole(text: &mut String, number: usize) {
 }
 
 /// What each problem says, in the order of [`Problem`].
-pub static PROBLEM_TEXTS: [&str; 42] = [
+pub static PROBLEM_TEXTS: [&str; 45] = [
     "this is not JSON",
     "the text is too long",
     "it is nested too deep",
@@ -152,10 +155,13 @@ pub static PROBLEM_TEXTS: [&str; 42] = [
     "the unit is not that of its column",
     "this can be read in two ways",
     "this is no unit of what the column holds",
+    "two cabinets stand in one place",
+    "it stands outside the outline of the hall",
+    "an aisle is not clear",
 ];
 
 /// All problems, in the order of [`PROBLEM_TEXTS`].
-pub static PROBLEMS: [Problem; 42] = [
+pub static PROBLEMS: [Problem; 45] = [
     Problem::NotJson,
     Problem::TooLong,
     Problem::TooDeep,
@@ -198,4 +204,7 @@ pub static PROBLEMS: [Problem; 42] = [
     Problem::MixedUnits,
     Problem::TwoReadings,
     Problem::NotAUnit,
+    Problem::Overlaps,
+    Problem::OutsideHall,
+    Problem::NarrowsAisle,
 ];

@@ -140,7 +140,7 @@ impl<'t> Reader<'t> {
     }
 
     /// A number that is known.
-    pub(super) fn plain_number(&mut self, spot: &Spot, range: Range) -> Option<f64> {
+    pub(crate) fn plain_number(&mut self, spot: &Spot, range: Range) -> Option<f64> {
         let json = match (&spot.node.json, self.set_at(spot.node.from)) {
             (Json::Number(_), Some(set)) => &Json::Number(set),
             (json, _) => json,

@@ -7,7 +7,7 @@ use anyhow::{Context, anyhow, bail};
 use serde_json::{Value, json};
 use steadfoot::calc::Kind;
 use steadfoot::calc::show::Rounding::{Nearest, Up};
-use steadfoot::hall::{Hall, Row, Schedule};
+use steadfoot::hall::{Hall, HallPlan, Row, Schedule};
 use steadfoot::report::outcome::Verdict;
 
 use super::words;
@@ -109,9 +109,10 @@ fn assessed() -> anyhow::Result<Example> {
     let mut schedule = Schedule::new();
     schedule.push(texts[1].as_bytes());
     schedule.finish();
-    let mut rows = Vec::new();
-    while let Some(record) = schedule.record().map_err(told)? {
+    let (mut rows, mut plan) = (Vec::new(), HallPlan::new());
+    while let Some(mut record) = schedule.record().map_err(told)? {
         let head = schedule.head().context("the schedule has no head")?;
+        plan.stand(&hall, head, &mut record);
         rows.push(hall.row(head, &record));
     }
     Ok(Example { hall, texts, rows })
