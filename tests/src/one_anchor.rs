@@ -65,8 +65,8 @@ pub fn reason(changes: Json, check: CheckId) -> &'static str {
     match findings.iter().find(of_check).unwrap().outcome {
         Outcome::Compared { .. } => "",
         Outcome::NotCovered(id) | Outcome::NotNeeded(id) => {
-            let table = ANCHOR_RULE_TEXTS[0].steps.iter().find(|table| table.number == id.table).unwrap();
-            table.rows[id.row as usize].what
+            let table = ANCHOR_RULE_TEXTS[0].steps.iter().find(|table| table.number == id.table()).unwrap();
+            table.rows[id.row()].what
         }
     }
 }

@@ -73,7 +73,7 @@ impl Proof {
         for table in tables {
             assert!(names.insert(table.number, table.name).is_none(), "two tables have the number {}", table.number);
             for (row, text) in table.rows.iter().enumerate() {
-                let id = StepId { table: table.number, row: row as u8 };
+                let id = StepId::of(table.number, row as u8);
                 texts.insert(id, text);
                 if let Shape::Formula(formula) = text.shape {
                     all_numerals
@@ -131,7 +131,7 @@ impl Proof {
 
     fn say(&mut self, step: &Step, text: &StepText, problem: &str) {
         if self.wrong.len() < WRONG_MAX {
-            let table = self.names[&step.id.table];
+            let table = self.names[&step.id.table()];
             self.wrong.insert(format!("{table}: {} (\"{}\"): {problem}", text.symbol, text.what));
         }
     }
@@ -151,7 +151,7 @@ impl Proof {
             let count = self.counts.get(id).copied().unwrap_or(0);
             let line = format!(
                 "{:<14} {:<8} {:<12} {count:>6}  {}",
-                self.names[&id.table],
+                self.names[&id.table()],
                 text.symbol,
                 word(text.shape),
                 text.what
@@ -166,7 +166,7 @@ impl Proof {
                 Shape::Formula(formula) => {
                     account.formula_steps += count;
                     let idle = self.numerals[id].iter().filter(|numeral| !numeral.is_felt && count > 0);
-                    let name = self.names[&id.table];
+                    let name = self.names[&id.table()];
                     account.idle.extend(
                         idle.map(|numeral| format!("{name}: {} in {} = {formula}", numeral.digits, text.symbol)),
                     );

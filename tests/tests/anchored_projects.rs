@@ -211,8 +211,8 @@ fn the_working_of_slots_and_options_proves_itself() {
         for at in assess(&project).checks.iter().filter_map(|check| check.at) {
             let sections = project::working(&project, &at);
             for step in sections.iter().flat_map(|section| &section.steps) {
-                let table = texts.iter().find(|table| table.number == step.id.table).unwrap();
-                symbols.push(format!("{} {}", table.name, table.rows[step.id.row as usize].symbol));
+                let table = texts.iter().find(|table| table.number == step.id.table()).unwrap();
+                symbols.push(format!("{} {}", table.name, table.rows[step.id.row()].symbol));
             }
             proof.take(&sections);
         }

@@ -114,7 +114,7 @@ fn reasons_of_anchor_rules_are_all_used() {
     take(&many, Amplification::Amplified);
     for table in ANCHOR_RULE_TEXTS[0].steps {
         for (row, text) in table.rows.iter().enumerate() {
-            let id = StepId { table: table.number, row: row as u8 };
+            let id = StepId::of(table.number, row as u8);
             let is_said = matches!(text.shape, steadfoot::calc::Shape::Reason);
             assert!(!is_said || used.contains(&id), "nothing ever said: {}", text.what);
         }

@@ -98,7 +98,7 @@ fn every_reason_is_used() {
     let mut unused = Vec::new();
     for table in text().steps {
         for (row, text) in table.rows.iter().enumerate() {
-            let id = StepId { table: table.number, row: row as u8 };
+            let id = StepId::of(table.number, row as u8);
             if text.shape == steadfoot::calc::Shape::Reason && !used.contains(&id) {
                 unused.push(text.what);
             }
@@ -319,8 +319,8 @@ fn resistances_grow_with_embedment_strength_and_edge_distance() {
 #[test]
 fn a_demand_of_another_format_is_refused() {
     assert_eq!(en::RULE.format, steadfoot::load_case::Format::LimitStates);
-    let row = text().steps.iter().find(|table| table.number == en::RULE.other_format.table).unwrap();
-    assert!(row.rows[en::RULE.other_format.row as usize].what.contains("would fit"));
+    let row = text().steps.iter().find(|table| table.number == en::RULE.other_format.table()).unwrap();
+    assert!(row.rows[en::RULE.other_format.row()].what.contains("would fit"));
 }
 
 #[test]

@@ -84,7 +84,7 @@ fn formula_texts_give_what_was_recorded_and_every_row_is_used() {
     }
     proof.close().must_be_clean();
     for (row, step) in text.steps[0].rows.iter().enumerate().filter(|(_, step)| step.shape == Shape::Reason) {
-        let id = StepId { table: text.steps[0].number, row: row as u8 };
+        let id = StepId::of(text.steps[0].number, row as u8);
         assert!(used.contains(&id), "nothing ever said: {}", step.what);
     }
 }

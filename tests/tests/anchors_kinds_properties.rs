@@ -131,8 +131,8 @@ fn an_opening_never_helps() {
         let steps = sheet.sections.iter().flat_map(|section| &section.steps);
         let texts = steadfoot::rules::anchor::ANCHOR_RULE_TEXTS[0].steps;
         let is_reduced = |step: &steadfoot::calc::Step| {
-            let table = texts.iter().find(|table| table.number == step.id.table).unwrap();
-            table.rows[step.id.row as usize].symbol == "h_ef_full"
+            let table = texts.iter().find(|table| table.number == step.id.table()).unwrap();
+            table.rows[step.id.row()].symbol == "h_ef_full"
         };
         if steps.into_iter().any(is_reduced) {
             continue;

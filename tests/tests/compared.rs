@@ -25,7 +25,7 @@ fn read(value: &Value) -> Project {
 
 static USES: LazyLock<BTreeMap<StepId, String>> = LazyLock::new(|| {
     let rows = study::tables().into_iter().flat_map(|table| {
-        let id = |row: usize| StepId { table: table.number, row: row as u8 };
+        let id = |row: usize| StepId::of(table.number, row as u8);
         table.rows.iter().enumerate().map(move |(row, text)| (id(row), text.uses()))
     });
     rows.collect()

@@ -47,7 +47,7 @@ fn each_word_of_a_choice_is_told_by_the_row_of_its_own_label() {
         for _ in 0..INPUTS {
             let values = valid_values(&mut random, rule.fields, rule.faults);
             let (demand, sheet) = told(rule, &values);
-            let names = sheet.sections[0].steps.iter().map(|step| &text.steps.rows[step.id.row as usize]);
+            let names = sheet.sections[0].steps.iter().map(|step| &text.steps.rows[step.id.row()]);
             let Some(row) = names.clone().find(|row| row.symbol == "row") else {
                 // Some methods of a rule do not look at the kind of component.
                 let asks_none = names.clone().all(|row| row.shape == Shape::Reason || !row.what.contains("omponent"));
@@ -275,7 +275,7 @@ fn told(rule: &DemandRule, values: &Values) -> (Result<Demand, StepId>, Sheet) {
 
 fn told_name(rule: &DemandRule, name: StepId) -> &'static str {
     let text = DEMAND_RULE_TEXTS.iter().find(|text| text.id == rule.id).unwrap();
-    text.steps.rows[name.row as usize].what
+    text.steps.rows[name.row()].what
 }
 
 fn place(rule: &DemandRule, key: &str) -> Option<usize> {

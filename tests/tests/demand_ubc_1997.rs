@@ -68,7 +68,7 @@ fn zone_4_needs_a_source_and_a_search_that_reaches_it_without_one_is_told_so() {
     values.set_choice(zone, 4);
     let reason = (rule.demand)(&values, 1.0, &mut Sheet::quiet()).unwrap_err();
     let text = DEMAND_RULE_TEXTS.iter().find(|text| text.id == "ubc-1997").unwrap();
-    assert!(text.steps.rows[reason.row as usize].what.contains("near-source"));
+    assert!(text.steps.rows[reason.row()].what.contains("near-source"));
 }
 
 #[test]

@@ -74,7 +74,7 @@ fn names_and_reasons_of_demand_rules_are_all_used() {
             }
         }
         for (row, step) in text.steps.rows.iter().enumerate() {
-            let id = StepId { table: text.steps.number, row: row as u8 };
+            let id = StepId::of(text.steps.number, row as u8);
             assert!(used.contains(&id), "{}: nothing ever told {}", rule.id, step.what);
         }
     }

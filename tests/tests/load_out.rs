@@ -220,7 +220,7 @@ struct Recorded<'s>(&'s Sheet);
 
 impl Symbols for Recorded<'_> {
     fn values(&self, name: &str) -> Vec<Quantity> {
-        let rows = self.0.sections[0].steps.iter().map(|step| (step.value, &TEXTS.rows[step.id.row as usize]));
+        let rows = self.0.sections[0].steps.iter().map(|step| (step.value, &TEXTS.rows[step.id.row()]));
         rows.filter(|(_, row)| row.symbol == name)
             .map(|(value, row)| Quantity { value, dimension: row.kind.dimension() })
             .collect()
@@ -246,7 +246,7 @@ fn check_working(project: &Project, state: &LoadState) {
     assert_eq!(told, quiet);
     let mut formulas = 0;
     for step in &sheet.sections[0].steps {
-        let row = &TEXTS.rows[step.id.row as usize];
+        let row = &TEXTS.rows[step.id.row()];
         if let Shape::Formula(text) = row.shape {
             let found = evaluate(text, &Recorded(&sheet)).unwrap_or_else(|error| panic!("{text}: {}", error.0));
             assert!(

@@ -15,7 +15,7 @@ use steadfoot::report::text_tables::tables;
 /// What differs between two projects.
 pub fn compared(before: &Project, after: &Project) -> Compared {
     let rows = tables().into_iter().flat_map(|table| {
-        let id = |row: usize| StepId { table: table.number, row: row as u8 };
+        let id = |row: usize| StepId::of(table.number, row as u8);
         table.rows.iter().enumerate().map(move |(row, text)| (id(row), text.uses()))
     });
     let uses: BTreeMap<StepId, String> = rows.collect();

@@ -323,7 +323,7 @@ fn precision(kind: Kind, style: Style) -> (u8, Option<u8>, bool) {
 }
 
 fn trim_zeros(text: &mut String) {
-    if !text.contains('.') || text.contains('×') {
+    if !text.contains('.') || text.chars().any(|letter| letter == '×') {
         return;
     }
     while text.ends_with('0') {

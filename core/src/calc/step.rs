@@ -8,24 +8,34 @@ use alloc::string::String;
 use super::clause::{Clause, Trust};
 use super::kind::Kind;
 
-/// The id of a row of a text table.
+/// The id of a row of a text table: one number, because the engine hands it on in some thousand places.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-pub struct StepId {
-    /// Number of the table.
-    pub table: u8,
-    /// Row in it.
-    pub row: u8,
-}
+pub struct StepId(u16);
 
 impl StepId {
+    /// The id of a row in the table of a number.
+    pub const fn of(table: u8, row: u8) -> StepId {
+        StepId(table as u16 * 256 + row as u16)
+    }
+
+    /// Number of the table.
+    pub const fn table(self) -> u8 {
+        (self.0 / 256) as u8
+    }
+
+    /// Row in it.
+    pub const fn row(self) -> usize {
+        (self.0 % 256) as usize
+    }
+
     /// The id as one number, for the boundary to the page.
     pub const fn code(self) -> u16 {
-        self.table as u16 * 256 + self.row as u16
+        self.0
     }
 
     /// The id of such a number.
     pub const fn from_code(code: u16) -> StepId {
-        StepId { table: (code / 256) as u8, row: (code % 256) as u8 }
+        StepId(code)
     }
 }
 
@@ -86,7 +96,7 @@ impl StepText {
     /// ```
     /// use steadfoot::calc::{clause::STATICS, steps};
     /// steps! { 249 "example"; W "W" Force (STATICS "" Derived) "Weight" = "m * g"; }
-    /// assert_eq!(TEXTS.rows[W.row as usize].uses(), "formula W m g");
+    /// assert_eq!(TEXTS.rows[W.row()].uses(), "formula W m g");
     /// ```
     pub fn uses(&self) -> String {
         let shape = match self.shape {
@@ -131,9 +141,9 @@ pub struct StepTable {
 ///     W "W" Force (STATICS "" Derived) "Weight" = "m * g";
 ///     M "m" Mass (STATICS "" Derived) "Mass": Given;
 /// }
-/// assert_eq!(W.table, 250);
-/// assert_eq!(TEXTS.rows[W.row as usize].symbol, "W");
-/// assert_eq!(TEXTS.rows[M.row as usize].shape, Shape::Given);
+/// assert_eq!(W.table(), 250);
+/// assert_eq!(TEXTS.rows[W.row()].symbol, "W");
+/// assert_eq!(TEXTS.rows[M.row()].shape, Shape::Given);
 /// ```
 #[macro_export]
 macro_rules! steps {
@@ -162,7 +172,7 @@ macro_rules! steps {
         enum Row { $($id),* }
         $(
             #[doc = $what]
-            pub const $id: $crate::calc::StepId = $crate::calc::StepId { table: $number, row: Row::$id as u8 };
+            pub const $id: $crate::calc::StepId = $crate::calc::StepId::of($number, Row::$id as u8);
         )*
         /// The texts of this file's steps.
         pub static TEXTS: $crate::calc::StepTable = $crate::calc::StepTable {

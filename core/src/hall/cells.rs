@@ -78,5 +78,5 @@ pub fn is_marked(cell: &str) -> bool {
 /// break, perhaps behind spaces.
 pub fn begins_a_formula(text: &str) -> bool {
     let first = text.trim_start_matches(' ').chars().next();
-    first.is_some_and(|letter| "=+-@\t\r\n＝＋－＠".contains(letter))
+    matches!(first, Some('=' | '+' | '-' | '@' | '\t' | '\r' | '\n' | '＝' | '＋' | '－' | '＠'))
 }

@@ -30,11 +30,12 @@ pub(super) struct Wrong<'t> {
 
 /// Reads a line and pushes its numbers, also those in front of something wrong.
 pub(super) fn row<'t>(line: &'t str, values: &mut Vec<f64>) -> Row<'t> {
-    let trimmed = line.trim_matches(|letter: char| letter.is_whitespace() || letter == '\u{feff}');
+    let is_blank = |letter: char| letter.is_whitespace() || letter == '\u{feff}';
+    let trimmed = line.trim_matches(is_blank);
     if trimmed.is_empty() || trimmed.starts_with(['#', '%', '!', '/']) {
         return Row::Empty;
     }
-    let begin = line.find(trimmed).unwrap_or(0);
+    let begin = line.len() - line.trim_start_matches(is_blank).len();
     let separator = [';', ','].into_iter().find(|&sign| trimmed.contains(sign));
     let mut at = begin;
     let mut piece = |token: &'t str, at: usize| -> Option<Wrong<'t>> {

@@ -53,7 +53,7 @@ pub fn tables() -> alloc::vec::Vec<&'static StepTable> {
 
 /// The text of a step, reason or name.
 pub fn text(id: StepId) -> Option<&'static StepText> {
-    tables().into_iter().find(|table| table.number == id.table)?.rows.get(id.row as usize)
+    tables().into_iter().find(|table| table.number == id.table())?.rows.get(id.row())
 }
 
 fn push_new(tables: &mut alloc::vec::Vec<&'static StepTable>, table: &'static StepTable) {
@@ -64,5 +64,5 @@ fn push_new(tables: &mut alloc::vec::Vec<&'static StepTable>, table: &'static St
 
 /// The text of a row by its code.
 pub fn text_of_code(code: u16) -> Option<&'static StepText> {
-    text(StepId { table: (code / 256) as u8, row: (code % 256) as u8 })
+    text(StepId::from_code(code))
 }

@@ -184,5 +184,5 @@ pub fn tables() -> Vec<&'static StepTable> {
 
 /// The text of a row of any table, for native code.
 pub fn text(id: StepId) -> Option<&'static StepText> {
-    tables().into_iter().find(|table| table.number == id.table)?.rows.get(id.row as usize)
+    tables().into_iter().find(|table| table.number == id.table())?.rows.get(id.row())
 }

@@ -209,7 +209,7 @@ fn standing(project: &Project, way: usize, corners: &[Point; 4]) -> Project {
             }
             // Under the cabinet, not beside it.
             let reach = f64::max(0.0, (project.cabinet.width_mm - size.x_mm) / 2.0);
-            let at = |x_mm: f64| Point::new(x_mm.clamp(-reach, reach), middle);
+            let at = |x_mm: f64| Point::new(x_mm.max(-reach).min(reach), middle);
             vec![foot("left", at(corners[0].x_mm), size), foot("right", at(corners[1].x_mm), size)]
         }
     };

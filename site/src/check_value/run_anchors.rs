@@ -216,8 +216,8 @@ impl Case {
 
     fn text(&self, id: steadfoot::calc::StepId) -> &'static StepText {
         let texts = ANCHOR_RULE_TEXTS.iter().find(|text| text.id == self.rule.id).expect("a rule without texts");
-        let table = texts.steps.iter().find(|table| table.number == id.table).expect("a step without a table");
-        &table.rows[id.row as usize]
+        let table = texts.steps.iter().find(|table| table.number == id.table()).expect("a step without a table");
+        &table.rows[id.row()]
     }
 }
 

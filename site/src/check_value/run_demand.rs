@@ -33,21 +33,20 @@ pub fn told(input: &Json) -> Result<Ran, String> {
     }
 
     let mut sheet = Sheet::told();
-    let demand =
-        (rule.demand)(&values, weight_n, &mut sheet).map_err(|reason| text.steps.rows[reason.row as usize].what)?;
+    let demand = (rule.demand)(&values, weight_n, &mut sheet).map_err(|reason| text.steps.rows[reason.row()].what)?;
     let mut answers = Answers::new();
     let mut put = |at: String, value: f64, kind: Kind| {
         answers.insert(at, Found { value, kind });
     };
     for step in sheet.sections.iter().flat_map(|section| &section.steps) {
-        let row = &text.steps.rows[step.id.row as usize];
+        let row = &text.steps.rows[step.id.row()];
         put(row.symbol.into(), step.value, row.kind);
         if row.kind == Kind::Acceleration {
             put(format!("{}*W", row.symbol), step.value * weight_n, Kind::Force);
         }
     }
     for case in &demand.cases {
-        let name = text.steps.rows[case.name.row as usize].symbol;
+        let name = text.steps.rows[case.name.row()].symbol;
         put(format!("{name}/gravity"), case.gravity, Kind::Number);
         put(format!("{name}/vertical"), case.vertical, Kind::Acceleration);
         put(format!("{name}/horizontal"), case.horizontal, Kind::Acceleration);

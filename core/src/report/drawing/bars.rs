@@ -29,7 +29,7 @@ const SIDE_PX: f64 = 18.0;
 /// use steadfoot::report::drawing::{Painter, bars};
 /// use steadfoot::report::plot::PlotName;
 /// let bar = Bar { name: PlotName::Text("mass".into()), ends: [0.2, 0.4] };
-/// let name = StepId { table: 0, row: 0 };
+/// let name = StepId::of(0, 0);
 /// let one = Bars { name, kind: Kind::Utilisation, ends: [0.0, 1.0], bars: vec![bar], levels: vec![] };
 /// let words = |_: StepId| String::new();
 /// let drawing = bars(&one, &Painter { width_px: 320.0, system: System::Si, words: &words });

@@ -25,7 +25,7 @@ use crate::report::figure::{Figure, FigurePart};
 /// let corners_mm = vec![[0.0, 0.0], [1000.0, 0.0], [1000.0, 500.0], [0.0, 500.0]];
 /// let block = FigurePart::Outline { class: "cabinet", corners_mm };
 /// let wide = FigurePart::Dimension { from_mm: [0.0, 0.0], to_mm: [1000.0, 0.0], offset_px: -20.0 };
-/// let one = Figure { name: StepId { table: 0, row: 0 }, parts: vec![block, wide] };
+/// let one = Figure { name: StepId::of(0, 0), parts: vec![block, wide] };
 /// let words = |_: StepId| String::new();
 /// let drawing = figure(&one, &Painter { width_px: 320.0, system: System::Si, words: &words });
 /// assert!(drawing.marks.iter().any(|mark| mark.text.starts_with("1000")));

@@ -189,7 +189,7 @@ pub fn short_name(check: CheckId) -> StepId {
 
 /// The words of a row of this file.
 pub fn word(id: StepId) -> &'static str {
-    TEXTS.rows[id.row as usize].what
+    TEXTS.rows[id.row()].what
 }
 
 /// The words of a row with its slots `{0}`, `{1}` filled.

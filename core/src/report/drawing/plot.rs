@@ -21,7 +21,7 @@ use crate::report::plot::{Axis, AxisScale, Curve, Plot, Stroke};
 /// use steadfoot::calc::{Kind, StepId, System};
 /// use steadfoot::report::drawing::{Painter, plot};
 /// use steadfoot::report::plot::*;
-/// let name = StepId { table: 0, row: 0 };
+/// let name = StepId::of(0, 0);
 /// let axis = |kind| Axis { name, kind, scale: AxisScale::Linear, ends: None };
 /// let line = Curve { name: PlotName::Text("line".into()), points: vec![[0.0, 0.0], [2.0, 1.0]], stroke: Stroke::Strong };
 /// let (points, levels) = (vec![], vec![]);
