@@ -119,6 +119,7 @@ impl Sheet {
     }
 
     /// A sheet that records nothing.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn quiet() -> Sheet {
         Sheet::default()
     }

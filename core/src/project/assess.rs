@@ -67,73 +67,47 @@ fn all_checks(bench: &mut Bench, tracks: &[Track; CHECKS]) -> Vec<CheckTold> {
     let handled = handled::handled(bench);
     let at_rest = at_rest(bench);
     for &check in CheckId::ALL {
-        match check {
-            CheckId::Demand => {
-                if let Some(Err(reason)) = &bench.demand {
-                    let outcome = Outcome::NotCovered(*reason);
-                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
-                }
-            }
-            CheckId::Anchorage if bench.anchors_refused.is_some() => {
-                if let Some(reason) = bench.anchors_refused {
-                    let outcome = Outcome::NotCovered(reason);
-                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
-                }
-            }
-            CheckId::FootBearing if bench.feet_refused.is_some() => {
-                if let Some(reason) = bench.feet_refused {
-                    let outcome = Outcome::NotCovered(reason);
-                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, None));
-                }
-            }
+        let whole = |outcome| Finding { check, subject: Subject::Whole, outcome };
+        let refused = match check {
+            CheckId::Demand => bench.demand.as_ref().and_then(|demand| demand.as_ref().err().copied()),
+            CheckId::Anchorage => bench.anchors_refused,
+            CheckId::FootBearing => bench.feet_refused,
+            _ => None,
+        };
+        let found = match check {
+            _ if refused.is_some() => refused.map(|reason| (whole(Outcome::NotCovered(reason)), None)),
+            CheckId::Demand => None,
             CheckId::Anchorage | CheckId::AnchorSpacing | CheckId::AnchorEdge | CheckId::AnchorThickness => {
-                if let Some(finding) = worst(&placed, check) {
-                    // A release by the clause is told; a rule that simply reaches is not worth a line.
-                    let reaches = check == CheckId::Anchorage && !matches!(finding.outcome, Outcome::NotCovered(_));
-                    if !reaches {
-                        let is_compared = matches!(finding.outcome, Outcome::Compared { .. });
-                        let anywhere = is_compared.then(|| At {
-                            state: 0,
-                            case: None,
-                            anchors: false,
-                            direction_rad: 0.0,
-                            subject: subject_told(finding.subject),
-                            stiffness: 1.0,
-                            check: Some(check.id()),
-                        });
-                        told.push(check_told(bench, finding, anywhere));
-                    }
-                }
+                // A release by the clause is told; a rule that simply reaches is not worth a line.
+                let is_told = |finding: &Finding| {
+                    check != CheckId::Anchorage || matches!(finding.outcome, Outcome::NotCovered(_))
+                };
+                worst(&placed, check).filter(is_told).map(|finding| {
+                    let is_compared = matches!(finding.outcome, Outcome::Compared { .. });
+                    (finding, is_compared.then(|| of_no_case(0, &finding)))
+                })
             }
             CheckId::AnchorAsBuilt => {
-                if let Some(outcome) = super::as_built::check(bench.project, &mut Sheet::quiet()) {
-                    let at = of_no_case(0, check);
-                    told.push(check_told(bench, Finding { check, subject: Subject::Whole, outcome }, Some(at)));
-                }
+                let outcome = super::as_built::check(bench.project, &mut Sheet::quiet());
+                outcome.map(whole).map(|finding| (finding, Some(of_no_case(0, &finding))))
             }
             _ if AT_REST.contains(&check) => {
-                if let Some((state, finding)) = at_rest.iter().find(|(_, finding)| finding.check == check) {
-                    let place = At { subject: subject_told(finding.subject), ..of_no_case(*state, check) };
-                    told.push(check_told(bench, *finding, Some(place)));
-                }
+                let found = at_rest.iter().find(|(_, finding)| finding.check == check);
+                found.map(|(state, finding)| (*finding, Some(of_no_case(*state, finding))))
             }
             CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => {
-                if let Some((finding, place)) = free(bench, check) {
-                    told.push(check_told(bench, finding, Some(place)));
-                }
+                free(bench, check).map(|(finding, place)| (finding, Some(place)))
             }
             _ if handled::CHECKS.contains(&check) => {
-                if let Some(&(finding, state)) = handled.iter().find(|(finding, _)| finding.check == check) {
-                    told.push(check_told(bench, finding, Some(of_no_case(state, check))));
-                }
+                let found = handled.iter().find(|(finding, _)| finding.check == check);
+                found.map(|(finding, state)| (*finding, Some(of_no_case(*state, &whole(finding.outcome)))))
             }
             _ => {
-                let index = check as usize;
-                if let Some(one) = swept(bench, check, &tracks[index]) {
-                    told.push(one);
-                }
+                told.extend(swept(bench, check, &tracks[check as usize]));
+                None
             }
-        }
+        };
+        told.extend(found.map(|(finding, at)| check_told(bench, finding, at)));
     }
     told
 }
@@ -166,16 +140,16 @@ fn swept(bench: &mut Bench, check: CheckId, track: &Track) -> Option<CheckTold> 
     }
 }
 
-/// Where the working of a check is found that depends on no load case.
-fn of_no_case(state: usize, check: CheckId) -> At {
+/// Where the working of a finding stands that depends on no load case.
+fn of_no_case(state: usize, finding: &Finding) -> At {
     At {
         state,
         case: None,
         anchors: false,
         direction_rad: 0.0,
-        subject: subject_told(Subject::Whole),
+        subject: subject_told(finding.subject),
         stiffness: 1.0,
-        check: Some(check.id()),
+        check: Some(finding.check.id()),
     }
 }
 

@@ -56,6 +56,13 @@ pub struct Item<'n> {
     pub is_sound: bool,
 }
 
+impl Item<'_> {
+    /// The values; none are left.
+    pub fn take_values(&mut self) -> Values {
+        core::mem::take(&mut self.values)
+    }
+}
+
 /// An object with the rule that says what it holds; none where the rule is missing or unknown.
 pub struct Ruled<'n, R: 'static> {
     pub rule: Option<&'static R>,
@@ -98,22 +105,22 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
     let items_there = root.member("contents").is_none_or(|spot| spot.item_count() == Some(contents.len()));
     reader.contents = items_there.then(|| names_of(&contents));
     let states = items(reader, &root, "states", (state::STATES_MAX, state::FIELDS));
-    let slab = root.member("slab").map(|spot| item(reader, spot, slab::FIELDS, SLAB_PARTS));
+    let slab = part(reader, &root, "slab", (slab::FIELDS, SLAB_PARTS));
     let edges = slab.as_ref().and_then(|slab| required(reader, &slab.spot, "edges_mm"));
     let boundary = slab.as_ref().and_then(|slab| slab.spot.member("boundary_mm"));
     let openings = (opening::OPENINGS_MAX, opening::FIELDS);
     let openings = slab.as_ref().map_or(Vec::new(), |slab| items(reader, &slab.spot, "openings", openings));
     let neighbours = items(reader, &root, "neighbours", (neighbour::NEIGHBOURS_MAX, neighbour::FIELDS));
-    let motion = root.member("motion").map(|spot| item(reader, spot, crate::motion::setting::FIELDS, NO_OTHERS));
-    let floor = root.member("floor").map(|spot| item(reader, spot, floor::FIELDS, FLOOR_PARTS));
+    let motion = part(reader, &root, "motion", (crate::motion::setting::FIELDS, NO_OTHERS));
+    let floor = part(reader, &root, "floor", (floor::FIELDS, FLOOR_PARTS));
     let in_floor = |key: &str| floor.as_ref().and_then(|floor| floor.spot.member(key));
     let [raised, casters, standing] = ["raised", "casters", "standing"].map(in_floor);
     let site = root.member("site").map(|spot| ruled(reader, spot, &DEMAND));
     let anchorage = root.member("anchorage").map(|spot| ruled(reader, spot, &ANCHORS));
-    let structure = root.member("structure").map(|spot| item(reader, spot, crate::frame::FIELDS, NO_OTHERS));
-    let moving = root.member("moving").map(|spot| item(reader, spot, moving::FIELDS, NO_OTHERS));
-    let lifting = root.member("lifting").map(|spot| item(reader, spot, lifting::FIELDS, NO_OTHERS));
-    let shake_table = root.member("shake_table").map(|spot| item(reader, spot, shake_table::fields::FIELDS, NO_OTHERS));
+    let structure = part(reader, &root, "structure", (crate::frame::FIELDS, NO_OTHERS));
+    let moving = part(reader, &root, "moving", (moving::FIELDS, NO_OTHERS));
+    let lifting = part(reader, &root, "lifting", (lifting::FIELDS, NO_OTHERS));
+    let shake_table = part(reader, &root, "shake_table", (shake_table::fields::FIELDS, NO_OTHERS));
     let mut draft = Draft {
         top,
         frame: None,
@@ -132,8 +139,8 @@ pub fn draft<'n>(reader: &mut Reader<'n>, root: Spot<'n>) -> Draft<'n> {
         standing: standing.map(|spot| item(reader, spot, floor::standing::FIELDS, NO_OTHERS)),
         floor,
         neighbours,
-        row: root.member("row").map(|spot| item(reader, spot, row::FIELDS, NO_OTHERS)),
-        drilling: root.member("drilling").map(|spot| item(reader, spot, drilling::FIELDS, NO_OTHERS)),
+        row: part(reader, &root, "row", (row::FIELDS, NO_OTHERS)),
+        drilling: part(reader, &root, "drilling", (drilling::FIELDS, NO_OTHERS)),
         motion,
         site,
         anchorage,
@@ -159,6 +166,16 @@ fn item<'n>(reader: &mut Reader<'n>, spot: Spot<'n>, fields: &[Field], others: O
     let before = reader.count();
     let values = reader.object(&spot, fields, others);
     Item { spot, values, is_sound: reader.count() == before }
+}
+
+/// A part that need not be there.
+fn part<'n>(
+    reader: &mut Reader<'n>,
+    parent: &Spot<'n>,
+    key: &str,
+    (fields, others): (&[Field], Others),
+) -> Option<Item<'n>> {
+    parent.member(key).map(|spot| item(reader, spot, fields, others))
 }
 
 fn items<'n>(reader: &mut Reader<'n>, parent: &Spot<'n>, key: &str, list: (usize, &[Field])) -> Vec<Item<'n>> {

@@ -150,6 +150,7 @@ impl Canonical {
         self.text(" ");
     }
 
+    #[inline(never)]
     fn text(&mut self, text: &str) {
         self.0.update(text.as_bytes());
     }

@@ -113,7 +113,7 @@ fn attempt(text: &str, units: LimitUnits, settings: &[Setting]) -> Result<Projec
         reader.fault(&spot, Problem::NotAnObject, "an object in braces");
         return Err(refuse(reader.faults()));
     }
-    let draft = draft(&mut reader, spot);
+    let mut draft = draft(&mut reader, spot);
     let is_sound = reader.count() == 0;
     agreement(&mut reader, &draft);
     let open = core::mem::take(&mut reader.open);
@@ -121,7 +121,7 @@ fn attempt(text: &str, units: LimitUnits, settings: &[Setting]) -> Result<Projec
         return Err(Refused { faults: reader.faults(), open: if is_sound { open } else { Vec::new() } });
     }
     let fingerprint = fingerprint(&draft, &open);
-    match project(draft, fingerprint) {
+    match project(&mut draft, fingerprint) {
         Some(project) => Ok(Project { open, source: text.into(), ..project }),
         None => panic!("an input without faults lacks a required part"),
     }
@@ -151,10 +151,10 @@ fn only(text: &str, units: LimitUnits, trouble: Trouble) -> Vec<Fault> {
 }
 
 /// The project of a draft without faults; `None` only if a required part is absent, which would have been one.
-fn project(draft: Draft, fingerprint: String) -> Option<Project> {
-    let cabinet = draft.cabinet?.values;
-    let frame = draft.frame?.values;
-    let anchors = draft.anchors.iter().zip(draft.own);
+fn project(draft: &mut Draft, fingerprint: String) -> Option<Project> {
+    let cabinet = &draft.cabinet.as_ref()?.values;
+    let frame = &draft.frame.as_ref()?.values;
+    let anchors = draft.anchors.iter().zip(core::mem::take(&mut draft.own));
     Some(Project {
         title: draft.top.text(TITLE).unwrap_or("").into(),
         written_by: draft.top.text(WRITTEN_BY).map(String::from),
@@ -176,40 +176,46 @@ fn project(draft: Draft, fingerprint: String) -> Option<Project> {
             without: values.contents(state::WITHOUT).into(),
             drawn_out_mm: values.numbers_of_contents(state::DRAWN_OUT).into(),
         }),
-        slab: draft.slab.zip(draft.edges).map(|(slab, edges)| Slab {
+        slab: draft.slab.as_ref().zip(draft.edges.as_ref()).map(|(slab, edges)| Slab {
             strength_mpa: slab.values.given(slab::STRENGTH),
             thickness_mm: slab.values.given(slab::THICKNESS),
             outline: edge::outline(&edges.values),
-            boundary: draft.boundary.map_or(Rectangle::EVERYWHERE, |lines| edge::outline(&lines.values)),
+            boundary: draft.boundary.as_ref().map_or(Rectangle::EVERYWHERE, |lines| edge::outline(&lines.values)),
             openings: all(&draft.openings, opening::rectangle),
             is_cracked: slab.values.flag(slab::CRACKED),
             friction: slab.values.given(slab::FRICTION),
         }),
-        motion: draft.motion.map(|item| MotionSetting::new(&item.values)),
-        site: draft.site.and_then(|site| Some(Site { rule: site.rule?, values: site.item.values })),
+        motion: draft.motion.as_ref().map(|item| MotionSetting::new(&item.values)),
+        site: draft.site.as_mut().and_then(|site| Some(Site { rule: site.rule?, values: site.item.take_values() })),
         anchorage: draft
             .anchorage
-            .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.values })),
-        row: draft.row.map(|row| Row::new(&row.values)),
-        drilling: draft.drilling.map(|drilling| Drilling::new(&drilling.values)),
-        floor: draft.floor.map(|floor| Floor {
-            values: floor.values,
-            raised: draft.raised.map(|raised| raised.values),
-            casters: draft.casters.map(|casters| casters.values),
-            standing: draft.standing.map(|standing| standing.values),
+            .as_mut()
+            .and_then(|anchorage| Some(Anchorage { rule: anchorage.rule?, values: anchorage.item.take_values() })),
+        row: draft.row.as_ref().map(|row| Row::new(&row.values)),
+        drilling: draft.drilling.as_ref().map(|drilling| Drilling::new(&drilling.values)),
+        floor: values_of(&mut draft.floor).map(|values| Floor {
+            values,
+            raised: values_of(&mut draft.raised),
+            casters: values_of(&mut draft.casters),
+            standing: values_of(&mut draft.standing),
         }),
         neighbours: all(&draft.neighbours, |values| {
             let [x_mm, y_mm] = values.pair(neighbour::AT);
             Neighbour { name: name_of(values, neighbour::NAME), at: Point::new(x_mm, y_mm) }
         }),
-        structure: draft.structure.map(|item| item.values),
-        moving: draft.moving.map(|item| item.values),
-        lifting: draft.lifting.map(|item| item.values),
-        shake_table: draft.shake_table.map(|table| ShakeTable { values: table.values }),
+        structure: values_of(&mut draft.structure),
+        moving: values_of(&mut draft.moving),
+        lifting: values_of(&mut draft.lifting),
+        shake_table: values_of(&mut draft.shake_table).map(|values| ShakeTable { values }),
         fingerprint,
         open: Vec::new(),
         source: String::new(),
     })
+}
+
+/// Takes the values of a part out of a draft that is thrown away next.
+fn values_of(part: &mut Option<Item>) -> Option<Values> {
+    part.as_mut().map(Item::take_values)
 }
 
 fn all<T>(items: &[Item], make: impl Fn(&Values) -> T) -> Vec<T> {

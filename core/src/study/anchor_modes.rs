@@ -11,7 +11,7 @@ use crate::project::{Project, assess};
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::outcome::CheckTold;
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 96 "how anchors fail";
     STEEL "" Number (STATICS "" Derived) "Steel in tension: the bolt itself tears": Name;
@@ -90,7 +90,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             pictures.push(Picture::Figure(Figure { name: *name, parts }));
         }
     }
-    let columns = vec![Column::words(MODE), Column::up(UTILISATION, Kind::Utilisation), Column::words(OUTCOME)];
+    let columns = columns![Column::words(MODE), Column::up(UTILISATION, Kind::Utilisation), Column::words(OUTCOME)];
     let tables = vec![Table { name: MODES, columns, rows }];
     let mut notes = vec![TO_SCALE];
     if bolt.edge_mm.is_none() {

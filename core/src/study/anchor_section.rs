@@ -13,7 +13,7 @@ use crate::project::{Project, assess, scene};
 use crate::report::drawing::Scene;
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 95 "section through anchors";
     SECTION "" Number (INPUT "anchorage" Derived) "Section through the bolts that are pulled": Name;
@@ -243,7 +243,7 @@ fn plan(scene: &Scene, holes: &[Hole], pulled: &[usize]) -> Figure {
 }
 
 fn areas(bodies: &[Polygon], holes: &[Hole], pulled: &[usize]) -> Table {
-    let columns = vec![
+    let columns = columns![
         Column::nearest(BODY, Kind::Number),
         Column::nearest(BOLTS, Kind::Number),
         Column::nearest(AREA, Kind::Area),

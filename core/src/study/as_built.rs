@@ -10,7 +10,7 @@ use crate::calc::{CheckId, Kind, Role, StepId, steps};
 use crate::project::bench::Bench;
 use crate::project::{Project, as_built, as_planned, quick_told};
 use crate::report::outcome::{CheckTold, Verdict};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 92 "as drilled, side by side";
     CHECKS "" Number (STATICS "" Derived) "every required check, as planned and as drilled": Name;
@@ -80,7 +80,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             status(&after),
         ]));
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(CHECK),
         Column::up(PLANNED, Kind::Utilisation),
         Column::words(PLANNED_STATUS),

@@ -16,7 +16,7 @@ use crate::project::row::Tied;
 use crate::project::{Project, quick_told};
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::outcome::Verdict;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 215 "cabinets in a row";
     PLAN "" Number (INPUT "row" Derived) "The row in plan and from the front": Name;
@@ -119,7 +119,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         Tied::AtTheTop => false,
     };
     let rows = held.into_iter().map(|held| Line { is_marked: is_present(held.name), cells: held.cells }).collect();
-    let columns = vec![
+    let columns = columns![
         Column::words(HOW),
         Column::words(OUTCOME),
         Column::words(GOVERNS),
@@ -246,7 +246,7 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table 
             Cell::Number(by_themselves[1]),
         ]));
     }
-    let columns = vec![
+    let columns = columns![
         Column::nearest(FULL_ONES, Kind::Number),
         Column::up(BAR, Kind::Force),
         Column::up(PULL_FULL, Kind::Force),
@@ -271,7 +271,7 @@ fn gaps(bench: &Bench, gap_mm: f64) -> Table {
     }
     let known = |value: f64| if value.is_finite() { Cell::Number(value) } else { Cell::Nothing };
     let cells = vec![Cell::Number(gap_mm), known(lean_mm), known(2.0 * lean_mm), known(2.0 * lean_mm / gap_mm)];
-    let columns = vec![
+    let columns = columns![
         Column::down(GAP, Kind::Length),
         Column::up(LEAN, Kind::Length),
         Column::up(BOTH, Kind::Length),

@@ -10,7 +10,7 @@ use crate::calc::{Kind, Sheet, StepId, steps};
 use crate::load_case::Format;
 use crate::project::Project;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotName, PlotPoint, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::rules::demand::DEMAND_RULES;
 
 steps! { 137 "floor level study";
@@ -160,7 +160,7 @@ fn drawn(name: StepId, told: &[&Grown], now_m: f64) -> Plot {
 }
 
 fn table(name: StepId, told: &[&Grown]) -> Table {
-    let columns = vec![
+    let columns = columns![
         Column::words(RULE),
         Column::up(BASE, Kind::Acceleration),
         Column::up(MIDDLE, Kind::Acceleration),

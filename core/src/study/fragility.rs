@@ -15,7 +15,7 @@ use crate::motion::{Fragility, MotionSetting, Side};
 use crate::project::Project;
 use crate::project::bench::Bench;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotLevel, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 184 "fragility study";
     NAME "" Number (STATICS "" Derived) "share of runs that fall, over the strength of the motion": Name;
@@ -126,7 +126,7 @@ impl Work for Under {
             first.map_or(Cell::Nothing, Cell::Range),
             points.first().map_or(Cell::Nothing, |point| Cell::Number(point.runs as f64)),
         ];
-        let columns = vec![
+        let columns = columns![
             Column::words(STATE),
             Column::words(WAY),
             Column::nearest(FIRST, Kind::Number),

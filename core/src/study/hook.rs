@@ -11,7 +11,7 @@ use crate::load_out;
 use crate::project::Project;
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 26 "hook study";
     NAME "" Number (INPUT "lifting" Derived) "On the hook, seen from the front": Name;
@@ -60,7 +60,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         }
         picture.get_or_insert_with(|| figure(project, &hung, &legs));
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(STATE),
         Column::nearest(MASS, Kind::Mass),
         Column::nearest(POINT, Kind::Number),

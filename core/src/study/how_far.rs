@@ -10,7 +10,7 @@ use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Kind, StepId, steps};
 use crate::explore::{self, Bound, Found, HowFar, Knob, Notch, Ranged, Standing, Stretch};
 use crate::project::Project;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 201 "how far";
     NAME "" Number (STATICS "" Derived) "how far each input may go by itself": Name;
@@ -111,7 +111,7 @@ impl Work for UnderWay {
             }
             rows.extend(stretches.iter().map(|stretch| line(ranged, scale, told(stretch, scale))));
         }
-        let columns = vec![
+        let columns = columns![
             Column::words(WHAT),
             Column::nearest(NOW, Kind::Number),
             Column::nearest(FROM, Kind::Number),

@@ -16,7 +16,7 @@ use crate::input::{MayBe, Open};
 use crate::project::{Project, value_told};
 use crate::report::not_known::{PointTold, Tried, ValueTold};
 use crate::report::plot::{Axis, AxisScale, Plot, PlotLevel, PlotName, PlotPoint};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 196 "not known study";
     OPEN "" Number (INPUT "" Derived) "what is not known": Name;
@@ -187,7 +187,7 @@ impl UnderWay {
                 rows.push(Line { cells, is_marked: rank == 0 && settles.decides > 0.0 });
             }
         }
-        let columns = vec![
+        let columns = columns![
             Column::words(INPUT_NAME),
             Column::down(DECIDES, Kind::Number),
             Column::words(FROM),
@@ -233,7 +233,7 @@ impl UnderWay {
 fn counted(tried: &Tried) -> Table {
     let rows = [(HOLDS, tried.holds), (FAILS, tried.fails), (UNSAID, tried.unsaid), (UNBUILT, tried.unbuilt)];
     let row = |(name, count): (StepId, usize)| Line::plain(vec![Cell::Name(name), Cell::Number(count as f64)]);
-    let columns = vec![Column::words(WHAT), Column::nearest(HOW_MANY, Kind::Number)];
+    let columns = columns![Column::words(WHAT), Column::nearest(HOW_MANY, Kind::Number)];
     Table { name: COUNTS, columns, rows: rows.map(row).into() }
 }
 

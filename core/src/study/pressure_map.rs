@@ -14,7 +14,7 @@ use crate::project::Project;
 use crate::project::bench::{Bench, Place};
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::rules::floor::foot_plate::{PlateFormat, Spread};
 use crate::rules::floor::suspended::AreaLoad;
 
@@ -185,7 +185,7 @@ fn table(bench: &Bench) -> Table {
     if let Some(row) = rows.get_mut(marked.1) {
         row.is_marked = true;
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(STATE),
         Column::words(FOOT),
         Column::up(PEAK, Kind::Pressure),
@@ -217,7 +217,7 @@ fn spreaders(bench: &Bench) -> Option<Table> {
             rows.push(Line::plain(plate.into_iter().chain([below]).collect()));
         }
     }
-    let columns = vec![
+    let columns = columns![
         Column::down(WANTED, Kind::Pressure),
         Column::up(SIDE, Kind::Length),
         Column::up(THICK, Kind::Length),

@@ -13,7 +13,7 @@ use crate::project::Project;
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::outcome::Verdict;
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 198 "what to move down";
     GAINS "" Number (STATICS "" Derived) "what another order gains": Name;
@@ -89,7 +89,7 @@ impl Work for UnderWay {
         if is_gained && Some(&search.best) != one {
             rows.push(line(BEST, &search.best, false));
         }
-        let columns = vec![
+        let columns = columns![
             Column::words(ORDER),
             Column::nearest(CENTRE, Kind::Length),
             Column::up(BOLTED, Kind::Utilisation),
@@ -120,7 +120,7 @@ impl UnderWay {
         let after = self.search.project(&self.search.best.order);
         let after_one = one.map(|one| self.search.project(&one.order));
         let mut columns =
-            vec![Column::words(CONTENT), Column::nearest(MASS, Kind::Mass), Column::nearest(NOW, Kind::Length)];
+            columns![Column::words(CONTENT), Column::nearest(MASS, Kind::Mass), Column::nearest(NOW, Kind::Length)];
         if after_one.is_some() {
             columns.push(Column::nearest(AFTER_ONE, Kind::Length));
         }

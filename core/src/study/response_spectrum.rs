@@ -15,7 +15,7 @@ use crate::motion::{
 use crate::project::Project;
 use crate::project::bench::Bench;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotLevel, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 183 "response spectrum study";
     NAME "" Number (INPUT "motion" Derived) "pseudo-acceleration spectrum of the record": Name;
@@ -174,7 +174,7 @@ fn facts_table(horizontal: &Record, vertical: Option<&Record>) -> Table {
         .flatten()
         .map(line)
         .collect();
-    let columns = vec![
+    let columns = columns![
         Column::words(PART),
         Column::nearest(COUNT, Kind::Number),
         Column::nearest(STEP, Kind::Time),
@@ -201,7 +201,7 @@ fn periods_table(record: &Record, damping: f64, ground: Option<CodeSpectrum>) ->
         }
         Line::plain(cells)
     });
-    let mut columns = vec![
+    let mut columns = columns![
         Column::nearest(PERIOD, Kind::Time),
         Column::up(ACCELERATION, Kind::Acceleration),
         Column::up(VELOCITY, Kind::Velocity),

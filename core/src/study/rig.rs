@@ -11,7 +11,7 @@ use crate::load_out::{self, Load};
 use crate::project::Project;
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::shake_table::rig::{self, Carried};
 use crate::shake_table::{Basis, Fixture, Specimen, spectrum};
 
@@ -134,12 +134,12 @@ fn used(carried: &Carried) -> Option<Table> {
             Some(Line::plain(vec![Cell::Name(name), Cell::Number(utilisation), Cell::Status(outcome.status())]))
         })
         .collect();
-    let columns = vec![Column::words(QUANTITY), Column::up(SHARE, Kind::Utilisation), Column::words(OUTCOME)];
+    let columns = columns![Column::words(QUANTITY), Column::up(SHARE, Kind::Utilisation), Column::words(OUTCOME)];
     (!rows.is_empty()).then_some(Table { name: USED, columns, rows })
 }
 
 fn forces(loads: &[Load], all: &[Carried], worst: usize) -> Table {
-    let columns = vec![
+    let columns = columns![
         Column::words(STATE),
         Column::up(ANSWERED, Kind::Acceleration),
         Column::up(FORCE, Kind::Force),

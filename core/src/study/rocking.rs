@@ -16,7 +16,7 @@ use crate::motion::{
 use crate::project::Project;
 use crate::project::bench::Bench;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotLevel, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 181 "rocking study";
     BODIES "" Number (STATICS "" Derived) "rocking in every state": Name;
@@ -179,7 +179,7 @@ fn bodies_table(bodies: &[FreeBody], verdicts: &[Option<Verdict>], worst: usize)
         }
         Line { cells, is_marked: place == worst }
     });
-    let columns = vec![
+    let columns = columns![
         Column::words(STATE),
         Column::words(AXIS),
         Column::nearest(HEIGHT, Kind::Length),
@@ -208,7 +208,7 @@ fn runs_table(verdict: &Verdict) -> Table {
         ];
         Line { cells, is_marked: place == verdict.worst }
     });
-    let columns = vec![
+    let columns = columns![
         Column::nearest(IMPULSE, Kind::Number),
         Column::nearest(FACTOR, Kind::Number),
         Column::words(ENDS),

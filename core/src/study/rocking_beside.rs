@@ -12,7 +12,7 @@ use crate::motion::{
     FREE_FALL_MM_PER_S2, Grip, Pulse, PulseForm, Scaled, Side, SlidingEstimate, SpectrumSetting, criteria, response,
     rocking_angle, rocking_capacity, slide, sliding_distance_mm, spectrum,
 };
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use core::f64::consts::PI;
 
 steps! { 182 "beside rocking";
@@ -66,7 +66,7 @@ pub(super) fn sliding_table(motion: &Shaking, frictions: [f64; 2]) -> Table {
             add(BY_ASCE, found.map_or(Cell::Nothing, Cell::Number), Cell::Nothing);
         }
     }
-    let columns = vec![
+    let columns = columns![
         Column::nearest(FRICTION, Kind::Number),
         Column::words(ROUND),
         Column::up(SLIDES, Kind::Length),
@@ -126,7 +126,7 @@ pub(super) fn beside_table(one: &FreeBody, motion: &Shaking) -> Table {
         });
         rows.push(line(ASCE, Cell::Nothing, Cell::Nothing, angle));
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(CRITERION),
         Column::down(ACCELERATION, Kind::Acceleration),
         Column::down(VELOCITY, Kind::Velocity),

@@ -13,7 +13,7 @@ use crate::project::Project;
 use crate::project::bench::Bench;
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotLevel, PlotName, PlotPoint, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::rules::floor::live_load;
 use crate::rules::floor::suspended::{AreaLoad, psf_mpa};
 
@@ -87,7 +87,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             is_marked: now == Some(aisle),
         });
     }
-    let columns = vec![
+    let columns = columns![
         Column::nearest(AISLE, Kind::Length),
         Column::up(LOAD, Kind::AreaLoad),
         Column::up(VENDOR, Kind::AreaLoad),

@@ -10,7 +10,7 @@ use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Kind, StepId, number, steps};
 use crate::explore::{Circle, Hole, Tolerance, holes};
 use crate::project::Project;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 93 "setting-out sheet";
     COORDINATES "" Number (INPUT "cabinet.anchors" Derived) "where the holes are": Name;
@@ -112,7 +112,7 @@ fn coordinates(project: &Project, holes: &[Hole]) -> Table {
 }
 
 fn off(holes: &[Hole], search: &Tolerance) -> Table {
-    let columns = vec![
+    let columns = columns![
         Column::words(HOLE),
         Column::down(HOLDS, Kind::Length),
         Column::up(FAILS, Kind::Length),

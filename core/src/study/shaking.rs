@@ -9,7 +9,7 @@ use crate::calc::{Kind, StepId, steps};
 use crate::input::{Fault, Problem};
 use crate::motion::{GroundMotion, MotionSetting, Pulse, Record, Recorded, Scaled, Segment, TwoRecords, read_records};
 use crate::project::bench::Bench;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 179 "motion of the floor";
     NO_MOTION "" Number (INPUT "motion" Derived) "neither a record, nor the height of a pulse, nor a seismic rule says how strongly the floor moves": Reason;
@@ -129,8 +129,12 @@ fn table(faults: &[Fault]) -> Table {
         ];
         Line::plain(cells)
     });
-    let columns =
-        vec![Column::nearest(LINE, Kind::Number), Column::words(PROBLEM), Column::words(GIVEN), Column::words(ALLOWED)];
+    let columns = columns![
+        Column::nearest(LINE, Kind::Number),
+        Column::words(PROBLEM),
+        Column::words(GIVEN),
+        Column::words(ALLOWED)
+    ];
     Table { name: FAULTS, columns, rows: rows.collect() }
 }
 

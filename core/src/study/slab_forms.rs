@@ -12,7 +12,7 @@ use crate::floor;
 use crate::geometry::Point;
 use crate::project::Project;
 use crate::project::bench::Bench;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::rules::floor::army::ArmySlab;
 use crate::rules::floor::slab_on_ground::Position;
 use crate::rules::floor::westergaard::{Bending, EdgeForm};
@@ -111,7 +111,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let mut tables = vec![
         Table {
             name: STRESSES,
-            columns: vec![
+            columns: columns![
                 Column::words(FORM),
                 Column::up(STRESS, Kind::Stress),
                 Column::up(SETTLES, Kind::Number),
@@ -119,7 +119,11 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             ],
             rows,
         },
-        Table { name: LOADS, columns: vec![Column::words(FORM), Column::down(LOAD, Kind::Force)], rows: loads.into() },
+        Table {
+            name: LOADS,
+            columns: columns![Column::words(FORM), Column::down(LOAD, Kind::Force)],
+            rows: loads.into(),
+        },
     ];
     let quiet = &mut Sheet::quiet();
     let one =
@@ -127,7 +131,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     if let Ok(stationary) = army.stationary_psi(quiet) {
         tables.push(Table {
             name: AREAS,
-            columns: vec![Column::words(FORM), Column::down(PRESSURE, Kind::AreaLoad)],
+            columns: columns![Column::words(FORM), Column::down(PRESSURE, Kind::AreaLoad)],
             rows: vec![one(STATIONARY, stationary, Kind::AreaLoad)],
         });
     }
@@ -141,7 +145,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             .map(|[printed, _]| one(WALL_TABLE, printed, Kind::LineLoad)),
     );
     walls.push(one(WALL_EDGE, edge, Kind::LineLoad));
-    let columns = vec![Column::words(FORM), Column::down(LINE, Kind::LineLoad)];
+    let columns = columns![Column::words(FORM), Column::down(LINE, Kind::LineLoad)];
     tables.push(Table { name: LINES, columns, rows: walls });
     Ok(Shown { notes: vec![SINGLE, PLASTIC, WALL_CAUTIOUS], tables, pictures: Vec::new(), sections: sheet.sections })
 }

@@ -8,7 +8,7 @@ use crate::calc::clause::INPUT;
 use crate::calc::{Kind, Sheet, StepId, steps};
 use crate::project::{Project, Site};
 use crate::report::plot::{self, AxisScale, Curve, Plot, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::shake_table::ac156::Place;
 use crate::shake_table::{self, Axis, Basis, Spectrum, TESTS, spectrum};
 
@@ -209,7 +209,7 @@ fn levels(spectra: &[Result<Spectrum, StepId>], chosen: Option<usize>) -> Table 
     };
     Table {
         name: LEVELS,
-        columns: vec![
+        columns: columns![
             Column::words(TEST),
             Column::nearest(DAMPING, Kind::Number),
             Column::up(PEAK_H, Kind::Acceleration),

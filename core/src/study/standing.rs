@@ -16,7 +16,7 @@ use crate::load_out::{LoadState, load};
 use crate::project::Project;
 use crate::project::bench::Bench;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotLevel, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 180 "standing study";
     THRESHOLDS "" Number (STATICS "" Derived) "push over the weight at which it slides or tips": Name;
@@ -126,7 +126,7 @@ fn thresholds_table(bench: &Bench, sheet: &mut Sheet) -> Table {
         rows[row].is_marked = true;
         thresholds(&stand, sheet);
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(STATE),
         Column::nearest(DIRECTION, Kind::Angle),
         Column::down(REACH, Kind::Length),
@@ -198,7 +198,7 @@ fn tests_table(bench: &Bench, sheet: &mut Sheet) -> Table {
         let load = load_of(project, &state);
         add(0, Cell::Name(ALL_DRAWN), &bench.tested_as(&state, &load));
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(STATE),
         Column::words(DRAWN),
         Column::nearest(WORST, Kind::Angle),

@@ -13,7 +13,7 @@ use crate::checks::stiffness::{
 use crate::project::Project;
 use crate::project::bench::{Bench, Place, Purpose};
 use crate::report::plot::{Axis, AxisScale, Curve, Grid, Plot, PlotName, PlotPoint, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 167 "stiffness study";
     SERIES "" Number (INPUT "" Derived) "Springs in series": Name;
@@ -127,7 +127,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     rows.push(Line { cells: [ratio_now, now[0], now[1]].map(Cell::Number).into(), is_marked: true });
     let envelope = Table {
         name: RATIOS,
-        columns: vec![
+        columns: columns![
             Column::nearest(KAPPA, Kind::Number),
             Column::up(PULL, Kind::Force),
             Column::up(PRESS, Kind::Force),
@@ -162,7 +162,7 @@ fn springs(sheet: &Sheet) -> Table {
     }
     Table {
         name: SERIES,
-        columns: vec![
+        columns: columns![
             Column::words(CORNER),
             Column::nearest(WHICH, Kind::Number),
             Column::words(SPRING),

@@ -9,7 +9,7 @@ use crate::calc::{CheckId, Kind, Part, Sheet, StepId, Subject, System, steps};
 use crate::frame::{Axis, CANTILEVER_TEXTS, Swayed, cantilever_period_s};
 use crate::project::{Project, swayed};
 use crate::report::plot::{Axis as PlotAxis, AxisScale, Curve, Plot, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 27 "sway study";
     NAME "" Number (INPUT "structure" Derived) "How the full cabinet sways under the push": Name;
@@ -94,7 +94,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let mut notes = vec![REDUCED];
     if !alone.is_empty() {
         notes.push(FEET_HELD);
-        let columns = vec![Column::words(WAY), Column::up(LONGEST, Kind::Time)];
+        let columns = columns![Column::words(WAY), Column::up(LONGEST, Kind::Time)];
         tables.push(Table { name: ALONE, columns, rows: alone });
     }
     if let (Some(why), true) = (reason, rows.is_empty()) {
@@ -114,14 +114,18 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         levels: Vec::new(),
         grid: None,
     };
-    let columns =
-        vec![Column::words(STATE), Column::words(WAY), Column::up(PERIOD, Kind::Time), Column::up(TOP, Kind::Length)];
+    let columns = columns![
+        Column::words(STATE),
+        Column::words(WAY),
+        Column::up(PERIOD, Kind::Time),
+        Column::up(TOP, Kind::Length)
+    ];
     tables.insert(0, Table { name: TABLE, columns, rows });
     let movement = |value: f64| if value.is_finite() { Cell::Number(value) } else { Cell::Nothing };
     let line = |[height, x, y]: &[f64; 3]| Line::plain(vec![Cell::Number(*height), movement(*x), movement(*y)]);
     tables.push(Table {
         name: LEVELS,
-        columns: vec![
+        columns: columns![
             Column::nearest(HEIGHT, Kind::Length),
             Column::up(SIDEWAYS, Kind::Length),
             Column::up(REARWARDS, Kind::Length),

@@ -12,7 +12,7 @@ use crate::geometry::Point;
 use crate::project::Project;
 use crate::project::bench::Bench;
 use crate::report::plot::{Axis, AxisScale, Curve, Plot, PlotLevel, PlotName, Stroke};
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 168 "uneven floor";
     HOLLOW "" Number (INPUT "" Derived) "Forces of the feet over the hollow under the first one, full": Name;
@@ -90,7 +90,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
             is_marked: given[foot] > 0.0,
         });
     }
-    let columns = vec![
+    let columns = columns![
         Column::words(FOOT),
         Column::up(SHIMMED, Kind::Force),
         Column::nearest(NOW_GAP, Kind::Length),

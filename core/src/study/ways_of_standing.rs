@@ -19,7 +19,7 @@ use crate::project::bench::Bench;
 use crate::project::{Quick, quick_told};
 use crate::report::figure::{Figure, FigurePart};
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 use crate::rules::floor::wheel::{Elastic, Wheel};
 use crate::rules::floor::{raised, rolling};
 
@@ -93,7 +93,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let mut notes = vec![PLACES, PATCH, WHOLE];
     let mut tables = vec![Table {
         name: AT_REST,
-        columns: vec![
+        columns: columns![
             Column::words(WAY),
             Column::up(HEAVIEST, Kind::Force),
             Column::nearest(AREA, Kind::Area),
@@ -109,7 +109,7 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     } else {
         tables.push(Table {
             name: SHAKEN,
-            columns: vec![
+            columns: columns![
                 Column::words(WAY),
                 Column::up(HEAVIEST, Kind::Force),
                 Column::up(PEAK, Kind::Pressure),
@@ -304,7 +304,7 @@ fn way_in(project: &Project, corners: &[Point; 4]) -> Table {
     let (base, base_peak) = down(sizes.given(standing::BASE_WIDTH) * length, rolled.weight_n / 2.0);
     Table {
         name: WAY_IN,
-        columns: vec![
+        columns: columns![
             Column::words(WAY),
             Column::words(DOES),
             Column::up(WHEEL, Kind::Force),
@@ -333,7 +333,7 @@ fn pushing(project: &Project) -> Table {
     let [up, hold] = rolling::ramp_n(weight_n, lever / radius, slope, quiet);
     Table {
         name: PUSHING,
-        columns: vec![Column::up(LEVEL, Kind::Force), Column::up(UP, Kind::Force), Column::up(HOLD, Kind::Force)],
+        columns: columns![Column::up(LEVEL, Kind::Force), Column::up(UP, Kind::Force), Column::up(HOLD, Kind::Force)],
         rows: vec![Line::plain([level, up, hold].map(Cell::Number).into())],
     }
 }

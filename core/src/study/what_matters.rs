@@ -14,7 +14,7 @@ use crate::project::Project;
 use crate::report::bars::{Bar, BarLevel, Bars};
 use crate::report::outcome::Verdict;
 use crate::report::plot::PlotName;
-use crate::report::table::{Cell, Column, Line, Table};
+use crate::report::table::{Cell, Column, Line, Table, columns};
 
 steps! { 197 "what matters most";
     NAME "" Number (STATICS "" Derived) "how far the governing utilisation moves when an input moves, the most first": Name;
@@ -91,7 +91,7 @@ impl Work for UnderWay {
             turns || moved.contains(&None) || self.0.span(moved) > UNMOVED_BELOW
         };
         let told: Vec<(&Group, Moved)> = ranked.into_iter().filter(|(_, moved)| is_told(moved)).collect();
-        let columns = vec![
+        let columns = columns![
             Column::words(WHAT),
             Column::nearest(COUNT, Kind::Number),
             Column::words(VALUE),
