@@ -7,6 +7,8 @@ mod approval;
 mod compare;
 mod hall;
 mod map;
+#[cfg(target_arch = "wasm32")]
+mod memory;
 mod motion;
 mod open;
 mod place;

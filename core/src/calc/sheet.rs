@@ -119,7 +119,6 @@ impl Sheet {
     }
 
     /// A sheet that records nothing.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn quiet() -> Sheet {
         Sheet::default()
     }

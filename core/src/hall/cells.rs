@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::column::Separator;
 use crate::input::Problem;
+use crate::input::text::piece;
 
 /// The cells of a row of text, quotes taken off and harmless marks removed (see [`super::cell`]).
 ///
@@ -22,7 +23,7 @@ pub fn cells(row: &str, separator: Separator) -> Result<Vec<Cow<'_, str>>, Probl
             cell
         } else {
             let end = bytes[at..].iter().position(|byte| *byte == mark).map_or(bytes.len(), |found| at + found);
-            let cell = Cow::Borrowed(&row[at..end]);
+            let cell = Cow::Borrowed(piece(row, at, end));
             at = end;
             cell
         };
@@ -45,12 +46,12 @@ fn quoted(row: &str, opening: usize) -> Result<(Cow<'_, str>, usize), Problem> {
         let found = bytes[at..].iter().position(|byte| *byte == b'"').ok_or(Problem::LooseQuote)?;
         at += found + 1;
         if bytes.get(at) == Some(&b'"') {
-            changed.get_or_insert_default().push_str(&row[from..at]);
+            changed.get_or_insert_default().push_str(piece(row, from, at));
             at += 1;
             from = at;
             continue;
         }
-        let rest = &row[from..at - 1];
+        let rest = piece(row, from, at - 1);
         return Ok(match changed {
             Some(text) => (Cow::Owned(text + rest), at),
             None => (Cow::Borrowed(rest), at),
@@ -64,8 +65,8 @@ fn unmarked(cell: Cow<'_, str>) -> Cow<'_, str> {
         return cell;
     }
     match cell {
-        Cow::Borrowed(text) => Cow::Borrowed(&text[1..]),
-        Cow::Owned(text) => Cow::Owned(text[1..].into()),
+        Cow::Borrowed(text) => Cow::Borrowed(piece(text, 1, text.len())),
+        Cow::Owned(text) => Cow::Owned(piece(&text, 1, text.len()).into()),
     }
 }
 

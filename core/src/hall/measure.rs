@@ -91,7 +91,7 @@ impl Units {
     pub fn read(&self, cell: &str, mark: DecimalMark) -> Result<String, Problem> {
         let cell = cell.trim();
         let end = cell.find(|letter: char| !matches!(letter, '0'..='9' | '.' | ',' | '+' | '-' | 'e' | 'E'));
-        let (digits, unit) = cell.split_at(end.unwrap_or(cell.len()));
+        let (digits, unit) = end.and_then(|end| cell.split_at_checked(end)).unwrap_or((cell, ""));
         let unit = unit.trim();
         if !unit.is_empty() && !digits.is_empty() {
             match named(unit) {

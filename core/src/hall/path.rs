@@ -24,7 +24,7 @@ pub fn steps(path: &str) -> Option<Vec<Step>> {
     let mut rest = path;
     loop {
         let end = rest.find(['.', '[']).unwrap_or(rest.len());
-        let (key, behind) = rest.split_at(end);
+        let (key, behind) = rest.split_at_checked(end)?;
         if key.is_empty() || !key.bytes().all(|byte| matches!(byte, b'a'..=b'z' | b'0'..=b'9' | b'_')) {
             return None;
         }

@@ -7,7 +7,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::reader::child_path;
-use super::text::{Json, Member, Node};
+use super::text::{Json, Member, Node, piece};
 
 /// One place where two texts differ.
 #[derive(Clone, PartialEq, Debug)]
@@ -51,9 +51,9 @@ pub struct Patch {
 impl Patch {
     /// The text with this one piece replaced.
     pub fn applied(&self, text: &str) -> String {
-        let mut patched = String::from(&text[..self.from]);
+        let mut patched = String::from(piece(text, 0, self.from));
         patched.push_str(&self.text);
-        patched.push_str(&text[self.to..]);
+        patched.push_str(piece(text, self.to, text.len()));
         patched
     }
 }
@@ -151,7 +151,7 @@ impl Walk<'_> {
                 }
                 None => {
                     let at = objects[0].from + 1;
-                    let mut text = String::from(&self.texts[1][member.at..member.node.to]);
+                    let mut text = String::from(piece(self.texts[1], member.at, member.node.to));
                     text.push_str(if old.is_empty() { "" } else { "," });
                     Patch { from: at, to: at, text }
                 }
@@ -215,7 +215,7 @@ impl Walk<'_> {
     }
 
     fn source(&self, side: usize, node: &Node) -> &str {
-        &self.texts[side][node.from..node.to]
+        piece(self.texts[side], node.from, node.to)
     }
 
     /// Under which name a content of the first text stands in the second.
@@ -317,7 +317,7 @@ fn reordered(text: &str, old: &[Node], pairs: &[[usize; 2]]) -> String {
     let mut list = String::from("[");
     for (number, place) in order.into_iter().enumerate() {
         list.push_str(if number > 0 { "," } else { "" });
-        list.push_str(&text[old[place].from..old[place].to]);
+        list.push_str(piece(text, old[place].from, old[place].to));
     }
     list.push(']');
     list

@@ -175,7 +175,7 @@ impl<'t> Reader<'t> {
             }
             self.at += 1;
         }
-        Ok(match &self.text[from..self.at] {
+        Ok(match self.since(from) {
             "" => return Err(self.not_json("a value")),
             "null" => Json::Null,
             "true" => Json::Flag(true),
@@ -192,7 +192,7 @@ impl<'t> Reader<'t> {
         loop {
             match self.byte() {
                 Some(b'"') => {
-                    let rest = &self.text[from..self.at];
+                    let rest = self.since(from);
                     self.at += 1;
                     return Ok(match changed {
                         Some(text) => Cow::Owned(text + rest),
@@ -201,7 +201,7 @@ impl<'t> Reader<'t> {
                 }
                 Some(b'\\') => {
                     let so_far = changed.get_or_insert_default();
-                    so_far.push_str(&self.text[from..self.at]);
+                    so_far.push_str(self.since(from));
                     so_far.push(self.escape()?);
                     from = self.at;
                 }
@@ -213,6 +213,10 @@ impl<'t> Reader<'t> {
                 }
             }
         }
+    }
+
+    fn since(&self, from: usize) -> &'t str {
+        piece(self.text, from, self.at)
     }
 
     fn escape(&mut self) -> Result<char, Trouble> {
@@ -259,6 +263,7 @@ impl<'t> Reader<'t> {
         Some(code)
     }
 
+    #[inline(always)]
     fn byte(&self) -> Option<u8> {
         self.text.as_bytes().get(self.at).copied()
     }
@@ -279,4 +284,11 @@ impl<'t> Reader<'t> {
     fn not_json(&self, allowed: &'static str) -> Trouble {
         Trouble { at: self.at, problem: Problem::NotJson, allowed }
     }
+}
+
+/// A piece of a text between two places beside marks of one byte, so that it is always there.
+///
+/// An index would say the same, and bring the library's sentence for a broken character with all that prints it.
+pub(crate) fn piece(text: &str, from: usize, to: usize) -> &str {
+    text.get(from..to).unwrap_or("")
 }

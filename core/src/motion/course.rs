@@ -28,6 +28,7 @@ impl Course {
     pub const STILL: Course = Course::Line { start: 0.0, slope: 0.0 };
 
     /// The acceleration so long after the segment began.
+    #[inline(always)]
     pub fn at(&self, since_s: f64) -> f64 {
         match *self {
             Course::Line { start, slope } => start + slope * since_s,

@@ -89,8 +89,8 @@ fn value(token: &str) -> Result<f64, (Problem, &'static str)> {
     if !is_number(rest) || rest == "." {
         return Err((Problem::NotANumber, "a number"));
     }
-    let (mantissa, power) = match rest.find(['e', 'E', 'd', 'D']) {
-        Some(at) => (&rest[..at], Some(&rest[at + 1..])),
+    let (mantissa, power) = match rest.split_once(['e', 'E', 'd', 'D']) {
+        Some((mantissa, power)) => (mantissa, Some(power)),
         None => (rest, None),
     };
     let (whole, decimals) = mantissa.split_once('.').unwrap_or((mantissa, ""));

@@ -147,7 +147,7 @@ impl Table {
                 }
                 Row::Words(wrong) => {
                     table.values.truncate(begin);
-                    let column = line[..wrong.at].chars().count() as u32 + 1;
+                    let column = line.get(..wrong.at).unwrap_or("").chars().count() as u32 + 1;
                     faults.say(fault(number, column, wrong.problem, wrong.given, wrong.allowed));
                 }
             }

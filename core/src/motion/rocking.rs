@@ -198,6 +198,7 @@ impl<'b> Rocking<'b> {
         false
     }
 
+    #[inline(always)]
     fn is_weightless(&mut self, segment: &Segment, at_s: f64) -> bool {
         let weightless = 1.0 + segment.vertical.at(at_s) <= 0.0;
         if weightless {

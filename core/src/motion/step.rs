@@ -64,12 +64,14 @@ impl<'a> Forced<'a> {
     }
 
     /// Push towards the side that it turns to, and what the weight counts, in multiples of g.
+    #[inline(always)]
     fn floor(&self, later_s: f64) -> (f64, f64) {
         let at_s = self.since_s + later_s;
         (self.turn.side.sign() * self.segment.horizontal.at(at_s), 1.0 + self.segment.vertical.at(at_s))
     }
 
     /// The angular acceleration where it has turned on by so much.
+    #[inline(always)]
     fn acceleration(&self, on_rad: f64, (push, weight): (f64, f64)) -> f64 {
         let (sin_on, cos_on) = near_zero(on_rad);
         let sin = self.sin * cos_on - self.cos * sin_on;
@@ -79,6 +81,7 @@ impl<'a> Forced<'a> {
 }
 
 /// Sine and cosine; by their series for the small angles of a step, which is exact to the last digits and far quicker.
+#[inline(always)]
 fn near_zero(angle_rad: f64) -> (f64, f64) {
     if angle_rad.abs() > 0.05 {
         return (number::sin(angle_rad), number::cos(angle_rad));

@@ -155,14 +155,19 @@ fn of_no_case(state: usize, finding: &Finding) -> At {
 
 /// The finding of a check that decides: not covered before compared before not needed, the highest utilisation first.
 pub fn worst(findings: &[Finding], check: CheckId) -> Option<Finding> {
-    let rank = |finding: &Finding| match finding.outcome {
-        Outcome::Compared { utilisation, .. } if utilisation.is_nan() => (2, f64::INFINITY),
-        Outcome::Compared { utilisation, .. } => (2, utilisation),
-        Outcome::NotCovered(_) => (1, 0.0),
-        Outcome::NotNeeded(_) => (0, 0.0),
-    };
-    let of_check = findings.iter().filter(|finding| finding.check == check);
-    of_check.copied().reduce(|best, next| if rank(&next) > rank(&best) { next } else { best })
+    let mut worst: Option<(&Finding, (u8, f64))> = None;
+    for finding in findings.iter().filter(|finding| finding.check == check) {
+        let rank = match finding.outcome {
+            Outcome::Compared { utilisation, .. } if utilisation.is_nan() => (2, f64::INFINITY),
+            Outcome::Compared { utilisation, .. } => (2, utilisation),
+            Outcome::NotCovered(_) => (1, 0.0),
+            Outcome::NotNeeded(_) => (0, 0.0),
+        };
+        if worst.is_none_or(|(_, known)| rank > known) {
+            worst = Some((finding, rank));
+        }
+    }
+    worst.map(|(finding, _)| *finding)
 }
 
 fn check_told(bench: &Bench, finding: Finding, at: Option<At>) -> CheckTold {

@@ -143,11 +143,11 @@ impl Canonical {
 
     fn number(&mut self, number: f64) {
         let bits = number.to_bits();
-        for place in (0..16).rev() {
-            let digit = b"0123456789abcdef"[(bits >> (4 * place) & 15) as usize];
-            self.0.update([digit]);
+        let mut digits = [b' '; 17];
+        for place in 0..16 {
+            digits[place] = b"0123456789abcdef"[(bits >> (60 - 4 * place) & 15) as usize];
         }
-        self.text(" ");
+        self.0.update(digits);
     }
 
     #[inline(never)]

@@ -216,6 +216,7 @@ fn near(levels: &Levels, highest: &Levels, part: f64) -> Set {
 }
 
 /// The row of a direction among those that were asked.
+#[inline(always)]
 fn row_of(asked: &[(f64, Option<Plane>)], direction_rad: f64) -> Option<usize> {
     asked.iter().position(|(known, _)| (known - direction_rad).abs() <= SAME_RAD)
 }

@@ -193,9 +193,9 @@ pub fn spoken(key: &str) -> (String, &'static str) {
     if let Some(symbol) = [("s_ds", "S_DS"), ("s_s", "S_S")].iter().find(|(known, _)| *known == key) {
         return (String::from(symbol.1), "");
     }
-    let unit = UNITS.iter().find(|(ending, _)| key.ends_with(ending));
-    let name = unit.map_or(key, |(ending, _)| &key[..key.len() - ending.len()]);
-    (name.replace('_', " "), unit.map_or("", |(_, unit)| unit))
+    let short = UNITS.iter().find_map(|&(ending, unit)| Some((key.strip_suffix(ending)?, unit)));
+    let (name, unit) = short.unwrap_or((key, ""));
+    (name.replace('_', " "), unit)
 }
 
 fn written(number: f64, kind: Kind) -> String {
