@@ -87,9 +87,9 @@ impl Column {
     /// The column of a head; otherwise what is wrong with it and what would do.
     pub(super) fn of(head: &str) -> Result<Column, (Problem, &'static str)> {
         let name = head.trim();
-        let (plain, unit) = match name.strip_suffix(']').and_then(|open| open.rsplit_once(" [")) {
-            Some((plain, unit)) => (plain.trim_end(), Some(unit.trim())),
-            None => (name, None),
+        let (plain, unit) = match name.strip_suffix(']').and_then(|open| open.rsplit_once('[')) {
+            Some((plain, unit)) if plain.ends_with(' ') => (plain.trim_end(), Some(unit.trim())),
+            _ => (name, None),
         };
         let lower = plain.to_ascii_lowercase();
         let is_note = lower == "note" || lower.starts_with("note ") || plain.starts_with("result.");

@@ -36,7 +36,7 @@ pub(super) fn row<'t>(line: &'t str, values: &mut Vec<f64>) -> Row<'t> {
         return Row::Empty;
     }
     let begin = line.len() - line.trim_start_matches(is_blank).len();
-    let separator = [';', ','].into_iter().find(|&sign| trimmed.contains(sign));
+    let separator = [';', ','].into_iter().find(|&sign| trimmed.chars().any(|letter| letter == sign));
     let mut at = begin;
     let mut piece = |token: &'t str, at: usize| -> Option<Wrong<'t>> {
         match value(token) {
