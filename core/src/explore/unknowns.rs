@@ -7,7 +7,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::trial::{Trial, Trials};
-use crate::calc::{Section, System};
+use crate::calc::Section;
 use crate::input::corner::{Spread, corners, settings};
 use crate::input::{MayBe, Open};
 use crate::project::{Project, assess, built_in_of, read_set, stated, value_told, values_told, working};

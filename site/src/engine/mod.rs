@@ -92,9 +92,6 @@ fn flags(workspace: &Workspace) -> OsString {
     flags.push("\u{1f}-Clink-arg=-zstack-size=524288");
     // The later part of the engine is cut off by what the linker knows of who refers to what.
     flags.push("\u{1f}-Clink-arg=--emit-relocs");
-    // A call is three bytes, and what stands behind it is rarely hot. By its own measure the compiler copies whatever
-    // the standard library marks as small into each place; that was a twelfth of the engine, and no faster.
-    flags.push("\u{1f}-Cllvm-args=-inline-threshold=10\u{1f}-Cllvm-args=-inlinehint-threshold=25");
     if let Some(home) = cargo_home() {
         flags.push("\u{1f}--remap-path-prefix=");
         flags.push(home);
