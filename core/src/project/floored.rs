@@ -126,6 +126,9 @@ pub(super) fn check_state(bench: &Bench, state: usize, sheet: &mut Sheet) -> Vec
 /// The worst of every check that does not depend on a load case, over all states: not covered decides where nothing fails.
 pub(super) fn at_rest(bench: &Bench) -> Vec<(usize, Finding)> {
     let mut worst: Vec<(usize, Finding)> = Vec::new();
+    if bench.floor.is_none() {
+        return worst;
+    }
     let rank = |finding: &Finding| match finding.outcome {
         Outcome::Compared { utilisation, .. } if !(utilisation <= 1.0) => {
             (3, if utilisation.is_nan() { f64::INFINITY } else { utilisation })
