@@ -10,8 +10,8 @@ function rowsOf(columns) {
   const rows = {};
   let place = 0;
   let formula = 0;
-  for (const [table, count] of columns.tables) {
-    for (let row = 0; row < count; row += 1) {
+  for (const [first, count] of columns.runs) {
+    for (let code = first; code < first + count; code += 1) {
       const told = {
         s: columns.s[place], w: columns.w[place], k: columns.k[place], c: columns.clauses[columns.c[place]],
         t: TRUST_LETTERS[columns.t[place]], h: SHAPE_LETTERS[columns.h[place]],
@@ -21,7 +21,7 @@ function rowsOf(columns) {
         told.y = columns.y[formula].split(" ").filter(Boolean);
         formula += 1;
       }
-      rows[table * 256 + row] = told;
+      rows[code] = told;
       place += 1;
     }
   }

@@ -57,7 +57,8 @@ function stepRows(section) {
 }
 
 function stepAddress(section, row) {
-  const word = section.check && texts.checks[section.check] ? texts.checks[section.check].section : null;
+  const check = section.check ? known(texts.checks, section.check) : null;
+  const word = check ? check.section : null;
   return [section.part, section.of || "-", word, row.s].filter(Boolean).join("/");
 }
 

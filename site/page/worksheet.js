@@ -15,11 +15,16 @@ function worksheetSheets() {
   return [...sharedSheets];
 }
 
-// A part of a worksheet that few projects need: made, and fetched, when there is something for it to say.
+// A part of a worksheet that few projects need: where the later half is away, it is made, and fetched, only when there is
+// something for it to say.
+function latePart(isWanted, made) {
+  return laterPart.isHere ? made() : new LatePart(isWanted, made);
+}
+
 class LatePart {
   constructor(isWanted, made) {
     Object.assign(this, { isWanted, made, part: null });
-    this.element = make("div", { class: "late" });
+    this.element = make("div", { hidden: true });
   }
 
   update(assessment, tree) {
@@ -164,7 +169,7 @@ class SteadfootWorksheet extends HTMLElement {
 
   // One of the ways that were tried can be put into the project, to see it worked out; undo brings the ranges back.
   notKnown() {
-    return new LatePart(isOpen, () => new late.NotKnown((inputs, values) => {
+    return latePart(isOpen, () => new late.NotKnown((inputs, values) => {
       const project = this.project();
       project.change(inputs.map(({ path }, place) => ({ path, value: late.fileValue(values[place], path, project.tree) })));
       project.rest();
@@ -173,7 +178,7 @@ class SteadfootWorksheet extends HTMLElement {
   }
 
   standIn() {
-    return new LatePart(isOpen, () => new late.StandIn());
+    return latePart(isOpen, () => new late.StandIn());
   }
 
   // The style of what the later half makes comes with it.

@@ -25,8 +25,8 @@ pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
     let demos = demos(demo_configs)?;
     let shown =
         demos.iter().find(|demo| demo["file"] == landing::DEMO).context("the landing page's example is missing")?;
-    let wanted = landing::tables_of(shown["text"].as_str().unwrap_or_default())?;
-    let is_first = |table: usize| wanted.contains(&table);
+    let named = landing::Named::by(shown["text"].as_str().unwrap_or_default())?;
+    let is_first = |code: usize| named.rows.contains(&code);
     let words = rows::words(is_first);
     let (first, later): (Map<_, _>, Map<_, _>) = rows::symbols()
         .into_iter()
@@ -36,12 +36,13 @@ pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
         "engine": steadfoot::VERSION,
         "rows": rows::columns(is_first),
         "symbols": first,
-        "checks": rows::checks(),
+        "checks": rows::checks(|check| named.checks.contains(check)),
         "demos": [shown],
     });
     let (rules, fields) = form::rules();
     let later = json!({
-        "rows": rows::columns(|table| !is_first(table)),
+        "rows": rows::columns(|code| !is_first(code)),
+        "checks": rows::checks(|check| !named.checks.contains(check)),
         "symbols": later,
         "demos": demos,
         "problems": form::problems(),

@@ -5,44 +5,52 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde_json::{Value, json};
 use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::formula::{symbol_mathml, typeset};
-use steadfoot::calc::{CheckId, Shape, Trust};
+use steadfoot::calc::{CheckId, Shape, StepText, Trust};
 use steadfoot::study::tables;
 
-/// The rows of the tables that are wanted, as columns: what stands in most rows alike is written once, and what is left
-/// packs well. `texts.js` of the page makes rows of them again.
+/// The rows that are wanted, as columns: what stands in most rows alike is written once, and what is left packs well.
+/// `texts.js` of the page makes rows of them again.
 pub fn columns(is_wanted: impl Fn(usize) -> bool) -> Value {
-    let mut places = Vec::new();
+    let mut runs: Vec<(usize, usize)> = Vec::new();
     let mut clauses: Vec<String> = Vec::new();
     let mut columns: BTreeMap<&str, Vec<Value>> = BTreeMap::new();
     let (mut trusts, mut shapes) = (String::new(), String::new());
-    for table in tables().into_iter().filter(|table| is_wanted(table.number as usize)) {
-        places.push(json!([table.number, table.rows.len()]));
-        for text in table.rows {
-            let clause = format!("{} {}", text.clause.document.short, text.clause.number).trim_end().to_string();
-            let place = clauses.iter().position(|known| *known == clause).unwrap_or_else(|| {
-                clauses.push(clause);
-                clauses.len() - 1
-            });
-            let mut put = |column, value| columns.entry(column).or_default().push(value);
-            put("s", json!(text.symbol));
-            put("w", json!(text.what));
-            put("k", json!(text.kind.code()));
-            put("c", json!(place));
-            trusts.push(trust_letter(text.trust));
-            shapes.push(shape_letter(text.shape));
-            if let Shape::Formula(formula) = text.shape {
-                let set = typeset(formula).ok();
-                put("f", json!(set.as_ref().map_or("", |set| set.template.as_str())));
-                put("y", json!(set.map(|set| set.symbols.join(" ")).unwrap_or_default()));
-            }
+    for (code, text) in rows().filter(|(code, _)| is_wanted(*code)) {
+        match runs.last_mut() {
+            Some((first, count)) if *first + *count == code => *count += 1,
+            _ => runs.push((code, 1)),
+        }
+        let clause = format!("{} {}", text.clause.document.short, text.clause.number).trim_end().to_string();
+        let place = clauses.iter().position(|known| *known == clause).unwrap_or_else(|| {
+            clauses.push(clause);
+            clauses.len() - 1
+        });
+        let mut put = |column, value| columns.entry(column).or_default().push(value);
+        put("s", json!(text.symbol));
+        put("w", json!(text.what));
+        put("k", json!(text.kind.code()));
+        put("c", json!(place));
+        trusts.push(trust_letter(text.trust));
+        shapes.push(shape_letter(text.shape));
+        if let Shape::Formula(formula) = text.shape {
+            let set = typeset(formula).ok();
+            put("f", json!(set.as_ref().map_or("", |set| set.template.as_str())));
+            put("y", json!(set.map(|set| set.symbols.join(" ")).unwrap_or_default()));
         }
     }
     let mut told = json!(columns);
-    told["tables"] = Value::Array(places);
+    told["runs"] = json!(runs);
     told["clauses"] = json!(clauses);
     told["t"] = json!(trusts);
     told["h"] = json!(shapes);
     told
+}
+
+/// All rows of all tables with their codes.
+fn rows() -> impl Iterator<Item = (usize, &'static StepText)> {
+    tables().into_iter().flat_map(|table| {
+        table.rows.iter().enumerate().map(|(row, text)| (table.number as usize * 256 + row, text))
+    })
 }
 
 /// The MathML of every symbol that a row or a formula names.
@@ -62,11 +70,11 @@ pub fn symbols() -> BTreeMap<String, String> {
     all
 }
 
-/// The names that could be symbols in the rows of the tables that are wanted: in their formulas and in their prose.
+/// The names that could be symbols in the rows that are wanted: in their formulas and in their prose.
 pub fn words(is_wanted: impl Fn(usize) -> bool) -> BTreeSet<String> {
     let mut all = BTreeSet::new();
     let is_part = |character: char| character.is_alphanumeric() || character == '_' || character == '\'';
-    for text in tables().into_iter().filter(|table| is_wanted(table.number as usize)).flat_map(|table| table.rows) {
+    for (_, text) in rows().filter(|(code, _)| is_wanted(*code)) {
         all.insert(text.symbol.to_string());
         all.extend(text.what.split(|character| !is_part(character)).map(str::to_string));
         if let Shape::Formula(formula) = text.shape {
@@ -76,9 +84,10 @@ pub fn words(is_wanted: impl Fn(usize) -> bool) -> BTreeSet<String> {
     all
 }
 
-/// Titles of the checks with the kind of their values.
-pub fn checks() -> Value {
-    let checks = CheckId::ALL.iter().zip(CHECK_TITLES).map(|(check, title)| {
+/// Titles of the checks that are wanted, with the kind of their values.
+pub fn checks(is_wanted: impl Fn(&str) -> bool) -> Value {
+    let all = CheckId::ALL.iter().zip(CHECK_TITLES);
+    let checks = all.filter(|(check, _)| is_wanted(check.id())).map(|(check, title)| {
         let told = json!({ "title": title, "kind": check.kind().code(), "section": check.section() });
         (check.id().to_string(), told)
     });
