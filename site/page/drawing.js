@@ -95,7 +95,7 @@ class Drawings {
   pick(point) {
     this.picked = point === null ? null : point.direction_rad;
     this.update(this.assessment, this.tree);
-    if (point !== null) this.panel.querySelector("h2").focus({ preventScroll: true });
+    if (point !== null) this.panel.querySelector("h2, button").focus({ preventScroll: true });
   }
 
   // The working of one direction, which plan and elevation then show as well.
@@ -105,10 +105,12 @@ class Drawings {
     const { report } = this.assessment;
     const check = point.check === null || point.check === undefined ? null : report.checks[point.check];
     const close = make("button", { type: "button", class: "plain", "data-key": "close picked", click: () => this.pick(null) }, "Back to the direction that governs");
-    keepingFocus(this.panel, () => fill(this.panel,
+    keepingFocus(this.panel, () => orLater(() => fill(this.panel,
       make("h2", { tabindex: -1, "data-key": "picked" }, "Push towards ", shown(point.direction_rad, ANGLE), check && [": ", checkTitle(check.id), ", ", pointValue(point)]),
       close,
-      workingBlock(this.assessment.working(point.at), { report, tree: this.tree, at: point.at })));
+      workingBlock(this.assessment.working(point.at), { report, tree: this.tree, at: point.at })),
+    // The answer stands; only this working has to wait.
+    () => fill(this.panel, close, laterNote())));
   }
 }
 

@@ -2,8 +2,13 @@
 
 function openPage() {
   // Whoever wanted the later part asks again when it is here: that is no fault of the page.
-  addEventListener("error", (event) => event.error instanceof LaterWanted && event.preventDefault());
-  addEventListener("unhandledrejection", (event) => event.reason instanceof LaterWanted && event.preventDefault());
+  const excuse = (event) => {
+    if (!((event.error || event.reason) instanceof LaterWanted)) return;
+    event.preventDefault();
+    laterPart.changed.tell();
+  };
+  addEventListener("error", excuse);
+  addEventListener("unhandledrejection", excuse);
   const ownPage = document.body !== null && document.body.dataset.shape !== undefined;
   const { place } = addressParts(location.hash);
   if (ownPage) {

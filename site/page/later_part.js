@@ -27,9 +27,13 @@ const laterPart = {
     await null;
     this.changed.tell();
     const given = await bringLater();
-    if (given) this.take(given);
-    else this.state = "missing";
-    if (given) for (const work of this.waiting.splice(0)) work();
+    if (given) {
+      this.take(given);
+      for (const work of this.waiting.splice(0)) work();
+    } else {
+      this.state = "missing";
+      if (this.waiting.length > 0) readersCabinet.say({ kind: "later", lines: laterLines() });
+    }
     this.changed.tell();
   },
 
@@ -54,7 +58,10 @@ const late = new Proxy({}, {
 
 // Does the work at once, or when the later part has come where it is wanted for that.
 function onceWhole(work) {
-  orLater(work, () => laterPart.waiting.push(work));
+  orLater(work, () => {
+    laterPart.waiting.push(work);
+    if (laterPart.state === "missing") laterPart.bring();
+  });
 }
 
 function orLater(work, otherwise) {
@@ -66,14 +73,18 @@ function orLater(work, otherwise) {
   }
 }
 
+function laterLines() {
+  return ["This needs the rest of the engine, and it cannot be had.",
+    "It stands in the file later.js beside this page: the network may be gone, or the file was not copied along. What you typed is kept."];
+}
+
 // What stands in place of an answer until the later part is here.
 function laterNote() {
-  const again = () => laterPart.bring();
+  const [lead, why] = laterLines();
   return make("div", { class: "later-note", role: "status", "data-later": laterPart.state },
     laterPart.state === "missing"
-      ? [make("p", { class: "lead" }, "This needs the rest of the engine, and it cannot be had."),
-        make("p", {}, "It stands in the file later.js beside this page: the network may be gone, or the file was not copied along. What you typed is kept."),
-        make("button", { type: "button", class: "plain", "data-key": "later again", click: again }, "Try again")]
+      ? [make("p", { class: "lead" }, lead), make("p", {}, why),
+        make("button", { type: "button", class: "plain", "data-key": "later again", click: () => laterPart.bring() }, "Try again")]
       : make("p", { class: "lead" }, "The rest of the engine is on its way; the answer follows at once."));
 }
 
