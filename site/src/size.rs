@@ -34,8 +34,9 @@ impl Size {
 ///
 /// The aim was 200 kB and 80 kB compressed for the engine, 60 kB for the texts, 40 kB for code and style, 260 kB for the
 /// first page and 700 kB for the one file, for three demand rules and one anchor rule. The first texts and the first code
-/// keep to theirs. With twenty-three demand rules, eight anchor rules, floors, motion, frames, limits, maps, schedules and
-/// what is not known the rest is two to seven times that; until it is cut, the gate holds it where it is.
+/// keep to theirs, and the first page is a twelfth over. With twenty-three demand rules, eight anchor rules, floors,
+/// motion, frames, limits, maps, schedules and what is not known the rest is two to seven times that; the gate holds it
+/// where it is.
 #[derive(Debug, Clone)]
 pub struct Sizes(pub Vec<Size>);
 
@@ -56,7 +57,7 @@ impl Sizes {
             raw: 0,
             gzip: 0,
             raw_budget: None,
-            gzip_budget: Some(592_000),
+            gzip_budget: Some(281_000),
         };
         for name in ["index.html", folder::SCRIPT, folder::TEXTS, folder::STYLE] {
             let bytes = dist.get(name).unwrap_or_default();
@@ -64,10 +65,18 @@ impl Sizes {
             first_page.gzip += gzip(bytes);
         }
         Ok(Self(vec![
-            Size { raw_budget: Some(1_225_000), gzip_budget: Some(526_000), ..size("engine (wasm)", &engine.wasm) },
-            Size { gzip_budget: Some(18_000), ..size("first text tables", product.texts.as_bytes()) },
+            Size {
+                raw_budget: Some(562_000),
+                gzip_budget: Some(237_500),
+                ..size("engine, first part (wasm)", &engine.wasm)
+            },
+            Size {
+                raw_budget: Some(1_242_000),
+                ..size("engine, both parts (wasm)", &[engine.wasm.as_slice(), &engine.later].concat())
+            },
+            Size { gzip_budget: Some(9_100), ..size("first text tables", product.texts.as_bytes()) },
             Size { gzip_budget: Some(32_000), ..size("first page code and style", &code) },
-            Size { gzip_budget: Some(176_000), ..size("what comes later", product.later.as_bytes()) },
+            Size { gzip_budget: Some(461_000), ..size("what comes later", product.later.as_bytes()) },
             Size { raw_budget: Some(60_000), ..size("math font", &product.font.woff2) },
             first_page,
             Size { raw_budget: Some(2_700_000), ..size("one file", one_file) },

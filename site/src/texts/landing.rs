@@ -44,7 +44,8 @@ impl Named {
     /// The report, and the working of one direction of the rose for each check that governs some, which differ in numbers
     /// only, and of every required check.
     fn take_project(&mut self, text: &str) -> anyhow::Result<project::Project> {
-        let project = project::read(text, System::Si).map_err(|faults| anyhow!("the example has faults: {faults:?}"))?;
+        let project =
+            project::read(text, System::Si).map_err(|faults| anyhow!("the example has faults: {faults:?}"))?;
         let report = project::assess(&project);
         self.take(&serde_json::to_value(&report)?);
         let mut governing = BTreeSet::new();

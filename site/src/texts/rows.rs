@@ -48,9 +48,9 @@ pub fn columns(is_wanted: impl Fn(usize) -> bool) -> Value {
 
 /// All rows of all tables with their codes.
 fn rows() -> impl Iterator<Item = (usize, &'static StepText)> {
-    tables().into_iter().flat_map(|table| {
-        table.rows.iter().enumerate().map(|(row, text)| (table.number as usize * 256 + row, text))
-    })
+    tables()
+        .into_iter()
+        .flat_map(|table| table.rows.iter().enumerate().map(|(row, text)| (table.number as usize * 256 + row, text)))
 }
 
 /// The MathML of every symbol that a row or a formula names.
