@@ -10,6 +10,7 @@ use super::Compared;
 use super::block::{files, folder};
 
 const MPA_OF_KSF: f64 = 0.047_880_258_980_336;
+const N_OF_KIP: f64 = 4_448.221_615_260_5;
 
 /// One source of base reactions.
 pub struct Source {
@@ -107,6 +108,8 @@ fn found(block: &Json, case: &Json, name: &str) -> Vec<f64> {
         }
         "tension_max_kn" => vec![reactions.tension_max_n() / 1e3],
         "tension_max_n" => vec![reactions.tension_max_n()],
+        "tension_max_kip" => vec![reactions.tension_max_n() / N_OF_KIP],
+        "tension_least_kip" => vec![pulls[pulls.len() - 1] / N_OF_KIP],
         "tension_second_kn" => vec![pulls[1] / 1e3],
         "tension_second_n" => vec![pulls[1]],
         "compression_max_kn" => vec![reactions.compression_max_n() / 1e3],
