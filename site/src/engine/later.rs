@@ -1,7 +1,13 @@
 //! What of the engine travels later: everything that the landing page does without.
 
-/// Paths of modules and names of exports. Whatever only they call goes with them.
+/// Paths of modules and functions. Whatever only they call goes with them. How a breakdown is told is among them: the
+/// first part stops without words, and the whole engine, asked again, finds them.
 const LATER: &[&str] = &[
+    "console_error_panic_hook::hook",
+    "core::panicking::panic_fmt",
+    "core::str::slice_error_fail_rt",
+    "std::panicking::panic_handler",
+    "std::panicking::panic_with_hook",
     "steadfoot::checks::floor",
     "steadfoot::checks::lifting",
     "steadfoot::checks::moving",
@@ -38,6 +44,9 @@ const FIRST: &[&str] = &[
     "steadfoot_wasm::plain",
 ];
 
+/// What lies under those again and travels later.
+const LATER_WITHIN_FIRST: &[&str] = &["steadfoot::rules::aci_318_19::bars", "steadfoot::rules::aci_318_19::bond"];
+
 /// Names of exports that travel later.
 const EXPORTS: &[&str] = &[
     "approval_read",
@@ -68,6 +77,9 @@ const CLASSES: &[&str] = &["hallreader_", "hallrows_", "openwork_", "studywork_"
 pub fn is_later(path: &str) -> bool {
     let path = path.trim_start_matches(['<', '&', ' ']);
     let is_under = |paths: &[&str]| paths.iter().any(|known| path.starts_with(known));
+    if is_under(LATER_WITHIN_FIRST) {
+        return true;
+    }
     // The binding tool wraps an export in a function of the same name with a word behind it.
     let name = path.split(' ').next().unwrap_or_default();
     (is_under(LATER) && !is_under(FIRST))
