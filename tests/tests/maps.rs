@@ -7,11 +7,14 @@ use std::sync::LazyLock;
 use serde_json::{Value, json};
 use steadfoot::calc::{CheckId, System};
 use steadfoot::explore::{
-    Along, Edit, Found, HowFar, KNOBS, Knob, Ranged, Standing, edits, map_cells, places, turned_both,
+    Along, Edit, Ending, Found, HowFar, KNOBS, Knob, LimitOf, Ranged, Standing, What, edits, limits, map_cells, places,
+    turned_both,
 };
 use steadfoot::project::{self, Project, quick};
 use steadfoot::report::drawing::{Painter, plot};
 use steadfoot::report::outcome::Verdict;
+use steadfoot::report::table::Cell;
+use steadfoot::study;
 use steadfoot::study::limit_map::LimitMap;
 
 fn demo(file: &str) -> Value {
@@ -201,6 +204,60 @@ fn stretches_are_those_of_a_scan_of_the_whole_reach_and_both_ends_of_a_bracket_a
             }
         }
     }
+}
+
+/// Between two edges of the slab a narrow base pulls its anchors out, and a wide one brings them to the edges: it fails,
+/// holds, and fails again, each end for a reason of its own.
+#[test]
+fn a_base_that_fails_when_narrow_and_when_wide_holds_between_and_all_three_are_told() {
+    let mut value = demo("02-full.json");
+    value["slab"]["edges_mm"] = json!({ "left": 800, "right": 800 });
+    let project = read(&value);
+    let mut search = HowFar::with(&project, None, [Knob::Width].into_iter());
+    search.finish();
+    let [stretch] = ranged(&search, Knob::Width).stretches()[..] else { panic!("it holds in one stretch") };
+    let (narrow, below) = stretch.from.beyond.expect("it fails when narrow");
+    let (wide, above) = stretch.to.beyond.expect("it fails when wide");
+    let now = Knob::Width.now(&project).expect("a width");
+    assert!(
+        narrow < stretch.from.holds && stretch.from.holds < now && now < stretch.to.holds && stretch.to.holds < wide
+    );
+    assert_eq!((below.standing, above.standing), (Standing::Fails, Standing::Fails));
+    assert_eq!((below.governs, above.governs), (Some(CheckId::AnchorInteraction), Some(CheckId::AnchorEdge)));
+    // By files with those widths: fails, holds, holds, holds, fails, and farther out it still fails.
+    let at = |width: f64| Knob::Width.turned(&project, width).expect("it can be built");
+    for (width, verdict) in [
+        (0.9 * narrow, Verdict::DoesNotHold),
+        (narrow, Verdict::DoesNotHold),
+        (stretch.from.holds, Verdict::Holds),
+        (now, Verdict::Holds),
+        (stretch.to.holds, Verdict::Holds),
+        (wide, Verdict::DoesNotHold),
+        (1.05 * wide, Verdict::DoesNotHold),
+    ] {
+        let file = read(&edited(&value, &edits(&project, &at(width))));
+        assert_eq!((quick(&at(width)).0, quick(&file).0), (verdict, verdict), "{width} mm");
+    }
+    // How hard it may be pushed says the same of each: less than it is, more, less.
+    let push = |width: f64| {
+        let found = limits(&at(width));
+        let demand = found.iter().find(|one| one.of == LimitOf::Bolted && one.what == What::Demand).expect("a limit");
+        assert_eq!(demand.ending, if demand.low.is_some() { Ending::Bracketed } else { Ending::NeverHolds });
+        demand.low.unwrap_or(0.0) / demand.now
+    };
+    assert!(push(0.9 * narrow) < 1.0 && push(now) > 1.0 && push(1.05 * wide) < 1.0);
+    // And the study prints the stretch with both reasons.
+    let study = study::study("how-far").expect("a study");
+    let shown = (study.make)(&project, "").expect("something is shown");
+    let line =
+        shown.tables[0].rows.iter().find(|line| line.cells[0] == Cell::Name(Knob::Width.name())).expect("a line");
+    let is_between = |cell: &Cell, ends: [f64; 2]| {
+        let Cell::Measured { ends: told, .. } = cell else { panic!("{cell:?}") };
+        let [low, high] = if ends[0] < ends[1] { ends } else { [ends[1], ends[0]] };
+        told.iter().all(|end| (low..=high).contains(end))
+    };
+    assert!(is_between(&line.cells[2], [narrow, stretch.from.holds]), "{line:?}");
+    assert!(is_between(&line.cells[4], [stretch.to.holds, wide]), "{line:?}");
 }
 
 #[test]
