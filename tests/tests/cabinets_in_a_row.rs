@@ -1,10 +1,10 @@
 //! Cabinets side by side: not tied, as one body, tied at the top.
 
 use serde_json::{Value, json};
-use steadfoot::calc::{Detail, System};
+use steadfoot::calc::{Detail, Status, System};
 use steadfoot::explore::{NoRow, Pitched, as_one_body, one_of_the_row};
 use steadfoot::project::{self, Project};
-use steadfoot::report::table::{Cell, Table};
+use steadfoot::report::table::{Cell, Line, Table};
 use steadfoot::study::{self, Shown};
 
 fn file() -> Value {
@@ -127,4 +127,43 @@ fn what_cannot_stand_in_a_row_is_said() {
     let mut still = file();
     still.as_object_mut().expect("an object").remove("site");
     assert!(reason(&still).is_some(), "nothing pushes");
+}
+
+/// What holds one cabinet by itself holds a row that is tied at the top only where no pull and no shear rises above it.
+#[test]
+fn a_row_tied_at_the_top_is_not_covered_where_its_bars_bring_the_anchors_more() {
+    let tied = |count: u32| {
+        let mut value = file();
+        value["row"]["tied"] = json!("top");
+        value["row"]["cabinets"] = json!(count);
+        let shown = shown(&value);
+        let line = shown.tables[0].rows.iter().find(|line| line.is_marked).expect("the present way of standing");
+        let status = line.cells[1].clone();
+        (status, shown.tables[1].clone())
+    };
+    let is_not_covered = |line: &Line| line.cells[8] == Cell::Status(Status::NotCovered);
+    let (status, four) = tied(4);
+    assert_eq!(status, Cell::Status(Status::Holds));
+    assert!(!four.rows.iter().any(is_not_covered));
+    // Five or more full ones lean on one empty one, and pull it harder than a full one pulls by itself.
+    let (status, many) = tied(8);
+    assert_eq!(status, Cell::Status(Status::NotCovered));
+    for (row, line) in many.rows.iter().enumerate() {
+        let at = |column: usize| number(&many, row, column);
+        let most = at(3).max(at(5));
+        let rises = at(2).max(at(4)) > most || at(6) > at(7);
+        assert_eq!(is_not_covered(line), rises, "{line:?}");
+        assert!(at(6) <= at(7), "the empty ones stay below the shear of a full one: {line:?}");
+    }
+    assert!(many.rows.iter().any(is_not_covered) && !many.rows.iter().all(is_not_covered));
+    // A cabinet that does not hold by itself is no proof for a row.
+    let mut weak = file();
+    weak["row"]["tied"] = json!("top");
+    weak["anchorage"]["embedment_mm"] = json!(40);
+    let shown = shown(&weak);
+    let line = shown.tables[0].rows.iter().find(|line| line.is_marked).expect("the present way of standing");
+    assert_eq!(
+        (&shown.tables[0].rows[0].cells[1], &line.cells[1]),
+        (&Cell::Status(Status::Fails), &Cell::Status(Status::NotCovered))
+    );
 }

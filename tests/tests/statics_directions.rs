@@ -45,6 +45,25 @@ fn utilisations(
     found[5] = reactions.feet.iter().fold(0.0, |most: f64, foot| most.max(foot.mean_pressure_mpa));
 }
 
+/// The directions that a sweep tries for a push of this size: those of the plan, and both sides of every direction in which
+/// an anchor begins or ceases to pull.
+fn directions_of(supports: &Supports, push: &Push) -> Directions {
+    let mut directions = supports.directions();
+    let mut reactions = Reactions::default();
+    let mut rows: Vec<_> = directions
+        .tried_rad()
+        .iter()
+        .map(|&direction_rad| {
+            let settled = supports.settle_into(&Push { direction_rad, ..*push }.into(), &mut reactions);
+            (direction_rad, settled.is_ok().then_some(reactions.plane))
+        })
+        .collect();
+    // Once round, to close the last gap.
+    rows.extend(rows.first().map(|&(direction_rad, plane)| (direction_rad + TAU, plane)));
+    directions.add(&supports.switches(&rows, push));
+    directions
+}
+
 #[test]
 fn the_worst_direction_is_found_as_well_as_by_a_quarter_degree_sweep() {
     let mut random = Random::new(31);
@@ -62,7 +81,7 @@ fn the_worst_direction_is_found_as_well_as_by_a_quarter_degree_sweep() {
         }
         cabinets += 1;
         let mut reactions = Reactions::default();
-        let peaks = supports.directions_of(&base.push).peaks(CHECKS, &mut |direction_rad, found| {
+        let peaks = directions_of(&supports, &base.push).peaks(CHECKS, &mut |direction_rad, found| {
             asked += 1;
             utilisations(&base, &supports, &mut reactions, direction_rad, found);
         });
@@ -138,7 +157,7 @@ fn a_peak_is_the_same_for_a_check_alone_and_among_others_within_its_promise() {
         let supports = Supports::new(&base.feet, &base.anchors);
         let mut reactions = Reactions::default();
         let mut all = [0.0; CHECKS];
-        let directions = supports.directions_of(&base.push);
+        let directions = directions_of(&supports, &base.push);
         let together = directions.peaks(CHECKS, &mut |direction_rad, found| {
             utilisations(&base, &supports, &mut reactions, direction_rad, found);
         });

@@ -1,7 +1,6 @@
 use alloc::vec::Vec;
-use core::f64::consts::TAU;
 
-use super::{Directions, Plane, Push, Reactions, Supports};
+use super::{Plane, Push, Reactions, Supports};
 
 /// A switch is known when the directions on both sides of it are this near; the search for peaks does the rest.
 const KNOWN_RAD: f64 = 4e-3;
@@ -15,26 +14,11 @@ struct Look {
 }
 
 impl Supports {
-    /// The directions to try for a push of this size: those of the plan, and both sides of every direction in which an
-    /// anchor begins or ceases to pull.
+    /// Both sides of every direction in which an anchor begins or ceases to pull, between directions that are known,
+    /// ascending, each with the plane by which the cabinet settles there; none where it does not.
     ///
     /// What a group of anchors resists jumps there, so a peak may lean against a switch or stand between two of them.
     /// The direction of the push itself plays no part. Found from base reactions alone, no check is asked.
-    pub fn directions_of(&self, push: &Push) -> Directions {
-        let plan = self.directions();
-        let mut reactions = Reactions::default();
-        let planes: Vec<Option<Plane>> =
-            plan.tried_rad().iter().map(|&direction_rad| self.look(push, direction_rad, &mut reactions)).collect();
-        let mut rows: Vec<(f64, Option<Plane>)> = plan.tried_rad().iter().copied().zip(planes).collect();
-        // Once round, to close the last gap.
-        rows.extend(rows.first().map(|&(direction_rad, plane)| (direction_rad + TAU, plane)));
-        let mut directions = plan;
-        directions.add(&self.switches(&rows, push));
-        directions
-    }
-
-    /// Both sides of every direction in which an anchor begins or ceases to pull, between directions that are known,
-    /// ascending, each with the plane by which the cabinet settles there; none where it does not.
     pub fn switches(&self, rows: &[(f64, Option<Plane>)], push: &Push) -> Vec<f64> {
         let mut found_rad = Vec::new();
         if self.anchors().is_empty() {

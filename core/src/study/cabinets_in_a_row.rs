@@ -8,7 +8,7 @@ use super::tied_at_top::{self, Leaning, tied};
 use super::{Picture, Shown, Study, StudyText};
 use crate::base_reactions::Reactions;
 use crate::calc::clause::INPUT;
-use crate::calc::{CheckId, Kind, Sheet, Status, StepId, steps};
+use crate::calc::{CheckId, Kind, Sheet, Status, StepId, limit, steps};
 use crate::explore::{NoRow, Pitched, as_one_body, one_of_the_row};
 use crate::geometry::Point;
 use crate::project::bench::{Bench, Place, Purpose};
@@ -52,10 +52,15 @@ steps! { 215 "cabinets in a row";
     OFF "" Number (INPUT "row" Derived) "some of the row would stand beside the slab or over an opening; the slab's edges are measured from the cabinet at the left end": Reason;
     TIES "" Number (INPUT "row" Derived) "one body is only what its ties make it: they have to carry the shear between the cabinets, which is not checked here": Reason;
     ACROSS "" Number (INPUT "row" Derived) "bars with pinned ends do nothing against a push across the row: there each cabinet stands by itself": Reason;
-    CONCRETE "" Number (INPUT "row" Derived) "the concrete is not checked again with the pulls of a row that is tied at the top; set them beside the pull by itself": Reason;
+    CONCRETE "" Number (INPUT "row" Derived) "the anchors are not checked again with the forces of a row that is tied at the top: where a pull or a shear rises above what one cabinet by itself is checked for along the row, they are not covered": Reason;
     MOVES "" Number (INPUT "row" Derived) "the lean is that of the base under the rule's own push: multiply it by the response factor that the rule divides by, and add what the frame sways": Reason;
     PART_FILLED "" Number (INPUT "row" Derived) "tied to one body, cabinets are full or empty; part-filled ones are not looked at": Reason;
     FLOOR_APART "" Number (INPUT "row" Derived) "the floor under the row tied to one body is not checked again: it is that of each cabinet by itself": Reason;
+    TIED_TOP "" Number (INPUT "row" Derived) "tied at the top": Name;
+    SHEAR "" Number (INPUT "row" Derived) "greatest shear under one": Name;
+    SHEAR_ALONE "" Number (INPUT "row" Derived) "greatest shear, not tied": Name;
+    ANCHORS "" Number (INPUT "row" Derived) "anchors": Name;
+    NO_MORE "" Number (INPUT "row" Derived) "no more than by itself": Name;
     LIKELY "" Number (INPUT "row" Derived) "tops that meet strike each other, which no rule for cabinets covers; tie them, or keep them apart": Reason;
 }
 
@@ -116,8 +121,15 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
     let is_present = |name: StepId| match row.tied {
         Tied::Not => name == LEFT,
         Tied::AsOneBody => name == ONE_BODY,
-        Tied::AtTheTop => false,
+        Tied::AtTheTop => name == TIED_TOP,
     };
+    let mut sheet = Sheet::told();
+    let height_mm = row.tie_height_mm.unwrap_or(project.cabinet.height_mm);
+    let has_load = project.contents.iter().any(|content| content.mass_kg > 0.0);
+    let top = has_load.then(|| top(&bench, count, height_mm, &mut sheet));
+    if let Some((_, is_covered)) = top {
+        held.push(tied_top(&held[0], is_covered));
+    }
     let rows = held.into_iter().map(|held| Line { is_marked: is_present(held.name), cells: held.cells }).collect();
     let columns = columns![
         Column::words(HOW),
@@ -129,10 +141,8 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
         Column::up(FOOT, Kind::Force),
     ];
     let mut tables = vec![Table { name: HOLDS, columns, rows }];
-    let mut sheet = Sheet::told();
-    if project.contents.iter().any(|content| content.mass_kg > 0.0) {
-        let height_mm = row.tie_height_mm.unwrap_or(project.cabinet.height_mm);
-        tables.push(top(&bench, count, height_mm, &mut sheet));
+    if let Some((table, _)) = top {
+        tables.push(table);
         notes.extend([ACROSS, CONCRETE]);
     }
     tables.push(gaps(&bench, row.pitch_mm - project.cabinet.width_mm));
@@ -164,6 +174,15 @@ fn held(name: StepId, project: &Project) -> Held {
         number(foot_n),
     ];
     Held { name, cells }
+}
+
+/// A row tied at the top: as one cabinet by itself where that holds and the bars bring no anchor more, else not covered.
+fn tied_top(alone: &Held, is_covered: bool) -> Held {
+    let holds = is_covered && alone.cells[1] == Cell::Status(Status::Holds);
+    let status = if holds { Status::Holds } else { Status::NotCovered };
+    let mut cells = vec![Cell::Name(TIED_TOP), Cell::Status(status)];
+    cells.resize(alone.cells.len(), Cell::Nothing);
+    Held { name: TIED_TOP, cells }
 }
 
 /// The greatest pull of an anchor under the loads that anchors are checked for, and the greatest force in a foot under
@@ -199,8 +218,9 @@ fn along(bench: &Bench, purpose: Purpose) -> impl Iterator<Item = Place> {
     })
 }
 
-/// Full and empty cabinets under bars at the top, for every number of full ones, at the load that strains the bar most.
-fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table {
+/// Full and empty cabinets under bars at the top, for every number of full ones, at the load that strains the bar most;
+/// and whether no anchor gets more than one cabinet by itself is checked for.
+fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> (Table, bool) {
     let kind = |state: usize, place: Place, count: usize| {
         let push = bench.case_load(&Place { state, ..place }).push();
         Leaning { supports: &bench.supports[place.stiffness], push, count }
@@ -222,13 +242,21 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table 
         pulls.fold(0.0, f64::max)
     };
     let by_themselves = [alone(0), alone(1)];
+    let shear = |state: usize| along(bench, purpose).map(move |place| kind(state, place, 1).push.horizontal_n);
+    let shear_alone = shear(0).chain(shear(1)).fold(0.0, f64::max);
+    let mut is_covered = true;
     for full in 1..count {
         let mut worst: Option<(f64, Place)> = None;
         let mut pulls = [0.0_f64; 2];
+        let (mut shear, mut tips) = (0.0_f64, false);
         for place in along(bench, purpose) {
             let kinds = [kind(0, place, full), kind(1, place, count - full)];
-            let Some(tie) = tied(&kinds[0], &kinds[1], height_mm, &mut Sheet::quiet()) else { continue };
+            let Some(tie) = tied(&kinds[0], &kinds[1], height_mm, &mut Sheet::quiet()) else {
+                tips = true;
+                continue;
+            };
             pulls = [0, 1].map(|kind| pulls[kind].max(tie.pulls_n[kind]));
+            shear = tie.shears_n.into_iter().fold(shear, f64::max);
             if worst.is_none_or(|(known, _)| tie.bar_n.abs() > known) {
                 worst = Some((tie.bar_n.abs(), place));
             }
@@ -236,6 +264,11 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table 
         if let (Some((_, place)), true) = (worst, full == count / 2) {
             tied(&kind(0, place, full), &kind(1, place, count - full), height_mm, sheet);
         }
+        // The same anchors in the same concrete: what a full one by itself was checked for covers an empty one as well.
+        let most_n = by_themselves[0].max(by_themselves[1]);
+        let pull_n = pulls[0].max(pulls[1]);
+        let rises = tips || !limit::at_most(pull_n, most_n) || !limit::at_most(shear, shear_alone);
+        is_covered &= !rises;
         let known = |force_n: f64| if worst.is_some() { Cell::Number(force_n) } else { Cell::Nothing };
         rows.push(Line::plain(vec![
             Cell::Number(full as f64),
@@ -244,6 +277,9 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table 
             Cell::Number(by_themselves[0]),
             known(pulls[1]),
             Cell::Number(by_themselves[1]),
+            known(shear),
+            Cell::Number(shear_alone),
+            if rises { Cell::Status(Status::NotCovered) } else { Cell::Name(NO_MORE) },
         ]));
     }
     let columns = columns![
@@ -253,8 +289,11 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> Table 
         Column::up(PULL_FULL_ALONE, Kind::Force),
         Column::up(PULL_EMPTY, Kind::Force),
         Column::up(PULL_EMPTY_ALONE, Kind::Force),
+        Column::up(SHEAR, Kind::Force),
+        Column::up(SHEAR_ALONE, Kind::Force),
+        Column::words(ANCHORS),
     ];
-    Table { name: TOP, columns, rows }
+    (Table { name: TOP, columns, rows }, is_covered)
 }
 
 /// How far tops lean towards each other, against the gap.

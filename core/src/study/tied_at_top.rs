@@ -31,6 +31,8 @@ pub struct Tie {
     pub bar_n: f64,
     /// Greatest pull of an anchor of a full cabinet, and of an empty one.
     pub pulls_n: [f64; 2],
+    /// Shear under a full cabinet, and under an empty one.
+    pub shears_n: [f64; 2],
 }
 
 /// Halvings of the bracket of the force.
@@ -89,8 +91,11 @@ pub fn tied(full: &Leaning, empty: &Leaning, height_mm: f64, sheet: &mut Sheet) 
     sheet.step(H_T, height_mm);
     sheet.step(N_F, many_full);
     sheet.step(N_E, many_empty);
-    let each_n = sheet.detailed(F_EACH, towards * each_n, || Detail::Residuals(alloc::vec![empty_lean - full_lean]));
-    sheet.step(F_BACK, many_empty * each_n / many_full);
-    let bar_n = sheet.step(F_T, many_empty * each_n);
-    Some(Tie { bar_n, pulls_n: [full_n, empty_n] })
+    let told_n = sheet.detailed(F_EACH, towards * each_n, || Detail::Residuals(alloc::vec![empty_lean - full_lean]));
+    sheet.step(F_BACK, many_empty * told_n / many_full);
+    let bar_n = sheet.step(F_T, many_empty * told_n);
+    // What the bars take off the full ones they bring to the empty ones, and so to their anchors.
+    let shears_n = [(full, -each_n * many_empty / many_full), (empty, each_n)]
+        .map(|(kind, added_n)| (kind.push.horizontal_n + towards * added_n).abs());
+    Some(Tie { bar_n, pulls_n: [full_n, empty_n], shears_n })
 }
