@@ -68,6 +68,12 @@ pub fn map_portion(text: &str, knob_x: &str, xs: &[f64], knob_y: &str, ys: &[f64
     .unwrap_or_default()
 }
 
+/// A portion of a map of the built-in cabinet as a hash, without any JavaScript value.
+#[wasm_bindgen]
+pub fn map_check() -> u32 {
+    steadfoot::explore::map_check()
+}
+
 /// The picture of a map from the numbers of its portions; null where the project has faults.
 #[wasm_bindgen]
 #[allow(clippy::too_many_arguments, reason = "plain values are all that crosses to the page")]

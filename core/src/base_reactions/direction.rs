@@ -82,17 +82,15 @@ impl Directions {
         for (place, &direction_rad) in self.tried_rad.iter().enumerate() {
             samples.ask(place, direction_rad, values);
         }
-        let mut peaks = Vec::with_capacity(checks);
         for check in 0..checks {
-            for top in samples.two_best_tops(check) {
-                samples.climb(check, top, values);
+            samples.turn_to(check);
+            for top in samples.two_best_tops() {
+                samples.climb(top, values);
             }
-            samples.search_gaps(check, values);
-            peaks.push(samples.best(check));
+            samples.search_gaps(values);
         }
-        // A later check may have asked for a direction that is worse for an earlier one.
-        (0..checks).for_each(|check| peaks[check] = samples.best(check));
-        peaks
+        // At the end, because a later check may have asked for a direction that is worse for an earlier one.
+        (0..checks).map(|check| samples.best(check)).collect()
     }
 }
 

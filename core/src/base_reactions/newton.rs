@@ -44,7 +44,7 @@ struct Place {
 /// above the floor by a gap, what they push over it is taken off.
 pub(super) fn settle(supports: &ScaledSupports, load: &ScaledLoad, start: [f64; 3]) -> Option<Settled> {
     let mut here = Place::new(supports, load, start);
-    let (mut best, mut best_steps) = (here, 0);
+    let (mut best, mut best_steps) = ((here.unknowns, here.residual), 0);
     let mut steps = 0;
     while here.residual > here.reached() && steps < STEPS_MAX {
         let step = here.answer.resistance.solve(&here.left);
@@ -53,13 +53,13 @@ pub(super) fn settle(supports: &ScaledSupports, load: &ScaledLoad, start: [f64; 
             None => break,
         }
         steps += 1;
-        if here.residual < best.residual {
-            (best, best_steps) = (here, steps);
-        } else if best.residual < STALLED && steps > best_steps + PATIENCE {
+        if here.residual < best.1 {
+            (best, best_steps) = ((here.unknowns, here.residual), steps);
+        } else if best.1 < STALLED && steps > best_steps + PATIENCE {
             break;
         }
     }
-    let Place { unknowns, residual, .. } = best;
+    let (unknowns, residual) = best;
     (residual <= STALLED).then_some(Settled { unknowns, steps, residual })
 }
 
@@ -76,7 +76,9 @@ impl Place {
     fn reached(&self) -> f64 {
         let [a, b, c] = self.unknowns;
         let last_bit = f64::EPSILON / 2.0 * (a.abs() + b.abs() + c.abs()) * self.answer.resistance.k;
-        REACHED.max(last_bit).min(STALLED)
+        // `max` and `min` would be calls in the browser.
+        let least = if last_bit > REACHED { last_bit } else { REACHED };
+        if least < STALLED { least } else { STALLED }
     }
 
     /// The place a step further, or none where rounding allows no better one.
@@ -197,6 +199,10 @@ fn dot(a: &[f64; 3], b: &[f64; 3]) -> f64 {
 #[inline(always)]
 fn largest(parts: &[f64; 3]) -> f64 {
     // A part that is not a number must not hide behind the others, and `max` would hide it.
-    let sum = parts[0].abs() + parts[1].abs() + parts[2].abs();
-    if sum.is_nan() { f64::INFINITY } else { parts[0].abs().max(parts[1].abs()).max(parts[2].abs()) }
+    let [a, b, c] = parts.map(f64::abs);
+    if (a + b + c).is_nan() {
+        return f64::INFINITY;
+    }
+    let largest = if a > b { a } else { b };
+    if largest > c { largest } else { c }
 }

@@ -28,12 +28,19 @@ pub(super) struct Samples {
     checks: usize,
     order: Vec<(f64, usize)>,
     values: Vec<f64>,
+    /// The check at hand, and its directions and values in a line, with the two nearest from beyond each end.
+    check: usize,
+    line: Vec<(f64, f64)>,
 }
+
+/// How many samples the line repeats beyond each end.
+const BEYOND: usize = 2;
 
 impl Samples {
     pub(super) fn new(checks: usize, directions: usize) -> Samples {
         let room = directions + 24;
-        Samples { checks, order: Vec::with_capacity(room), values: Vec::with_capacity(room * checks) }
+        let (order, values) = (Vec::with_capacity(room), Vec::with_capacity(room * checks));
+        Samples { checks, order, values, check: 0, line: Vec::with_capacity(room + 2 * BEYOND) }
     }
 
     pub(super) fn ask(&mut self, place: usize, direction_rad: f64, values: &mut dyn FnMut(f64, &mut [f64])) {
@@ -48,45 +55,69 @@ impl Samples {
         self.order.insert(place, (direction_rad, row));
     }
 
-    fn value(&self, check: usize, place: usize) -> f64 {
-        self.values[self.order[place].1 + check]
-    }
-
     pub(super) fn best(&self, check: usize) -> Peak {
-        let mut best = 0;
-        for place in 1..self.order.len() {
-            if self.value(check, place) > self.value(check, best) {
-                best = place;
+        let mut best = Peak { direction_rad: 0.0, value: f64::NEG_INFINITY };
+        for (place, &(direction_rad, row)) in self.order.iter().enumerate() {
+            let value = self.values[row + check];
+            if value > best.value || place == 0 {
+                best = Peak { direction_rad, value };
             }
         }
-        Peak { direction_rad: wrapped_once(self.order[best].0), value: self.value(check, best) }
+        Peak { direction_rad: wrapped_once(best.direction_rad), ..best }
     }
 
-    /// The sample so many places further round, with its direction unwound from the middle one.
-    fn beside(&self, check: usize, place: usize, steps: isize) -> (f64, f64) {
-        // A few steps from a place inside leave the round at most once.
-        let count = self.order.len() as isize;
-        let index = place as isize + steps;
-        let (index, turn_rad) = match index {
-            below if below < 0 => (below + count, -TAU),
-            above if above >= count => (above - count, TAU),
-            inside => (inside, 0.0),
-        };
-        let place = index as usize;
-        (self.order[place].0 + turn_rad, self.value(check, place))
+    /// Lays the samples of a check in a line, which everything that follows looks at.
+    pub(super) fn turn_to(&mut self, check: usize) {
+        self.check = check;
+        self.line.clear();
+        self.line.resize(BEYOND, (0.0, 0.0));
+        let samples = self.order.iter().map(|&(direction_rad, row)| (direction_rad, self.values[row + check]));
+        self.line.extend(samples);
+        self.line.resize(self.order.len() + 2 * BEYOND, (0.0, 0.0));
+        self.close();
+    }
+
+    /// Repeats the samples of each end beyond the other one, unwound.
+    fn close(&mut self) {
+        let count = self.order.len();
+        for place in 0..BEYOND {
+            let (last_rad, last) = self.line[count + place];
+            let (first_rad, first) = self.line[BEYOND + place];
+            self.line[place] = (last_rad - TAU, last);
+            self.line[count + BEYOND + place] = (first_rad + TAU, first);
+        }
+    }
+
+    /// Asks in a direction while there is a line.
+    fn ask_in_line(&mut self, place: usize, direction_rad: f64, values: &mut dyn FnMut(f64, &mut [f64])) -> f64 {
+        self.ask(place, direction_rad, values);
+        let value = self.values[self.order[place].1 + self.check];
+        self.line.insert(place + BEYOND, (direction_rad, value));
+        self.close();
+        value
+    }
+
+    fn value(&self, place: usize) -> f64 {
+        self.line[place + BEYOND].1
+    }
+
+    /// So many samples from the one before or two before a place on, with directions unwound.
+    fn about<const COUNT: usize>(&self, place: usize, before: usize) -> [(f64, f64); COUNT] {
+        let start = place + BEYOND - before;
+        self.line[start..start + COUNT].as_chunks().0[0]
     }
 
     /// The directions of the two highest samples that stand above their neighbours, the higher first.
     ///
     /// The second is left out where even straight lines on from its neighbours would not reach the first.
-    pub(super) fn two_best_tops(&self, check: usize) -> impl Iterator<Item = f64> + use<> {
+    pub(super) fn two_best_tops(&self) -> impl Iterator<Item = f64> + use<> {
         let mut tops: [Option<usize>; 2] = [None; 2];
         for place in 0..self.order.len() {
-            let value = self.value(check, place);
-            if !(value > self.beside(check, place, -1).1 && value >= self.beside(check, place, 1).1) {
+            let [(_, left), (_, value), (_, right)] = self.about(place, 1);
+            if !(value > left && value >= right) {
                 continue;
             }
-            let is_higher = |other: Option<usize>| other.is_none_or(|other| value > self.value(check, other));
+            let is_higher = |other: Option<usize>| other.is_none_or(|other| value > self.value(other));
             if is_higher(tops[0]) {
                 tops = [Some(place), tops[0]];
             } else if is_higher(tops[1]) {
@@ -94,8 +125,8 @@ impl Samples {
             }
         }
         if let [Some(first), Some(second)] = tops {
-            let first = self.value(check, first);
-            if self.ceiling(check, second).is_some_and(|ceiling| ceiling + 0.02 * ceiling.abs() < first) {
+            let first = self.value(first);
+            if self.ceiling(second).is_some_and(|ceiling| ceiling + 0.02 * ceiling.abs() < first) {
                 tops[1] = None;
             }
         }
@@ -103,17 +134,14 @@ impl Samples {
     }
 
     /// Asks between the neighbours of a top until it is known.
-    pub(super) fn climb(&mut self, check: usize, top_rad: f64, values: &mut dyn FnMut(f64, &mut [f64])) {
+    pub(super) fn climb(&mut self, top_rad: f64, values: &mut dyn FnMut(f64, &mut [f64])) {
         let Some(mut place) = self.order.iter().position(|&(direction_rad, _)| direction_rad == top_rad) else {
             return;
         };
         for tries in 0..TRIES_MAX {
-            let (middle_rad, middle) = self.beside(check, place, 0);
-            let (left_rad, left) = self.beside(check, place, -1);
-            let (right_rad, right) = self.beside(check, place, 1);
+            let [(left_rad, left), (middle_rad, middle), (right_rad, right)] = self.about(place, 1);
             let is_settled = middle == f64::INFINITY || right_rad - left_rad <= 2.0 * FOUND_RAD;
-            let is_capped =
-                self.ceiling(check, place).is_some_and(|ceiling| ceiling - middle <= FOUND_PART * middle.abs());
+            let is_capped = self.ceiling(place).is_some_and(|ceiling| ceiling - middle <= FOUND_PART * middle.abs());
             // Another check's search may have found something higher beside this top.
             if is_settled || is_capped || left > middle || right > middle {
                 return;
@@ -131,8 +159,7 @@ impl Samples {
                 None => middle_rad - GOLDEN * (middle_rad - left_rad),
             };
             let place_next = if next_rad > middle_rad { place + 1 } else { place };
-            self.ask(place_next, next_rad, values);
-            let gained = self.value(check, place_next) - middle;
+            let gained = self.ask_in_line(place_next, next_rad, values) - middle;
             if gained > 0.0 {
                 place = place_next;
             } else if next_rad < middle_rad {
@@ -150,31 +177,34 @@ impl Samples {
     ///
     /// A value may jump where another anchor begins to pull, and then its peak leans against the jump, or it may bend
     /// upwards within a gap; both leave the samples on one side rising into the gap.
-    pub(super) fn search_gaps(&mut self, check: usize, values: &mut dyn FnMut(f64, &mut [f64])) {
-        let mut best = self.best(check).value;
+    pub(super) fn search_gaps(&mut self, values: &mut dyn FnMut(f64, &mut [f64])) {
+        let mut best = self.best(self.check).value;
         let mut gaps: Vec<f64> = Vec::new();
         for place in 0..self.order.len() {
-            if self.may_hide_more(check, place, best) {
+            if self.may_hide_more(place, best) {
                 gaps.push(self.order[place].0);
             }
         }
         for _ in 0..TRIES_MAX {
             let Some(from_rad) = gaps.pop() else { return };
             let place = self.order.partition_point(|&(direction_rad, _)| direction_rad < from_rad);
-            if !self.may_hide_more(check, place, best) {
+            if !self.may_hide_more(place, best) {
                 continue;
             }
-            let middle_rad = (from_rad + self.beside(check, place, 1).0) / 2.0;
-            self.ask(place + 1, middle_rad, values);
-            best = best.max(self.value(check, place + 1));
+            let [_, (to_rad, _)] = self.about(place, 0);
+            let middle_rad = (from_rad + to_rad) / 2.0;
+            let value = self.ask_in_line(place + 1, middle_rad, values);
+            if value > best {
+                best = value;
+            }
             gaps.push(from_rad);
             gaps.push(middle_rad);
         }
     }
 
     /// True where the gap after a sample may hold a value notably above the best one.
-    fn may_hide_more(&self, check: usize, place: usize, best: f64) -> bool {
-        let [ll, l, r, rr] = [-1, 0, 1, 2].map(|steps| self.beside(check, place, steps));
+    fn may_hide_more(&self, place: usize, best: f64) -> bool {
+        let [ll, l, r, rr] = self.about(place, 1);
         let width_rad = r.0 - l.0;
         if width_rad < GAP_RAD || best == f64::INFINITY {
             return false;
@@ -185,7 +215,8 @@ impl Samples {
         };
         let at_right = l.1 + rise(ll, l);
         let at_left = r.1 - rise(r, rr);
-        let highest = at_right.max(at_left);
+        // `max` would be a call in the browser.
+        let highest = if at_right > at_left || at_left.is_nan() { at_right } else { at_left };
         let (over_right, over_left) = (at_right - r.1, at_left - l.1);
         let smooth = if over_right >= 0.0 && over_left > 0.0 {
             l.1 + over_left / (over_left + over_right) * (at_right - l.1)
@@ -197,8 +228,8 @@ impl Samples {
 
     /// The most that the peak at a top can reach if the values bend downwards around it: where the straight lines
     /// through the neighbours on both sides meet. None where a value is infinite.
-    fn ceiling(&self, check: usize, place: usize) -> Option<f64> {
-        let [ll, l, m, r, rr] = [-2, -1, 0, 1, 2].map(|steps| self.beside(check, place, steps));
+    fn ceiling(&self, place: usize) -> Option<f64> {
+        let [ll, l, m, r, rr] = self.about(place, 2);
         let on_the_left = crossing([ll, l], [m, r])?;
         let on_the_right = crossing([l, m], [r, rr])?;
         Some(on_the_left.max(on_the_right))

@@ -173,7 +173,10 @@ impl ScaledSupports {
             } else if middle > -rise {
                 let contact = partial_contact(middle, b * foot.half_x, c * foot.half_y);
                 answer.gapped += foot.stiffness / 4.0 * contact.force * gap;
-                foot.answer_in_part(&contact, &mut answer);
+                // By value, so that the sums of this loop can stay in registers.
+                let part = foot.answer_in_part(&contact);
+                [0, 1, 2].into_iter().for_each(|i| answer.force[i] += part.force[i]);
+                answer.resistance.add(&part.resistance);
             }
         }
         for anchor in &self.anchors {
@@ -191,21 +194,25 @@ impl ScaledSupports {
 }
 
 impl ScaledFoot {
-    /// Adds what a partly pressed foot answers. The square -1..1 has the area 4, over which the stiffness is spread.
-    fn answer_in_part(&self, contact: &Contact, answer: &mut Answer) {
+    /// What a partly pressed foot answers. The square -1..1 has the area 4, over which the stiffness is spread.
+    fn answer_in_part(&self, contact: &Contact) -> Answer {
         let k = self.stiffness / 4.0;
         let (x, y, half_x, half_y) = (self.x, self.y, self.half_x, self.half_y);
-        answer.force[0] += k * contact.force;
-        answer.force[1] += k * (x * contact.force + half_x * contact.force_u);
-        answer.force[2] += k * (y * contact.force + half_y * contact.force_v);
         let (area, u, v) = (contact.area, half_x * contact.u, half_y * contact.v);
         let (uu, uv, vv) = (half_x * half_x * contact.uu, half_x * half_y * contact.uv, half_y * half_y * contact.vv);
-        let resistance = &mut answer.resistance;
-        resistance.k += k * area;
-        resistance.kx += k * (x * area + u);
-        resistance.ky += k * (y * area + v);
-        resistance.kxx += k * (x * x * area + 2.0 * x * u + uu);
-        resistance.kxy += k * (x * y * area + x * v + y * u + uv);
-        resistance.kyy += k * (y * y * area + 2.0 * y * v + vv);
+        let resistance = Resistance {
+            k: k * area,
+            kx: k * (x * area + u),
+            ky: k * (y * area + v),
+            kxx: k * (x * x * area + 2.0 * x * u + uu),
+            kxy: k * (x * y * area + x * v + y * u + uv),
+            kyy: k * (y * y * area + 2.0 * y * v + vv),
+        };
+        let force = [
+            k * contact.force,
+            k * (x * contact.force + half_x * contact.force_u),
+            k * (y * contact.force + half_y * contact.force_v),
+        ];
+        Answer { force, resistance, gapped: 0.0 }
     }
 }

@@ -96,6 +96,9 @@ impl CaseLoad {
 
     /// Tells the load: the section that the reactions, if there are any, go on.
     pub fn tell(&self, sheet: &mut Sheet) {
+        if !sheet.is_told() {
+            return;
+        }
         sheet.open(Part::BaseReactions, Subject::Whole, None, System::Si);
         sheet.carry(M, self.mass_kg);
         sheet.step(G, G_N_PER_KG);

@@ -5,7 +5,7 @@ use alloc::vec;
 use crate::base_reactions::{BaseLoad, Push, Supports};
 use crate::calc::clause::STATICS;
 use crate::calc::number::positive_part;
-use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System, number, steps};
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System, steps};
 use crate::geometry::Edge;
 
 steps! { 19 "equilibrium";
@@ -20,14 +20,13 @@ steps! { 19 "equilibrium";
 /// How near a push is to turning the cabinet about an edge that neither feet nor anchors hold.
 ///
 /// Scope: rigid base, rigid floor. Moments in N mm. Not needed where the supports can balance every load; the strength
-/// of anchors and feet is checked elsewhere.
-pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) -> Outcome {
+/// of anchors and feet is checked elsewhere. `towards` is the way of the push, which a sweep knows already.
+pub fn check_equilibrium(supports: &Supports, push: &Push, towards: [f64; 2], sheet: &mut Sheet) -> Outcome {
     let vertical = BaseLoad {
         down_n: push.down_n,
         moment_x_nmm: push.down_n * push.at.x_mm,
         moment_y_nmm: push.down_n * push.at.y_mm,
     };
-    let towards = [number::cos(push.direction_rad), number::sin(push.direction_rad)];
     let tipping = Tipping { towards, moment_nmm: push.horizontal_n * push.height_mm };
     let mut worst: Option<(f64, f64, f64, Edge)> = None;
     for edge in supports.tipping_edges() {
@@ -43,7 +42,7 @@ pub fn check_equilibrium(supports: &Supports, push: &Push, sheet: &mut Sheet) ->
     }
     match worst {
         None if supports.feet().is_empty() && supports.anchors().is_empty() => Outcome::NotCovered(NOTHING),
-        None if supports.holds(&BaseLoad::from(*push)).is_err() => {
+        None if supports.holds(&push.base_load(towards)).is_err() => {
             Outcome::Compared { value: push.horizontal_n * push.height_mm, limit: 0.0, utilisation: f64::INFINITY }
         }
         None => Outcome::NotNeeded(BALANCED),

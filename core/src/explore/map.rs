@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::found::Found;
 use super::knob::{Knob, turned_both};
-use crate::project::Project;
+use crate::project::{HASH_START, Project, built_in, hashed};
 
 /// A knob with the values of an axis.
 #[derive(Clone, Copy, Debug)]
@@ -38,6 +38,18 @@ pub fn map_cells(project: &Project, x: Along, y: Along) -> Vec<Found> {
         }
     }
     cells
+}
+
+/// A portion of a map of the built-in cabinet, four loads by three strengths, as a hash; the same on every target.
+///
+/// ```
+/// assert_ne!(steadfoot::explore::map_check(), 0);
+/// ```
+pub fn map_check() -> u32 {
+    let Some(project) = built_in() else { return 0 };
+    let x = Along { knob: Knob::Load, values: &[400.0, 800.0, 1200.0, 1600.0] };
+    let y = Along { knob: Knob::Strength, values: &[0.4, 0.8, 1.2] };
+    map_cells(&project, x, y).iter().flat_map(Found::packed).fold(HASH_START, hashed)
 }
 
 /// `count` values from one end to the other, in even steps or even ratios; the notches of a knob that has only some.

@@ -27,7 +27,7 @@ pub use how_far::{Bound, HowFar, Ranged, Stretch};
 pub use knob::{KNOBS, Knob, Notch, TEXTS as KNOB_TEXTS, turned_both};
 pub use ladder::{CHANGES, Change, Ladder, Rung, Rungs, is_by_report, nearest_edge};
 pub use limit::{Ending, Limit, LimitOf, What, limits, load_limit};
-pub use map::{Along, map_cells, places};
+pub use map::{Along, map_cells, map_check, places};
 pub use pattern::{AnchorsEdit, Pattern, PlainAnchor, patterned};
 pub use reorder::{ORDERS_MAX, Ordered, Reorder};
 pub use row::{NoRow, Pitched, as_one_body, one_of_the_row};

@@ -10,7 +10,9 @@ use super::trial::{Trial, Trials};
 use crate::calc::Section;
 use crate::input::corner::{Spread, corners, settings};
 use crate::input::{MayBe, Open};
-use crate::project::{Project, assess, built_in_of, read_set, stated, value_told, values_told, working};
+use crate::project::{
+    HASH_START, Project, assess, built_in_of, hashed, read_set, stated, value_told, values_told, working,
+};
 use crate::report::not_known::{Part, PointTold, Settles, Tried};
 use crate::report::outcome::{Report, Verdict};
 
@@ -320,12 +322,8 @@ pub fn open_check() -> u32 {
     let open = built_in_of("{\"between\":[20,35]}", "{\"between\":[60,125]}");
     let Some(mut unknowns) = open.and_then(|project| Unknowns::new(&project)) else { return 0 };
     unknowns.finish();
-    let mut hash: u32 = 0x811c_9dc5;
-    for came in &unknowns.results {
+    unknowns.results.iter().fold(HASH_START, |hash, came| {
         let used = if let Came::To(trial) = came { trial.utilisation } else { None };
-        for byte in used.unwrap_or(f64::NAN).to_bits().to_le_bytes() {
-            hash = (hash ^ u32::from(byte)).wrapping_mul(0x0100_0193);
-        }
-    }
-    hash
+        hashed(hash, used.unwrap_or(f64::NAN))
+    })
 }

@@ -29,6 +29,6 @@ pub use column::{Column, Head, Separator};
 pub use file::{FORMAT_NAME, Hall};
 pub use places::PLACES_MAX;
 pub use plan::HallPlan;
-pub use row::{Row, RowOutcome, Standing};
+pub use row::{Row, RowOutcome, Standing, hall_check};
 pub use schedule::{RECORD_BYTES_MAX, Record, Schedule};
 pub use written::{RowWords, cell, line, result_head, result_line, result_parts};

@@ -175,7 +175,7 @@ impl<'p> Bench<'p> {
                 tell_hand_method(&pivots(supports.feet_hull(), supports.anchors(), &BaseLoad::from(push)), sheet);
             }
         }
-        let equilibrium = check_equilibrium(supports, &push, sheet);
+        let equilibrium = check_equilibrium(supports, &push, towards, sheet);
         let equilibrium = match (&settled, equilibrium) {
             // A load that nothing balances is never passed over, whatever the margin says.
             (Err(_), Outcome::Compared { value, limit, utilisation }) if utilisation > 1.0 => {

@@ -10,6 +10,7 @@ use super::verdict::role;
 use crate::calc::{CheckId, Outcome, Role, Sheet};
 use crate::report::outcome::{CheckTold, RosePoint};
 use crate::rules::anchor::Finding;
+use crate::rules::anchor_set::{members, only};
 
 /// Directions of the rose: every 7.5 degrees.
 const STEPS: usize = 48;
@@ -30,13 +31,16 @@ pub fn rose(bench: &mut Bench, checks: &[CheckTold], governs: Option<usize>) -> 
     directions.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
     let mut points = Vec::new();
     let mut findings: Vec<Finding> = Vec::new();
+    let is_required = |check: &&CheckId| role(**check) == Role::Required;
+    let required = CheckId::ALL.iter().filter(is_required).fold(0, |set, &check| set | only(check as usize));
     for direction_rad in directions {
         let mut highest: Option<(f64, CheckId, RosePoint)> = None;
         for run in bench.runs.clone() {
             let place = Place { state: peak.state, run, direction_rad, stiffness };
             findings.clear();
             bench.check(&place, &mut Sheet::quiet(), &mut findings);
-            for &check in CheckId::ALL.iter().filter(|&&check| role(check) == Role::Required) {
+            let found = findings.iter().fold(0, |set, finding| set | only(finding.check as usize));
+            for check in members(found & required).map(|place| CheckId::ALL[place]) {
                 let Some(finding) = worst(&findings, check) else { continue };
                 let Outcome::Compared { utilisation, .. } = finding.outcome else { continue };
                 let utilisation = if utilisation.is_nan() { f64::INFINITY } else { utilisation };

@@ -39,13 +39,17 @@ pub fn built_in_of(strength_mpa: &str, embedment_mm: &str) -> Option<Project> {
     read(&[start, strength_mpa, middle, embedment_mm, end].concat(), System::Si).ok()
 }
 
+/// Where a hash begins.
+pub const HASH_START: u32 = 0x811c_9dc5;
+
+/// The FNV-1a hash with the bits of one more number.
+pub fn hashed(hash: u32, value: f64) -> u32 {
+    value.to_bits().to_le_bytes().iter().fold(hash, |hash, byte| (hash ^ u32::from(*byte)).wrapping_mul(0x0100_0193))
+}
+
 fn hash(report: &Report) -> u32 {
-    let mut hash: u32 = 0x811c_9dc5;
-    let mut take = |value: f64| {
-        for byte in value.to_bits().to_le_bytes() {
-            hash = (hash ^ byte as u32).wrapping_mul(0x0100_0193);
-        }
-    };
+    let mut hash = HASH_START;
+    let mut take = |value| hash = hashed(hash, value);
     for check in &report.checks {
         for value in [check.value, check.limit, check.utilisation].into_iter().flatten() {
             take(value);

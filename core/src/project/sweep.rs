@@ -8,12 +8,12 @@ use super::mirror::SAME_RAD;
 use crate::base_reactions::Plane;
 use crate::calc::{CheckId, Outcome, Sheet, StepId};
 use crate::rules::anchor::{Finding, Findings};
+use crate::rules::anchor_set::{Set, members as places, only};
 
 /// How many checks there are.
 pub const CHECKS: usize = CheckId::ALL.len();
 
-/// A set of checks, one bit each.
-type Set = u128;
+// Checks are kept in sets as anchors are.
 const _: () = assert!(CHECKS <= Set::BITS as usize);
 
 /// Where a check governs.
@@ -69,8 +69,11 @@ impl Levels {
     /// A NaN counts as infinite, so that it is never lost.
     fn raise(&mut self, check: usize, utilisation: f64) {
         let utilisation = if utilisation.is_nan() { f64::INFINITY } else { utilisation };
-        self.of[check] = self.of[check].max(utilisation);
-        self.found |= 1 << check;
+        // `max` would be a call in the browser; neither of both is no number.
+        if utilisation > self.of[check] {
+            self.of[check] = utilisation;
+        }
+        self.found |= only(check);
     }
 
     fn raise_all(&mut self, other: &Levels) {
@@ -78,15 +81,6 @@ impl Levels {
             self.raise(check, other.of[check]);
         }
     }
-}
-
-/// The checks of a set.
-fn places(mut set: Set) -> impl Iterator<Item = usize> {
-    core::iter::from_fn(move || {
-        let place = (set != 0).then(|| set.trailing_zeros() as usize)?;
-        set &= set - 1;
-        Some(place)
-    })
 }
 
 /// Takes what is found at one place.
@@ -151,10 +145,11 @@ impl Kept {
 
     fn get(&self, row: usize, check: usize) -> f64 {
         let (found, start) = self.rows[row];
-        if found >> check & 1 == 0 {
+        let bit = only(check);
+        if found & bit == 0 {
             return f64::NEG_INFINITY;
         }
-        self.values[start + (found & ((1 << check) - 1)).count_ones() as usize]
+        self.values[start + (found & (bit - 1)).count_ones() as usize]
     }
 }
 
@@ -162,7 +157,7 @@ impl Kept {
 ///
 /// Every state and run is tried in the directions of the plan first; the search for peaks follows where it can matter.
 pub fn sweep(bench: &mut Bench, ends: Ends) -> [Track; CHECKS] {
-    let mut sweep = Sweep { tracks: [Track::default(); CHECKS], levels: Levels::new() };
+    let mut sweep = Sweep { tracks: [Track::default(); CHECKS], levels: Levels::new(), quiet: Sheet::quiet() };
     let mut looked: Vec<Looked> = Vec::new();
     let mut highest: Vec<Levels> = Vec::new();
     let mut of_all = Levels::new();
@@ -202,7 +197,8 @@ pub fn sweep(bench: &mut Bench, ends: Ends) -> [Track; CHECKS] {
             sweep.search(bench, one, wanted, &mut peaks[stiffness]);
         }
         for (check, track) in sweep.tracks.iter_mut().enumerate() {
-            let levels = || peaks.iter().filter(|levels| levels.found >> check & 1 == 1).map(|levels| levels.of[check]);
+            let levels =
+                || peaks.iter().filter(|levels| levels.found & only(check) != 0).map(|levels| levels.of[check]);
             track.ends = levels().reduce(f64::min).zip(levels().reduce(f64::max)).map(|(low, high)| [low, high]);
         }
     }
@@ -212,7 +208,7 @@ pub fn sweep(bench: &mut Bench, ends: Ends) -> [Track; CHECKS] {
 /// The checks that reach this part of the highest of all.
 fn near(levels: &Levels, highest: &Levels, part: f64) -> Set {
     let is_near = |&check: &usize| levels.of[check] >= part * highest.of[check];
-    places(levels.found).filter(is_near).fold(0, |set, check| set | 1 << check)
+    places(levels.found).filter(is_near).fold(0, |set, check| set | only(check))
 }
 
 /// The row of a direction among those that were asked.
@@ -225,6 +221,7 @@ fn row_of(asked: &[(f64, Option<Plane>)], direction_rad: f64) -> Option<usize> {
 struct Sweep {
     tracks: [Track; CHECKS],
     levels: Levels,
+    quiet: Sheet,
 }
 
 impl Sweep {
@@ -232,13 +229,14 @@ impl Sweep {
     fn ask(&mut self, bench: &mut Bench, place: &Place) {
         self.levels.clear();
         let mut ask = Ask { place: *place, levels: &mut self.levels, tracks: &mut self.tracks };
-        bench.check(place, &mut Sheet::quiet(), &mut ask);
+        bench.check(place, &mut self.quiet, &mut ask);
     }
 
     /// Tries one state and run in the directions of the plan.
     fn look(&mut self, bench: &mut Bench, start: Place) -> Looked {
         let tried = bench.plan_directions(start.run);
-        let mut looked = Looked { start, tried, highest: Levels::new(), asked: Vec::new(), kept: Kept::default() };
+        let asked = Vec::with_capacity(tried.list_rad().len());
+        let mut looked = Looked { start, tried, highest: Levels::new(), asked, kept: Kept::default() };
         for &direction_rad in looked.tried.list_rad() {
             let direction_rad = bench.mirror.asked_rad(direction_rad);
             if row_of(&looked.asked, direction_rad).is_some() {

@@ -21,8 +21,11 @@ pub fn members(mut set: Set) -> impl Iterator<Item = usize> {
 }
 
 /// A set of one.
+#[inline]
 pub fn only(place: usize) -> Set {
-    1 << place
+    // A shift of 128 bits is a call in the browser, one of 64 an instruction.
+    let bit = Set::from(1_u64 << (place % 64));
+    if place < 64 { bit } else { bit << 64 }
 }
 
 /// Groups that were worked out for sets of acting anchors.

@@ -5,7 +5,7 @@
 
 pub mod aci_318_19;
 pub mod anchor;
-mod anchor_set;
+pub(crate) mod anchor_set;
 mod as_1170_4;
 mod asce_7;
 mod asce_7_05;

@@ -219,7 +219,10 @@ impl Round<'_> {
             return;
         }
         let mut any = false;
-        for zone in (0..self.zones.ratios.len()).filter(|&zone| self.zones.is_own[zone]).collect::<Vec<_>>() {
+        for zone in 0..self.zones.ratios.len() {
+            if !self.zones.is_own[zone] {
+                continue;
+            }
             let ratios = self.zones.ratios[zone];
             let number = zone as u16 + 1;
             if let Some(reason) = self.zones.uncovered[zone] {
@@ -340,5 +343,12 @@ pub fn floor(largest: f64) -> f64 {
 
 /// The anchors of which a claim is true.
 pub fn set_where<T>(of: &[T], claim: impl Fn(&T) -> bool) -> Set {
-    of.iter().enumerate().filter(|(_, one)| claim(one)).fold(0, |set, (place, _)| set | only(place))
+    let (mut set, mut bit): (Set, Set) = (0, 1);
+    for one in of {
+        if claim(one) {
+            set |= bit;
+        }
+        bit <<= 1;
+    }
+    set
 }

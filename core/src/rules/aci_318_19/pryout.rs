@@ -202,8 +202,10 @@ impl Sheared<'_> {
         let phi = reduction::pryout(sheet);
         let v_d = sheet.step(V_D, phi * v_cp);
         let shear = self.shear[only];
-        sheet.carry(V_X, shear.x);
-        sheet.carry(V_Y, shear.y);
+        if sheet.is_told() {
+            sheet.carry(V_X, shear.x);
+            sheet.carry(V_Y, shear.y);
+        }
         let v_ua = sheet.step(V_UA_SINGLE, shear.size());
         sheet.step(R_V, v_ua / v_d);
         facts.compared(v_ua, v_d)
