@@ -40,6 +40,7 @@ const FIRST: &[&str] = &[
     "steadfoot::rules::component_row",
     "steadfoot::rules::demand",
     "steadfoot::rules::site_class",
+    "steadfoot_wasm::memory",
     "steadfoot_wasm::place",
     "steadfoot_wasm::plain",
 ];
