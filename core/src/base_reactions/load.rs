@@ -52,6 +52,7 @@ impl Push {
 }
 
 impl From<Push> for BaseLoad {
+    #[inline(always)]
     fn from(push: Push) -> BaseLoad {
         push.base_load(push.towards())
     }

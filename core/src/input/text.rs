@@ -268,6 +268,7 @@ impl<'t> Reader<'t> {
         self.text.as_bytes().get(self.at).copied()
     }
 
+    #[inline(always)]
     fn space(&mut self) {
         while matches!(self.byte(), Some(b' ' | b'\t' | b'\n' | b'\r')) {
             self.at += 1;

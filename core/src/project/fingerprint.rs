@@ -6,6 +6,7 @@
 //! last result does not count.
 
 use alloc::string::String;
+use alloc::vec::Vec;
 
 use sha2::{Digest, Sha256};
 
@@ -20,12 +21,10 @@ use crate::shake_table;
 use crate::slab::{self, boundary, edge, opening};
 
 const DIGITS: usize = 12;
-/// What the page notes in the file about its last result.
-const NOT_INPUT: [&str; 2] = ["written_by", "last_answer"];
 
 /// The fingerprint of an input without faults.
 pub fn fingerprint(draft: &Draft, open: &[Open]) -> String {
-    let mut canonical = Canonical(Sha256::new());
+    let mut canonical = Canonical(Vec::new());
     canonical.values("", super::FIELDS, &draft.top);
     canonical.items(&draft.cabinet, cabinet::FIELDS);
     canonical.items(&draft.frame, frame::FIELDS);
@@ -64,7 +63,7 @@ pub fn fingerprint(draft: &Draft, open: &[Open]) -> String {
     canonical.items(&draft.shake_table, shake_table::fields::FIELDS);
     open.iter().for_each(|one| canonical.open(one));
     let mut digits = String::new();
-    for byte in canonical.0.finalize() {
+    for byte in Sha256::digest(&canonical.0) {
         for half in [byte >> 4, byte & 15] {
             if digits.len() < DIGITS {
                 digits.extend(char::from_digit(half as u32, 16));
@@ -74,8 +73,8 @@ pub fn fingerprint(draft: &Draft, open: &[Open]) -> String {
     digits
 }
 
-/// Writes the canonical text into the hash.
-struct Canonical(Sha256);
+/// The canonical text, as far as it is written.
+struct Canonical(Vec<u8>);
 
 impl Canonical {
     fn items<'i, 'n: 'i>(&mut self, items: impl IntoIterator<Item = &'i Item<'n>>, fields: &[Field]) {
@@ -88,7 +87,8 @@ impl Canonical {
         self.text(name);
         self.text("\n");
         for (field, value) in fields.iter().zip(&values.0) {
-            if NOT_INPUT.contains(&field.key) {
+            // What the page notes in the file about its last result.
+            if matches!(field.key, "written_by" | "last_answer") {
                 continue;
             }
             self.text(field.key);
@@ -144,14 +144,14 @@ impl Canonical {
     fn number(&mut self, number: f64) {
         let bits = number.to_bits();
         let mut digits = [b' '; 17];
-        for place in 0..16 {
-            digits[place] = b"0123456789abcdef"[(bits >> (60 - 4 * place) & 15) as usize];
+        for (place, digit) in digits[..16].iter_mut().enumerate() {
+            *digit = b"0123456789abcdef"[(bits >> (60 - 4 * place) & 15) as usize];
         }
-        self.0.update(digits);
+        self.0.extend_from_slice(&digits);
     }
 
     #[inline(never)]
     fn text(&mut self, text: &str) {
-        self.0.update(text.as_bytes());
+        self.0.extend_from_slice(text.as_bytes());
     }
 }
