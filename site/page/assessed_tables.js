@@ -64,7 +64,7 @@ const DIRECTION_WORDS = { any: "every direction", hundred_thirty: "100 % with 30
 
 class CasesTable extends OpeningTable {
   constructor() {
-    super("demand", () => ["Load case", "Gravity", "Vertical", "Horizontal", "For", "Directions"]);
+    super("demand", () => ["Load case", "Weight times", "Vertical, g", "Horizontal, g", "For", "Directions"]);
     this.nothing = "There are no load cases: no rule is chosen, or it does not reach this input.";
   }
 

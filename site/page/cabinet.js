@@ -150,6 +150,12 @@ function carryOn(link, data) {
   link.setAttribute("href", found[1] + addressOf({ data, units: unitSystem.now, place: found[2] || "" }));
 }
 
+// Where this guide has the whole check.
+function wholeCheckAddress() {
+  const links = [...document.querySelectorAll("#pages a[href]")].map((link) => link.dataset.own || link.getAttribute("href"));
+  return links.find((href) => /^(check\.html|#check$)/.test(href));
+}
+
 // A file that was written by another version of the engine may get another answer now; then it is said.
 function movedMessage(tree, assessment) {
   const { written_by: version, last_answer: before } = tree;

@@ -30,19 +30,21 @@ class CheckList {
     const labelled = checks.find((check) => isCompared(check));
     return make("section", { class: "group", "aria-labelledby": this.heading && id, "data-role": role },
       this.heading && make(this.heading, { id }, ROLE_WORDS[role]),
-      make("ul", { class: "checks" }, checks.map((check) => this.row(check, check === labelled))));
+      make("ul", { class: "checks" }, checks.map((check, place) => this.row(check, check === labelled, checks[place - 1]))));
   }
 
-  // Zero and one are written once, at the first scale of a group.
-  row(check, labelled) {
+  // Zero and one are written once, at the first scale of a group; what is checked once, at its first check.
+  row(check, labelled, before) {
     const key = check.id + " " + check.of;
     const open = this.opened.has(key);
     const compared = isCompared(check);
     const workingId = freshId("working");
+    const [head, ...rest] = checkTitle(check.id).split(/(?<=: )/);
+    const again = before && rest.length > 0 && checkTitle(before.id).startsWith(head);
     const button = make("button", {
       type: "button", class: "opener", "data-key": "check " + key, "aria-expanded": String(open), "aria-controls": open ? workingId : null,
       click: () => this.toggle(key),
-    }, checkTitle(check.id));
+    }, again ? make("span", { class: "unseen" }, head) : head, rest);
     return make("li", {
       class: "check-row " + check.status, "data-check": check.id, "data-of": check.of, "data-status": check.status, "data-role": check.role,
       "data-utilisation": compared ? check.utilisation : null,
@@ -51,7 +53,7 @@ class CheckList {
       make("span", { class: "title" }, button),
       compared ? scaleDrawing(check, labelled) : make("span", { class: "no-scale" }),
       make("span", { class: "value" }, compared ? utilisationText(check) : "–"),
-      make("span", { class: "outcome" }, make("b", { class: "word" }, STATUS_WORDS[check.status]), " ", make("span", { class: "occasion" }, spanText(check), this.beside(check))),
+      make("span", { class: "outcome" }, make("b", { class: "word" }, STATUS_WORDS[check.status]), " ", make("span", { class: "occasion" }, check === this.assessment.governing && make("b", {}, "governs; "), spanText(check), this.beside(check))),
       make("span", { class: "source", "data-source": key })),
     open && make("div", { class: "opened", id: workingId }, this.workingOf(check, key)));
   }

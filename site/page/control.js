@@ -93,7 +93,7 @@ class NumberControl extends Control {
     if (this.seat.placeholder) return this.seat.placeholder(this.field);
     if (this.field.default === undefined) return "";
     const text = engineSays((engine) => engine.field_text(this.field.default, this.kind, unitSystem.now));
-    return this.roomy ? "default " + text : text;
+    return this.roomy && text.length < 4 ? "default " + text : text;
   }
 }
 

@@ -36,13 +36,15 @@ class Drawing {
     this.view = view;
     this.width = 0;
     this.frame = make("div", { class: "frame" });
-    this.element = make("figure", { class: "figure " + view }, this.frame, make("figcaption", {}, caption));
+    this.caption = make("figcaption", {}, caption);
+    this.element = make("figure", { class: "figure " + view }, this.frame, this.caption);
     this.asked = null;
     new ResizeObserver(() => this.fit()).observe(this.frame);
   }
 
   update(assessment, at = null) {
     this.asked = { assessment, at };
+    if (assessment.report !== null) this.caption.textContent = captionOf(this.view, assessment.report, at);
     this.render();
   }
 
@@ -123,6 +125,12 @@ const CAPTIONS = {
   elevation: "Elevation, seen across the push",
   rose: "Utilisation for every direction of the push",
 };
+
+// The push of the answer and that of the anchors' load cases differ, so it is said which one is drawn.
+function captionOf(view, report, at) {
+  const load = view === "elevation" && at ? report.cases[at.case] : null;
+  return CAPTIONS[view] + (load && load.level === "amplified" ? ", here amplified for anchors in concrete" : "");
+}
 
 // The point of the rose that is nearest to a direction that was picked before the numbers changed.
 function nearestPoint(rose, direction) {

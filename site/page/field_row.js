@@ -31,7 +31,7 @@ class FieldRow {
       name,
       make("div", { class: "entry" }, this.control.element, this.unit, this.control.faultPlace),
       make("div", { class: "margin" },
-        make("p", { class: "help", id: helpId }, textWithSymbols(field.help), field.clause && make("span", { class: "clause" }, " ", field.clause)), this.opener()));
+        make("p", { class: "help" }, make("span", { id: helpId }, textWithSymbols(field.help), field.clause && [" [", field.clause, "]"]), " ", this.opener())));
     this.element.classList.toggle("open", this.isOpen);
   }
 

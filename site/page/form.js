@@ -18,7 +18,7 @@ class Form {
     this.sections = FORM_SECTIONS.map(({ id, title, parts }) => make("section", { class: "question", "data-question": id, "aria-label": title },
       make("h2", {}, title), parts.map((part) => this.blocks.get(part)).filter(Boolean).map((block) => block.element)));
     const jumps = FORM_SECTIONS.flatMap(({ parts }) => parts).map((id) => this.blocks.get(id)).filter(Boolean).map((block) => (
-      make("li", {}, make("button", { type: "button", class: "link", click: () => this.jump(block) }, block.part.title))));
+      block.jump = make("li", {}, make("button", { type: "button", class: "link", click: () => this.jump(block) }, block.part.title))));
     this.element = make("div", { class: "form" }, make("nav", { class: "jumps", "aria-label": "Parts of the input" }, make("ul", {}, jumps)), this.sections);
   }
 
@@ -32,7 +32,8 @@ class Form {
     for (const block of this.blocks.values()) {
       // What belongs to a part comes and goes with it: the edges with the slab.
       const owner = keysOf(block.part.path.replace("[]", "")).slice(0, -1);
-      if (owner.length > 0) block.element.hidden = this.seat.project().at(pathOf(owner)) === undefined;
+      block.element.hidden = owner.length > 0 && this.seat.project().at(pathOf(owner)) === undefined;
+      if (block.jump) block.jump.hidden = block.element.hidden;
       block.refresh();
     }
   }
@@ -101,12 +102,18 @@ class FewFields {
   }
 }
 
+// Feet and anchors often have the same names.
+function listSubject(list, item, place) {
+  const kind = { "cabinet.feet": "foot ", "cabinet.anchors": "anchor " }[list] || "";
+  return kind + ((item && item.name) || "number " + (place + 1));
+}
+
 function expandedPaths(pattern, tree) {
   const list = /^(.*)\[\*\](.*)$/.exec(pattern);
   if (list) {
     const items = valueAt(tree, list[1]);
     return (Array.isArray(items) ? items : []).flatMap((item, place) => expandedPaths(within(list[1], place) + list[2], tree)
-      .map((found) => ({ ...found, label: (item && item.name ? item.name : found.label + " " + (place + 1)) + ": " + found.label.toLowerCase() })));
+      .map((found) => ({ ...found, label: listSubject(list[1], item, place) + ": " + found.label.toLowerCase() })));
   }
   if (pattern.endsWith(".*")) {
     const path = pattern.slice(0, -2);

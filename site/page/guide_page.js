@@ -16,6 +16,7 @@ function openPage() {
     takeDrops(document);
     showPlace(place, false);
     addEventListener("hashchange", followAddress);
+    linkExamples();
   }
   readersCabinet.follows = ownPage;
   readersCabinet.ready = readersCabinet.arrive().then(() => {
@@ -38,6 +39,17 @@ function takeDrops(page) {
     const files = [...event.dataTransfer.files];
     if (files.length > 0) onceWhole(() => late.takeDropped(files));
   });
+}
+
+// Each example that the guide names opens in the whole check.
+function linkExamples() {
+  for (const cell of document.querySelectorAll("[data-demo]")) {
+    const link = make("a", { href: wholeCheckAddress(), click: (event) => {
+      event.preventDefault();
+      onceWhole(() => late.openExample(cell.dataset.demo, link));
+    } }, cell.textContent);
+    fill(cell, link);
+  }
 }
 
 openPage();

@@ -244,8 +244,7 @@ function hallCountWords(count, word) {
 
 // The address of the whole check with a project in it; none where it is too long, or this page has no whole check.
 async function hallCheckAddress(text) {
-  const links = [...document.querySelectorAll("#pages a[href]")].map((link) => link.dataset.own || link.getAttribute("href"));
-  const link = links.find((href) => /^(check\.html|#check$)/.test(href));
+  const link = wholeCheckAddress();
   const data = await packed(text);
   if (!link || data.length > ADDRESS_BYTES_MAX) return null;
   const units = unitSystem.now;

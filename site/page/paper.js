@@ -60,7 +60,7 @@ function reportOnPaper(assessment, tree, limits) {
     make("div", { class: "answer" }, paragraphsOf(report.answer).map((paragraph) => make("p", { "data-topic": paragraph.topic }, paragraphText(paragraph)))),
     report.unknown && openOnPaper(report.unknown, tree), standInNote(report, tree),
     make("div", { class: "side-by-side" }, ["plan", "elevation", "rose"].map((view) => make("figure", { class: "figure" },
-      drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, CAPTIONS[view])))),
+      drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, captionOf(view, report, at))))),
     list.element,
     make("h2", {}, "How far it can go"), limits.limits ? limitsTable(limits) : null,
     make("h2", {}, "What was assessed"), states.element, cases.element,
@@ -76,7 +76,7 @@ function openOnPaper(unknown, tree) {
 }
 
 function absentLines(report) {
-  return report.absent.length === 0 ? null : make("ul", { class: "absent" }, report.absent.map((code) => make("li", {}, sentenceCase(wordsOf(code)))));
+  return report.absent.length === 0 ? null : make("ul", { class: "absent" }, report.absent.map((code) => make("li", {}, sentenceCase(wordsOf(code)), ".")));
 }
 
 // Sections that several results share are printed once, before the first result that needs them.

@@ -91,14 +91,14 @@ class OwnValues {
     const asForAll = { ...seat, placeholder: () => "as for all" };
     this.rows = fields.map((field) => new FieldRow(asForAll, field, within(path, field.key)));
     this.controls = this.rows;
-    this.summary = make("summary", {}, "Otherwise than all");
+    this.summary = make("summary", {}, "Values of its own");
     this.element = fields.length === 0 ? make("span") : make("details", { class: "own-values" }, this.summary, this.rows.map((row) => row.element));
     const item = seat.project().at(path);
     this.element.open = Boolean(item) && typeof item === "object" && fields.some((field) => field.key in item);
   }
 
   name(anchor) {
-    this.summary.setAttribute("aria-label", anchor + " otherwise than all");
+    this.summary.setAttribute("aria-label", anchor + ": values of its own");
   }
 }
 

@@ -234,8 +234,8 @@ class MoreQuestions {
     this.views = texts.studies.map((one) => ({ ...one, view: studyView(one.id, project) }));
     this.element = make("section", { class: "more-questions", "aria-labelledby": "more-questions-title" },
       make("h2", { id: "more-questions-title" }, "More questions"),
-      this.views.map(({ id, title, help, view }) => make("details", { "data-question": id, toggle: () => this.assessment && view.update(this.assessment) },
-        make("summary", { "data-key": "question " + id }, make("h3", {}, title)), make("p", { class: "help" }, help), view.element)));
+      this.views.map(({ id, title, help, group, view }) => [group && make("h3", {}, group), make("details", { "data-question": id, toggle: () => this.assessment && view.update(this.assessment) },
+        make("summary", { "data-key": "question " + id }, make("h4", {}, title)), make("p", { class: "help" }, help), view.element)]));
   }
 
   update(assessment) {

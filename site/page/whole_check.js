@@ -13,10 +13,26 @@ function wholeCheck(worksheet, seat) {
     make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), worksheet.with(new StatesTable()), worksheet.with(new CasesTable()),
       worksheet.with({ element: (worksheet.absent = make("div")), update: ({ report }) => report && fill(worksheet.absent, absentLines(report)) })));
   return [
-    worksheet.answer.element, worksheet.with(worksheet.notKnown()), worksheet.results,
+    worksheet.answer.element,
+    make("p", { class: "next" }, worksheet.whose = make("span", { class: "whose" }),
+      make("button", { type: "button", class: "plain", "data-key": "to input", click: () => toInput(worksheet.toolbar.element) }, "Change the input"),
+      make("button", { type: "button", class: "plain", "data-key": "print", click: () => print() }, "Print the sheet")),
+    worksheet.with(worksheet.notKnown()), worksheet.results,
     make("div", { class: "inputs" }, worksheet.with(new StandingLine(() => worksheet.toAnswer())), worksheet.toolbar.element, worksheet.form.element),
     worksheet.paper.element,
   ];
+}
+
+function toInput(toolbar) {
+  toolbar.parentElement.scrollIntoView({ block: "start" });
+  toolbar.querySelector("button:enabled").focus({ preventScroll: true });
+}
+
+// An example that the guide names becomes the reader's cabinet.
+async function openExample(file, link) {
+  readersCabinet.take(treeOf(texts.demos.find((demo) => demo.file === file).text));
+  await readersCabinet.carry();
+  location.href = link.href;
 }
 
 function printCheck(worksheet) {

@@ -136,7 +136,7 @@ function detailBlock(section, row, step) {
     return make("p", { class: "detail" }, "Rows used: ",
       detail.rows.map(([argument, value]) => base(argument, NUMBER) + " → " + base(value, row.k)).join("; "));
   }
-  if (detail.shape) return make("div", { class: "detail" }, shapeDrawing(detail.shape));
+  if (detail.shape) return shapeBlock(detail.shape, (length) => base(length, LENGTH));
   if (detail.residuals) {
     return make("p", { class: "detail" }, "What is left of the equations: ", detail.residuals.map((left) => shown(left, NUMBER, { digits: 2 })).join(", "));
   }
@@ -144,22 +144,25 @@ function detailBlock(section, row, step) {
   return null;
 }
 
-// The corners as the engine recorded them; a missing corner ends a polygon. Rear is on top, as in the plan.
-function shapeDrawing(corners) {
+// The corners as the engine recorded them; a missing corner ends a polygon. Rear is on top, as in the plan. An edge alone
+// is told by its two ends.
+function shapeBlock(corners, told) {
   const rings = [[]];
   for (const corner of corners) {
     if (corner) rings[rings.length - 1].push([corner[0], -corner[1]]);
     else rings.push([]);
   }
   const all = rings.flat();
-  if (all.length === 0) return null;
+  if (all.length < 3) return make("p", { class: "detail" }, "Between ", all.map(([x, y]) => "(" + told(x) + ", " + told(-y) + ")").join(" and "));
   const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const [width, height] = [Math.max(...xs) - left, Math.max(...ys) - top];
   const edge = 0.03 * Math.max(width, height);
   const path = rings.filter((ring) => ring.length > 0).map((ring) => "M" + ring.map((corner) => corner.join(" ")).join("L") + "Z").join("");
   const tall = Math.min(140, 200 * (height + 2 * edge) / (width + 2 * edge));
-  return draw("svg", { class: "shape", role: "img", "aria-label": "The area as it was measured", height: tall,
-    viewBox: [left - edge, top - edge, width + 2 * edge, height + 2 * edge].join(" ") },
-    draw("path", { d: path, "vector-effect": "non-scaling-stroke" }));
+  return make("figure", { class: "detail" },
+    draw("svg", { class: "shape", role: "img", "aria-label": "The area as it was measured", height: tall,
+      viewBox: [left - edge, top - edge, width + 2 * edge, height + 2 * edge].join(" ") },
+    draw("path", { d: path, "vector-effect": "non-scaling-stroke" })),
+    told(width), " to the right, ", told(height), " to the rear");
 }

@@ -160,10 +160,11 @@ class SteadfootWorksheet extends HTMLElement {
       kind.sheet && this.with(this.ownSheet = new late.OwnSheet(this, kind.sheet)),
       kind.hall && this.with(this.hallSheet = new late.HallSheet(this, this.config)));
     const notKnown = this.with(this.notKnown());
+    const onward = kind.link && (this.config.check || wholeCheckAddress());
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
-      kind.link ? [this.answer.element, notKnown, this.results, this.form && this.form.element] : [this.form && this.form.element, this.answer.element, notKnown, this.results],
-      kind.link && this.config.check && make("p", { class: "onward-check" }, make("a", { href: this.config.check, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check")),
+      kind.link ? [this.answer.element, onward && make("p", { class: "next" }, make("a", { href: onward, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check")), notKnown, this.results, this.form && this.form.element]
+        : [this.answer.element, this.form && this.form.element, notKnown, this.results],
     ];
   }
 
@@ -227,7 +228,8 @@ class SteadfootWorksheet extends HTMLElement {
     for (const part of this.parts) part.update(this.assessment, project.tree);
     if (this.form) this.form.refresh();
     if (this.toolbar) this.toolbar.refresh();
-    if (this.whose) this.whose.textContent = this.hallSheet ? "" : this.config.apart ? "An example of its own" : readersCabinet.project ? "Your cabinet" : "An example, until you change it";
+    const whose = this.hallSheet ? "" : this.config.apart ? "An example of its own" : readersCabinet.project ? "Your cabinet" : "An example, until you change it";
+    this.whose.textContent = (this.kind === "check" && project.tree.title ? project.tree.title + " · " : "") + whose;
     this.tellMessage();
     this.mirror();
   }
@@ -279,6 +281,11 @@ class SteadfootWorksheet extends HTMLElement {
   toAnswer() {
     this.answer.told.scrollIntoView({ block: "start" });
     this.answer.told.focus({ preventScroll: true });
+  }
+
+  toInput() {
+    this.toolbar.element.scrollIntoView({ block: "start" });
+    this.toolbar.element.querySelector("button:enabled").focus({ preventScroll: true });
   }
 
   // Undo from anywhere but a text field, which has its own.

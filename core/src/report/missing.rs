@@ -8,7 +8,7 @@ steps! { 15 "what is there";
     NO_SLAB "" Number (INPUT "slab" Derived) "no slab is given, so neither feet nor anchors are checked in concrete": Name;
     NO_ANCHORAGE "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen, so the anchors are not checked": Name;
     STEMS_BEND "" Number (INPUT "cabinet.feet" Derived) "feet on stems lift the base off the floor: if the bolts pass that gap they bend, which is only covered when it is said under the base, as a stand-off": Name;
-    PRYING_LEFT_OUT "" Number (INPUT "cabinet.anchors" Derived) "prying of clips and brackets is not counted, because no anchor says how its bracket is shaped (bracket_toe_mm, bracket_lever_mm); a bolt through the base plate itself needs none": Name;
+    PRYING_LEFT_OUT "" Number (INPUT "cabinet.anchors" Derived) "prying of clips and brackets is not counted: no anchor says how far its bolt is from the toe of a bracket and from the pull; a bolt through the base plate itself needs neither": Name;
     OVERSTRENGTH_IDLE "" Number (INPUT "anchorage" Derived) "the overstrength given with the anchorage is not used, because the demand rule brings its own": Name;
     NO_LIFTING "" Number (INPUT "cabinet" Derived) "no lifting points are given; lifting is not checked here": Name;
     NO_RIGGING "" Number (INPUT "lifting" Derived) "no rigging is given for the lifting points, so lifting is not checked": Name;

@@ -4,6 +4,8 @@ mod form;
 pub mod landing;
 mod rows;
 
+pub use rows::cited;
+
 use std::{fs, path::Path};
 
 use anyhow::{Context, ensure};
@@ -57,9 +59,29 @@ pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
     Ok(Tables { first, later })
 }
 
-/// Titles and helps of the studies, in the order in which the page offers them.
+/// The study with which a group of questions begins, and the heading of that group.
+const QUESTION_GROUPS: &[(&str, &str)] = &[
+    ("not-known", "What is unsure"),
+    ("strength", "How far it may go"),
+    ("setting-out", "Bolts and their holes"),
+    ("standing-free", "While it stands free"),
+    ("shaking-ideas", "Rules and places"),
+    ("required-spectra", "On a shake table"),
+    ("ways-of-standing", "Feet and floor"),
+    ("cabinets-in-a-row", "Neighbours, frame, hook"),
+];
+
+/// Titles and helps of the studies, in the order in which the page offers them; the first of a group has its heading.
 fn studies() -> Value {
-    let told = STUDY_TEXTS.iter().map(|text| json!({ "id": text.id, "title": text.title, "help": text.help }));
+    let known = |id| STUDY_TEXTS.iter().any(|text| text.id == id);
+    assert!(QUESTION_GROUPS.iter().all(|&(id, _)| known(id)), "a group of questions begins with no study");
+    let told = STUDY_TEXTS.iter().map(|text| {
+        let mut study = json!({ "id": text.id, "title": text.title, "help": text.help });
+        if let Some((_, heading)) = QUESTION_GROUPS.iter().find(|(id, _)| *id == text.id) {
+            study["group"] = json!(heading);
+        }
+        study
+    });
     Value::Array(told.collect())
 }
 

@@ -20,7 +20,7 @@ pub fn columns(is_wanted: impl Fn(usize) -> bool) -> Value {
             Some((first, count)) if *first + *count == code => *count += 1,
             _ => runs.push((code, 1)),
         }
-        let clause = format!("{} {}", text.clause.document.short, text.clause.number).trim_end().to_string();
+        let clause = cited(text.clause.document.short, text.clause.number);
         let place = clauses.iter().position(|known| *known == clause).unwrap_or_else(|| {
             clauses.push(clause);
             clauses.len() - 1
@@ -51,6 +51,16 @@ fn rows() -> impl Iterator<Item = (usize, &'static StepText)> {
     tables()
         .into_iter()
         .flat_map(|table| table.rows.iter().enumerate().map(|(row, text)| (table.number as usize * 256 + row, text)))
+}
+
+/// The document with the number of the clause; what is no document but a plain word stands before a colon.
+pub fn cited(document: &str, number: &str) -> String {
+    let between = match (number.is_empty(), document.starts_with(char::is_lowercase)) {
+        (true, _) => "",
+        (false, true) => ": ",
+        (false, false) => " ",
+    };
+    [document, between, number].concat()
 }
 
 /// The MathML of every symbol that a row or a formula names.

@@ -11,6 +11,7 @@ use super::math::with_symbols;
 use super::scale::{Labels, scale};
 use super::{trust, words};
 use crate::document::escaped;
+use crate::texts::cited;
 
 const ROLES: [Role; 3] = [Role::Required, Role::BeforeBolting, Role::Information];
 
@@ -110,7 +111,7 @@ fn source(check: &CheckTold, assessed: &Assessed) -> String {
 
 /// The document with the number of the clause.
 pub fn clause(clause: steadfoot::calc::Clause) -> String {
-    format!("{} {}", clause.document.short, clause.number).trim_end().to_string()
+    cited(clause.document.short, clause.number)
 }
 
 fn is_compared(check: &CheckTold) -> bool {

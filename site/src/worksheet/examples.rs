@@ -28,13 +28,13 @@ pub fn examples() -> anyhow::Result<String> {
             ),
         };
         body += &format!(
-            "<tr><th scope=\"row\">{}</th><td>{}</td><td>{verdict}{used}</td></tr>\n",
+            "<tr><th scope=\"row\" data-demo=\"{file}\">{}</th><td>{}</td><td>{verdict}{used}</td></tr>\n",
             escaped(&words::sentence_case(title)),
             escaped(&assessed.claim),
         );
     }
     Ok(format!(
         "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Examples\"><table>\n<thead><tr><th scope=\"col\">Cabinet</th>\
-         <th scope=\"col\">What it teaches</th><th scope=\"col\">Bolted it</th></tr></thead>\n<tbody>\n{body}</tbody></table></div>\n"
+         <th scope=\"col\">What it teaches</th><th scope=\"col\">Once bolted</th></tr></thead>\n<tbody>\n{body}</tbody></table></div>\n"
     ))
 }

@@ -32,11 +32,12 @@ const CROWD: usize = 14;
 
 /// Writes the numbers, the largest force first; returns how many found no room.
 pub fn write_forces(board: &mut Board, labels: &[ForceLabel], system: System) -> usize {
-    let need = if labels.len() > CROWD { Need::May } else { Need::Must };
     let largest_n = labels.iter().map(|one| one.force_n).fold(0.0, f64::max);
     let mut left_out = 0;
     for place in ordered(labels.len(), &|place| -labels[place].force_n) {
         let one = &labels[place];
+        // That nothing is felt is told by the thing itself; the number may go where it would cover another.
+        let need = if labels.len() > CROWD || one.force_n == 0.0 { Need::May } else { Need::Must };
         let mut text = String::new();
         if one.count > 1 {
             text.push_str("Σ\u{a0}");
