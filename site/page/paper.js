@@ -1,7 +1,7 @@
 // The calculation sheet on paper: made when the page is printed, with every working opened.
 
 let paperSheet = null;
-const PAPER_DRAWING_WIDTH = 240;
+const PAPER_DRAWING_WIDTHS = { plan: 240, elevation: 310, rose: 240 };
 
 function choosePaper(size) {
   if (paperSheet === null) {
@@ -26,6 +26,7 @@ class CalculationSheet {
       make("h1", {}, title),
       identityLines(report),
       make("div", { class: "paper-cautions" }, texts.cautions.map((caution) => make("p", { class: "caution", "data-caution": true }, caution))),
+      make("p", { class: "signed" }, "Prepared by ____________________  Date ____________  Checked by ____________________"),
       report === null ? faultsOnPaper(assessment, tree) : reportOnPaper(assessment, tree, limits),
       compared,
       make("h2", {}, "The input"),
@@ -59,8 +60,8 @@ function reportOnPaper(assessment, tree, limits) {
   return [
     make("div", { class: "answer" }, paragraphsOf(report.answer).map((paragraph) => make("p", { "data-topic": paragraph.topic }, paragraphText(paragraph)))),
     report.unknown && openOnPaper(report.unknown, tree), standInNote(report, tree),
-    make("div", { class: "side-by-side" }, ["plan", "elevation", "rose"].map((view) => make("figure", { class: "figure" },
-      drawingOf(assessment.drawing(view, at, PAPER_DRAWING_WIDTH)), make("figcaption", {}, captionOf(view, report, at))))),
+    make("div", { class: "side-by-side" }, Object.entries(PAPER_DRAWING_WIDTHS).map(([view, width]) => make("figure", { class: "figure " + view },
+      drawingOf(assessment.drawing(view, at, width)), make("figcaption", {}, captionOf(view, report, at))))),
     list.element,
     make("h2", {}, "How far it can go"), limits.limits ? limitsTable(limits) : null,
     make("h2", {}, "What was assessed"), states.element, cases.element,

@@ -164,5 +164,5 @@ function shapeBlock(corners, told) {
     draw("svg", { class: "shape", role: "img", "aria-label": "The area as it was measured", height: tall,
       viewBox: [left - edge, top - edge, width + 2 * edge, height + 2 * edge].join(" ") },
     draw("path", { d: path, "vector-effect": "non-scaling-stroke" })),
-    told(width), " to the right, ", told(height), " to the rear");
+    told(width), " wide, ", told(height), " deep");
 }

@@ -283,11 +283,6 @@ class SteadfootWorksheet extends HTMLElement {
     this.answer.told.focus({ preventScroll: true });
   }
 
-  toInput() {
-    this.toolbar.element.scrollIntoView({ block: "start" });
-    this.toolbar.element.querySelector("button:enabled").focus({ preventScroll: true });
-  }
-
   // Undo from anywhere but a text field, which has its own.
   key(event) {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== "z") return;

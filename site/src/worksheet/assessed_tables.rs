@@ -42,7 +42,7 @@ pub fn cases(assessed: &Assessed) -> String {
         return "<p class=\"note\">There are no load cases: no rule is chosen, or it does not reach this input.</p>\n"
             .into();
     }
-    let heads = ["Load case", "Gravity", "Vertical", "Horizontal", "For", "Directions"];
+    let heads = ["Load case", "Weight times", "Vertical, g", "Horizontal, g", "For", "Directions"];
     table("demand", "Demand", &heads, rows)
 }
 

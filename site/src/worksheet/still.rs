@@ -72,7 +72,7 @@ fn drawn_checks(kind: &Kind) -> &'static str {
 }
 
 fn absent(assessed: &Assessed) -> String {
-    let line = |&code: &u16| format!("<li>{}</li>\n", escaped(&words::sentence_case(words::row(code))));
+    let line = |&code: &u16| format!("<li>{}.</li>\n", escaped(&words::sentence_case(words::row(code))));
     let lines: String = assessed.report.absent.iter().map(line).collect();
     if lines.is_empty() { lines } else { format!("<ul class=\"absent\">\n{lines}</ul>\n") }
 }
