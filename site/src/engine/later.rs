@@ -22,7 +22,13 @@ const LATER: &[&str] = &[
     "steadfoot::rules::",
     "steadfoot::shake_table",
     "steadfoot::study",
-    "steadfoot_wasm::",
+    "steadfoot_wasm::approval",
+    "steadfoot_wasm::compare",
+    "steadfoot_wasm::hall",
+    "steadfoot_wasm::map",
+    "steadfoot_wasm::motion",
+    "steadfoot_wasm::open",
+    "steadfoot_wasm::study",
 ];
 
 /// What lies under these paths and yet comes first.
@@ -40,9 +46,6 @@ const FIRST: &[&str] = &[
     "steadfoot::rules::component_row",
     "steadfoot::rules::demand",
     "steadfoot::rules::site_class",
-    "steadfoot_wasm::memory",
-    "steadfoot_wasm::place",
-    "steadfoot_wasm::plain",
 ];
 
 /// What lies under those again and travels later.
@@ -59,10 +62,10 @@ const EXPORTS: &[&str] = &[
     "hall",
     "hall_check",
     "knobs",
+    "map_check",
     "map_drawing",
     "map_edits",
     "map_places",
-    "map_check",
     "map_portion",
     "open_check",
     "patterned",
