@@ -8,6 +8,7 @@ use crate::{
     font::{MathFont, coverage},
     formula::Typesetter,
     guide::Guide,
+    kept::Kept,
     one_file,
     pack::Packer,
     parts::{LIST, Parts},
@@ -45,6 +46,7 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     let packer = Packer::new(&workspace.kept());
     let product = Product {
         typesetter: Typesetter::new()?,
+        kept: Kept::open(&workspace.kept(), &[workspace.demo_configs(), workspace.check_values()])?,
         texts: script::of_texts(&tables.first),
         later: script::of_later(&engine, &parts, &tables.later, &packer)?,
         script: script::of_page(&engine, &parts, &packer)?,
@@ -59,6 +61,7 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
     dist.put("math-font-licence.txt", product.font.licence.as_str());
     look_for_undrawn(&dist, &tables)?;
     let sizes = Sizes::of(&dist, &engine, &product)?;
+    product.kept.close()?;
     Ok(Site { dist, sizes, wasm: [engine.wasm, engine.later] })
 }
 

@@ -21,7 +21,7 @@ pub const FONT: &str = "math.woff2";
 /// Adds the pages and what they load.
 pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<()> {
     let links = Links { shape: Shape::Folder, pages: guide.names() };
-    let expander = Expander { typesetter: &product.typesetter, links: &links };
+    let expander = Expander { typesetter: &product.typesetter, links: &links, kept: &product.kept };
     let policy = policy::of_folder_page(notice::NO_SCRIPT_STYLE);
     let landing = guide.landing().name.as_str();
     let head = |scripts: &[&str]| {

@@ -14,6 +14,7 @@ pub mod font;
 pub mod formula;
 pub mod guide;
 pub mod halves;
+pub mod kept;
 pub mod link;
 pub mod markdown;
 pub mod notice;

@@ -3,12 +3,13 @@
 use anyhow::{Context, bail};
 use pulldown_cmark::{CodeBlockKind, CowStr, Event, Options, Parser, Tag, TagEnd, html};
 
-use crate::{chapter::Chapter, formula::Typesetter, link::Links, style_attribute::StyleClasses, worksheet};
+use crate::{chapter::Chapter, formula::Typesetter, kept::Kept, link::Links, style_attribute::StyleClasses, worksheet};
 
 /// What chapters are expanded with.
 pub struct Expander<'a> {
     pub typesetter: &'a Typesetter,
     pub links: &'a Links,
+    pub kept: &'a Kept,
 }
 
 impl Expander<'_> {
@@ -27,7 +28,7 @@ impl Expander<'_> {
                 match event {
                     Event::Text(text) => open.body.push_str(&text),
                     Event::End(TagEnd::CodeBlock) => {
-                        written.push(raw(open.expand().with_context(place)?));
+                        written.push(raw(open.expand(self.kept).with_context(place)?));
                         fence = None;
                     }
                     _ => {}
@@ -53,7 +54,9 @@ impl Expander<'_> {
                 }
                 Event::Code(code) if code.starts_with(worksheet::MARK) => {
                     let query = &code[worksheet::MARK.len()..];
-                    written.push(inline(worksheet::inline(query).with_context(place)?));
+                    written.push(inline(
+                        self.kept.of(&["inline", query], || worksheet::inline(query)).with_context(place)?,
+                    ));
                 }
                 Event::InlineMath(latex) => written.push(inline(self.typesetter.in_line(&latex).with_context(place)?)),
                 Event::DisplayMath(latex) => {
@@ -113,11 +116,11 @@ impl Fence {
         Some(Self { word, info: rest.to_string(), body: String::new() })
     }
 
-    fn expand(&self) -> anyhow::Result<String> {
-        match self.word {
+    fn expand(&self, kept: &Kept) -> anyhow::Result<String> {
+        kept.of(&[self.word, &self.info, &self.body], || match self.word {
             "worksheet" => worksheet::element(&self.info, &self.body),
             _ => worksheet::made(&self.info, &self.body),
-        }
+        })
     }
 }
 
@@ -135,6 +138,7 @@ mod tests {
     use crate::{
         chapter::Chapter,
         formula::Typesetter,
+        kept::Kept,
         link::{Links, Shape},
         style_attribute::StyleClasses,
     };
@@ -143,7 +147,8 @@ mod tests {
         let chapter = Chapter::read("01-demand.md", &format!("---\ntitle: Demand\n---\n{text}"))?;
         let links = Links { shape: Shape::Folder, pages: ["demand", "anchors"].map(String::from).into() };
         let typesetter = Typesetter::new()?;
-        Expander { typesetter: &typesetter, links: &links }.expand(&chapter, &mut StyleClasses::default())
+        Expander { typesetter: &typesetter, links: &links, kept: &Kept::for_once() }
+            .expand(&chapter, &mut StyleClasses::default())
     }
 
     #[test]

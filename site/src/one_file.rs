@@ -19,7 +19,7 @@ pub const NAME: &str = "steadfoot.html";
 /// Adds the page.
 pub fn add(dist: &mut Dist, guide: &Guide, product: &Product) -> anyhow::Result<()> {
     let links = Links { shape: Shape::OneFile, pages: guide.names() };
-    let expander = Expander { typesetter: &product.typesetter, links: &links };
+    let expander = Expander { typesetter: &product.typesetter, links: &links, kept: &product.kept };
     let mut classes = StyleClasses::default();
     let mut articles = String::new();
     for chapter in &guide.chapters {

@@ -1,10 +1,11 @@
 //! What is made once and used by every output.
 
-use crate::{font::MathFont, formula::Typesetter, notice, parts::Parts, style_attribute::StyleClasses};
+use crate::{font::MathFont, formula::Typesetter, kept::Kept, notice, parts::Parts, style_attribute::StyleClasses};
 
 /// The parts of the outputs, ready for use.
 pub struct Product {
     pub typesetter: Typesetter,
+    pub kept: Kept,
     pub parts: Parts,
     /// The script that holds the first text tables.
     pub texts: String,

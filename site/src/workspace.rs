@@ -52,6 +52,11 @@ impl Workspace {
         self.root.join("demo-configs")
     }
 
+    /// The check values.
+    pub fn check_values(&self) -> PathBuf {
+        self.root.join("tests/values")
+    }
+
     /// Cargo's folder for the browser's build, apart from the builder's own so that neither waits for the other.
     pub fn wasm_build(&self) -> PathBuf {
         self.root.join("target/wasm-build")
