@@ -1,8 +1,9 @@
 //! Every limit of NBC 4.1.8.18 in the editions of 2015 and 2020, hit from both sides.
 
 use serde_json::{Value as Json, json};
+use steadfoot::calc::Sheet;
 use steadfoot::input::Problem;
-use steadfoot_tests::demand_input::{faults, near, of, strength, with};
+use steadfoot_tests::demand_input::{faults, near, of, read, strength, with};
 use steadfoot_tests::demand_world::{nbc_2015, nbc_2020};
 use steadfoot_tests::run_demand::run;
 
@@ -44,6 +45,17 @@ fn anchors_lower_the_response_factor_and_never_raise_it() {
         assert_eq!(of_row("equipment-flexible"), [2.5, 1.5, 1.0]);
         assert_eq!(of_row("equipment-rigid"), [1.25, 1.25, 1.0]);
         assert_eq!(of_row("rigid-nonductile"), [1.0, 1.0, 1.0]);
+    }
+}
+
+#[test]
+fn a_demand_for_ductile_anchors_is_for_no_others() {
+    for edition in editions() {
+        let asks = |anchors: &str| {
+            let (rule, values) = read(&with(edition.clone(), json!({"anchor_type": anchors})));
+            (rule.demand)(&values, 1.0, &mut Sheet::quiet()).expect("it is covered").not_ductile.is_some()
+        };
+        assert_eq!(["deep", "shallow", "nonductile"].map(asks), [true, true, false]);
     }
 }
 

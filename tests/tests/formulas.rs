@@ -55,7 +55,8 @@ fn names_and_reasons_of_demand_rules_are_all_used() {
                         .chain(demand.not_amplified)
                         .chain(demand.category_c)
                         .chain(demand.anchor_depth.map(|(_, reason)| reason))
-                        .chain(demand.not_ductile),
+                        .chain(demand.not_ductile)
+                        .chain(demand.not_expansion),
                 ),
                 Err(reason) => used.extend([reason]),
             }

@@ -239,6 +239,40 @@ fn anchors_given_as_ductile_are_of_ductile_steel_and_not_adhesive() {
 }
 
 #[test]
+fn anchors_given_as_ductile_are_so_in_the_other_rules_that_ask() {
+    let kinds = |kind: &str| {
+        let mut project = cabinet();
+        project["anchorage"] = json!({ "rule": "aci-318-19-si", "anchor_kind": kind, "bolt": "M16", "steel": "f1554-36",
+                                       "embedment_mm": 160, "overstrength": 1.0 });
+        project
+    };
+    let is_refused = |mut project: Value, site: Value| {
+        project["site"] = site;
+        assess(&project).checks.iter().any(|check| check.id == "anchor.anchorage")
+    };
+    let nsr = |anchors: &str| {
+        json!({ "rule": "nsr-10", "peak_acceleration": 0.25, "soil_coefficient": 1.2, "building_importance": 1.0,
+                "component_amplification": 1.0, "anchor_type": anchors, "attachment_height_m": 0 })
+    };
+    let isolated = |anchors: &str| {
+        json!({ "rule": "ubc-1997", "zone": "3", "importance_factor": 1.0, "component": "isolated",
+                "anchor_type": anchors, "attachment_height_m": 0 })
+    };
+    let expansion = "expansion-torque";
+    for (kind, site, refused) in [
+        ("cast-headed", nsr("ductile"), false),
+        ("adhesive", nsr("ductile"), true),
+        (expansion, nsr("special"), true),
+        (expansion, nsr("nonductile"), false),
+        ("cast-headed", isolated("deep"), false),
+        (expansion, isolated("deep"), true),
+        (expansion, isolated("shallow"), false),
+    ] {
+        assert_eq!(is_refused(kinds(kind), site.clone()), refused, "{kind} anchors, {site}");
+    }
+}
+
+#[test]
 fn the_state_that_is_named_is_the_one_that_tips() {
     // The empty frame is tall and tips to the rear, where no anchor helps. Full it is low and does not, but shears its
     // thin bolts by more than the frame is over its edge.

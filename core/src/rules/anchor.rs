@@ -190,6 +190,11 @@ pub trait PreparedAnchors {
         false
     }
 
+    /// Whether any anchor is an expansion anchor.
+    fn has_expansion(&self) -> bool {
+        false
+    }
+
     /// The outlines of the breakout bodies on the surface of the concrete when these anchors are pulled, in mm.
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon>;
 }

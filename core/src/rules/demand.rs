@@ -59,6 +59,9 @@ pub struct Demand {
     /// What is wrong where an anchor is nonductile, because this demand was made for ductile ones; none where it does not
     /// depend on that.
     pub not_ductile: Option<StepId>,
+    /// What is wrong where an anchor is an expansion anchor, because this demand was made for others; none where it does
+    /// not depend on that.
+    pub not_expansion: Option<StepId>,
 }
 
 /// How a rule's strength of shaking is scaled when one asks how far it can go.

@@ -125,6 +125,7 @@ mod steps {
 
         NOT_DEEP "anchor type" Number (NSR_10 "A.9.4.9" Memory) "an anchor is embedded less than eight diameters, which makes it nonductile; the demand was asked for special or ductile anchors": Reason;
         NOT_AMPLIFIED "overstrength" Number (NSR_10 "A.9.4" Memory) "This edition has no overstrength factor for components: the kind of anchor lowers the response factor instead.": Reason;
+        NOT_DUCTILE "anchor type" Number (NSR_10 "A.9.4.9" Memory) "an anchor is an expansion anchor, adhesive or of steel that counts as brittle, which makes it nonductile; the demand was asked for special or ductile anchors": Reason;
     }
 }
 
@@ -172,8 +173,19 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(2);
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
     let anchor_depth = (anchors <= DUCTILE).then_some((8.0, steps::NOT_DEEP));
+    let not_ductile = (anchors <= DUCTILE).then_some(steps::NOT_DUCTILE);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchor_depth, not_ductile: None })
+    Ok(Demand {
+        push,
+        governs,
+        vertical,
+        cases,
+        not_amplified,
+        category_c: None,
+        anchor_depth,
+        not_ductile,
+        not_expansion: not_ductile,
+    })
 }
 
 /// R_p by kind of anchor, in the order of the words of the field.

@@ -206,7 +206,17 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
     let not_ductile = is_ductile.then_some(steps::NOT_DUCTILE);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c: None, anchor_depth, not_ductile })
+    Ok(Demand {
+        push: c_p,
+        governs,
+        vertical: c_v,
+        cases,
+        not_amplified,
+        category_c: None,
+        anchor_depth,
+        not_ductile,
+        not_expansion: None,
+    })
 }
 
 /// The allowable response factor that the anchors leave.

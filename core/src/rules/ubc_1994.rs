@@ -138,6 +138,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         category_c,
         anchor_depth: None,
         not_ductile: None,
+        not_expansion: None,
     })
 }
 

@@ -153,6 +153,10 @@ impl PreparedAnchors for Anchorage {
         self.facts.kind == AnchorKind::Adhesive || self.facts.anchors.iter().any(is_brittle)
     }
 
+    fn has_expansion(&self) -> bool {
+        matches!(self.facts.kind, AnchorKind::TorqueExpansion | AnchorKind::DisplacementExpansion)
+    }
+
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon> {
         if self.facts.uncovered.is_some() {
             return Vec::new();

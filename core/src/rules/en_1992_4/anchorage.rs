@@ -130,6 +130,14 @@ impl PreparedAnchors for Anchorage {
         self.facts.anchors.iter().fold(f64::INFINITY, |least, anchor| least.min(anchor.h_ef / anchor.d))
     }
 
+    fn has_nonductile(&self) -> bool {
+        self.facts.is_bonded()
+    }
+
+    fn has_expansion(&self) -> bool {
+        self.facts.is(f::FASTENER, f::EXPANSION)
+    }
+
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon> {
         if self.facts.uncovered.is_some() {
             return Vec::new();

@@ -333,6 +333,8 @@ fn diameter_mm(values: &Values) -> Option<f64> {
 
 /// Place of the word "headed".
 pub const HEADED: usize = 0;
+/// Place of the word "expansion".
+pub const EXPANSION: usize = 1;
 /// Place of the word "undercut".
 pub const UNDERCUT: usize = 2;
 /// Place of the word "bonded".

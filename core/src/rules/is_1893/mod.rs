@@ -102,6 +102,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         category_c: None,
         anchor_depth: is_deep.then_some((8.0, steps::NOT_DEEP)),
         not_ductile: None,
+        not_expansion: None,
     })
 }
 

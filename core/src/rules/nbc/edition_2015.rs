@@ -88,6 +88,7 @@ static FORCE_STEPS: ForceSteps = ForceSteps {
     case: steps::CASE,
     case_anchors: steps::CASE_ANCHORS,
     not_deep: steps::NOT_DEEP,
+    not_ductile: steps::NOT_DUCTILE,
     not_amplified: steps::NOT_AMPLIFIED,
 };
 
@@ -280,5 +281,6 @@ mod steps {
         NOT_AMPLIFIED "overstrength" Number (NBC_2015 "4.1.8.18" Memory) "This code has no overstrength factor for components: for anchors it lowers the response factor instead.": Reason;
 
         NOT_CLASS_F "site class F" Number (NBC_2015 "Table 4.1.8.4.-A" Memory) "site class F has no site coefficient: it needs a study of the site, which gives F_a": Reason;
+        NOT_DUCTILE "anchor type" Number (NBC_2015 "4.1.8.18" Memory) "an anchor is adhesive or of steel that counts as brittle, but the demand was asked for ductile anchors; the anchor type \"nonductile\" would fit": Reason;
     }
 }

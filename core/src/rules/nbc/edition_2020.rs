@@ -86,6 +86,7 @@ static FORCE_STEPS: ForceSteps = ForceSteps {
     case: steps::CASE,
     case_anchors: steps::CASE_ANCHORS,
     not_deep: steps::NOT_DEEP,
+    not_ductile: steps::NOT_DUCTILE,
     not_amplified: steps::NOT_AMPLIFIED,
 };
 
@@ -221,5 +222,6 @@ mod steps {
 
         NOT_DEEP "anchor type" Number (NBC_2020 "4.1.8.18" Memory) "an anchor is embedded less than eight diameters, but the demand was asked for deep anchors; the anchor type \"shallow\" would fit": Reason;
         NOT_AMPLIFIED "overstrength" Number (NBC_2020 "4.1.8.18" Memory) "This code has no overstrength factor for components: for anchors it lowers the response factor instead.": Reason;
+        NOT_DUCTILE "anchor type" Number (NBC_2020 "4.1.8.18" Memory) "an anchor is adhesive or of steel that counts as brittle, but the demand was asked for ductile anchors; the anchor type \"nonductile\" would fit": Reason;
     }
 }

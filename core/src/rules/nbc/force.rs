@@ -50,6 +50,7 @@ pub struct ForceSteps {
     pub case: StepId,
     pub case_anchors: StepId,
     pub not_deep: StepId,
+    pub not_ductile: StepId,
     pub not_amplified: StepId,
 }
 
@@ -121,7 +122,8 @@ pub fn demand(
         not_amplified: Some(steps.not_amplified),
         category_c: None,
         anchor_depth: (anchors == DEEP).then_some((8.0, steps.not_deep)),
-        not_ductile: None,
+        not_ductile: (anchors != NONDUCTILE).then_some(steps.not_ductile),
+        not_expansion: None,
     }
 }
 

@@ -109,6 +109,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         category_c: Some(steps::CATEGORY_C),
         anchor_depth,
         not_ductile,
+        not_expansion: None,
     })
 }
 

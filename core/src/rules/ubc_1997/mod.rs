@@ -86,6 +86,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let is_deep = values.choice(fields::ANCHORS) == Some(DEEP);
     let anchor_depth = (is_deep && asks_depth).then_some((8.0, steps::NOT_DEEP));
     let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
+    // Footnote 14 of Table 16-O.
+    let not_expansion = (is_deep && components::is_isolated(values)).then_some(steps::NOT_EXPANSION);
     let not_ductile = (!is_simple && is_ductile).then_some(steps::NOT_DUCTILE);
     Ok(Demand {
         push: c_p,
@@ -96,6 +98,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         category_c,
         anchor_depth,
         not_ductile,
+        not_expansion,
     })
 }
 

@@ -91,4 +91,5 @@ steps! { 30 "ubc-1997";
     NOT_SOURCE "near-source factor" Number (UBC_1997 "Table 16-S" Secondary) "in zone 4 the near-source factor needs the type of the source and its distance": Reason;
     NOT_AMPLIFIED "overstrength" Number (UBC_1997 "1632.2" Memory) "This edition has no overstrength factor for components: for anchors it lowers the response factor instead.": Reason;
     NOT_DUCTILE "anchor type" Number (UBC_1997 "1632.2" Memory) "an anchor is adhesive or of steel that counts as brittle, but the demand was asked for ductile anchors; the anchor type \"nonductile\" would fit": Reason;
+    NOT_EXPANSION "anchor type" Number (UBC_1997 "Table 16-O, footnote 14" Secondary) "an anchor is an expansion anchor, which counts as shallow under vibration isolators, but the demand was asked for deep anchors; the anchor type \"shallow\" would fit": Reason;
 }
