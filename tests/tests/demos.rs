@@ -215,7 +215,7 @@ const CLAIMS: &[Claim] = &[
         let study = steadfoot::study::study("cabinets-in-a-row").expect("a known study");
         let Ok(shown) = (study.make)(&demo.project, "") else { return false };
         let last = shown.tables[1].rows.last().map(|row| row.cells.clone()).unwrap_or_default();
-        let [.., Cell::Number(tied), Cell::Number(alone)] = last[..] else { return false };
+        let [.., Cell::Number(tied), Cell::Number(alone), _, _, _] = last[..] else { return false };
         tied > 4.0 * alone
     }),
 ];
