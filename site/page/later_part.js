@@ -75,7 +75,7 @@ function orLater(work, otherwise) {
 
 function laterLines() {
   return ["This needs the rest of the engine, and it cannot be had.",
-    "It stands in the file later.js beside this page: the network may be gone, or the file was not copied along. What you typed is kept."];
+    "It stands in the file later.js beside this page: the network may be gone, the file was not copied along, or it is of another version. What you typed is kept."];
 }
 
 // What stands in place of an answer until the later part is here.

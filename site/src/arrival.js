@@ -15,22 +15,24 @@ async function unpackedTexts(text) {
   return JSON.parse(new TextDecoder().decode(await unpacked(text)));
 }
 
-// The later part, where its script has run: the rest of the engine, of the text tables and of the code.
-async function laterPart() {
+// The later part, where its script has run: the rest of the engine, of the text tables and of the code. A part of another
+// build, which a browser may have kept, does not fit: its codes and functions could mean something else.
+async function laterPart(build) {
   const given = globalThis.steadfootLater;
   if (!given) return null;
   delete globalThis.steadfootLater;
+  if (given.build !== build) return null;
   const [engine, texts] = await Promise.all([given.engine && unpacked(given.engine), unpackedTexts(given.texts)]);
   return { engine, texts, code: given.code };
 }
 
 // Fetches the later part's script from beside this one; null where it cannot be had.
-function laterFrom(address) {
+function laterFrom(address, build) {
   return new Promise((resolve) => {
     const script = document.createElement("script");
     const settled = () => {
       script.remove();
-      resolve(laterPart().catch(() => null));
+      resolve(laterPart(build).catch(() => null));
     };
     script.addEventListener("load", settled);
     script.addEventListener("error", settled);
@@ -39,10 +41,13 @@ function laterFrom(address) {
   });
 }
 
-function begun(texts, packedEngine, scriptAddress) {
+function begun(texts, packedEngine, build, scriptAddress) {
   // Once there, the code runs no second time, even when it is included twice.
   globalThis.steadfoot = {};
-  const bring = scriptAddress ? () => laterFrom(new URL("later.js", scriptAddress).href) : async () => null;
-  const parts = Promise.all([texts, unpacked(packedEngine), laterPart()]);
-  globalThis.steadfoot.started = parts.then(([tables, engine, later]) => page(tables, engine, later, bring));
+  const bring = scriptAddress ? () => laterFrom(new URL("later.js", scriptAddress).href, build) : async () => null;
+  const parts = Promise.all([texts, unpacked(packedEngine), laterPart(build)]);
+  globalThis.steadfoot.started = parts.then(([tables, engine, later]) => {
+    if (tables.build !== build) throw new Error("the text tables are of another build");
+    page(tables, engine, later, bring);
+  });
 }

@@ -42,14 +42,15 @@ pub fn make(workspace: &Workspace) -> anyhow::Result<Site> {
         eprintln!("warning: page/{name} is not listed in page/{LIST} and is left out");
     }
     let engine = engine::build(workspace)?;
-    let tables = texts::all(&workspace.demo_configs())?;
+    let mut tables = texts::all(&workspace.demo_configs())?;
+    tables.mark(&[&engine.wasm, &engine.later, parts.script.as_bytes(), parts.later_script.as_bytes()]);
     let packer = Packer::new(&workspace.kept());
     let product = Product {
         typesetter: Typesetter::new()?,
         kept: Kept::open(&workspace.kept(), &[workspace.demo_configs(), workspace.check_values()])?,
         texts: script::of_texts(&tables.first),
-        later: script::of_later(&engine, &parts, &tables.later, &packer)?,
-        script: script::of_page(&engine, &parts, &packer)?,
+        later: script::of_later(&engine, &parts, &tables, &packer)?,
+        script: script::of_page(&engine, &parts, &tables, &packer)?,
         one_file_script: script::of_one_file(&engine, &parts, &tables, &packer)?,
         parts,
         font: MathFont::kept_or_cut(&workspace.kept())?,

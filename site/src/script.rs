@@ -26,24 +26,27 @@ pub fn of_texts(texts: &Value) -> String {
 }
 
 /// The script that runs the page: expects the text tables to be there, does nothing the second time.
-pub fn of_page(engine: &Engine, parts: &Parts, packer: &Packer) -> anyhow::Result<String> {
+pub fn of_page(engine: &Engine, parts: &Parts, texts: &Tables, packer: &Packer) -> anyhow::Result<String> {
     let packed_engine = packer.packed("engine", &engine.wasm)?;
+    let build = &texts.build;
     let start = format!(
         "const texts=globalThis.steadfootTexts;\n\
          if(!texts)throw new Error(\"the text tables are missing\");\n\
          const packedEngine=\"{packed_engine}\";\n\
          const script=globalThis.document&&document.currentScript;\n\
-         begun(texts,packedEngine,script&&script.src);\n"
+         begun(texts,packedEngine,\"{build}\",script&&script.src);\n"
     );
     Ok(once(&page_code(engine, parts)?, &start))
 }
 
 /// The script of the later part; it stands before the page's script, or is fetched by it.
-pub fn of_later(engine: &Engine, parts: &Parts, texts: &Value, packer: &Packer) -> anyhow::Result<String> {
+pub fn of_later(engine: &Engine, parts: &Parts, texts: &Tables, packer: &Packer) -> anyhow::Result<String> {
     let code = later_code(parts)?;
+    let build = &texts.build;
     let engine = packer.packed("later-engine", &engine.later)?;
-    let texts = packer.packed("later-texts", texts.to_string().as_bytes())?;
-    let part = format!("globalThis.steadfootLater={{engine:\"{engine}\",texts:\"{texts}\",code:later}};");
+    let texts = packer.packed("later-texts", texts.later.to_string().as_bytes())?;
+    let part =
+        format!("globalThis.steadfootLater={{build:\"{build}\",engine:\"{engine}\",texts:\"{texts}\",code:later}};");
     Ok(format!("(function(){{\n\"use strict\";\n{code}{part}\n}})();\n"))
 }
 
@@ -51,11 +54,12 @@ pub fn of_later(engine: &Engine, parts: &Parts, texts: &Value, packer: &Packer) 
 pub fn of_one_file(engine: &Engine, parts: &Parts, texts: &Tables, packer: &Packer) -> anyhow::Result<String> {
     let packed_texts = packer.packed("texts", texts.first.to_string().as_bytes())?;
     let packed_engine = packer.packed("engine", &engine.wasm)?;
-    let later = of_later(engine, parts, &texts.later, packer)?;
+    let build = &texts.build;
+    let later = of_later(engine, parts, texts, packer)?;
     let start = format!(
         "const packedTexts=\"{packed_texts}\";\n\
          const packedEngine=\"{packed_engine}\";\n\
-         begun(unpackedTexts(packedTexts),packedEngine,null);\n"
+         begun(unpackedTexts(packedTexts),packedEngine,\"{build}\",null);\n"
     );
     Ok(later + &once(&page_code(engine, parts)?, &start))
 }

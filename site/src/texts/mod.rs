@@ -10,6 +10,7 @@ use std::{fs, path::Path};
 
 use anyhow::{Context, ensure};
 use serde_json::{Map, Value, json};
+use sha2::{Digest, Sha256};
 use steadfoot::calc::CheckId;
 use steadfoot::project::asked::{ASKED, Put};
 use steadfoot::report::drawing::short_name;
@@ -20,6 +21,21 @@ pub struct Tables {
     pub first: Value,
     /// What is added: entries of objects beside those of the first tables, lists in their place.
     pub later: Value,
+    /// The build, once it is marked.
+    pub build: String,
+}
+
+impl Tables {
+    /// Marks them with the build that they belong to: texts, engine and code of one build fit together, no others do.
+    pub fn mark(&mut self, beside: &[&[u8]]) {
+        let mut hash = Sha256::new();
+        for table in [&self.first, &self.later] {
+            hash.update(table.to_string());
+        }
+        beside.iter().for_each(|bytes| hash.update(bytes));
+        self.build = hash.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect();
+        self.first["build"] = self.build.clone().into();
+    }
 }
 
 /// Everything that the page finds in `texts`.
@@ -56,7 +72,7 @@ pub fn all(demo_configs: &Path) -> anyhow::Result<Tables> {
         "not_of_site": steadfoot::project::asked::NOT_OF_SITE,
         "cautions": steadfoot::report::cautions::CAUTIONS,
     });
-    Ok(Tables { first, later })
+    Ok(Tables { first, later, build: String::new() })
 }
 
 /// The study with which a group of questions begins, and the heading of that group.
