@@ -199,7 +199,7 @@ fn dot(a: &[f64; 3], b: &[f64; 3]) -> f64 {
 #[inline(always)]
 fn largest(parts: &[f64; 3]) -> f64 {
     // A part that is not a number must not hide behind the others, and `max` would hide it.
-    let [a, b, c] = parts.map(f64::abs);
+    let (a, b, c) = (parts[0].abs(), parts[1].abs(), parts[2].abs());
     if (a + b + c).is_nan() {
         return f64::INFINITY;
     }

@@ -74,7 +74,7 @@ pub fn hypot(x: f64, y: f64) -> f64 {
     if !(large < f64::INFINITY) || small == 0.0 {
         return large;
     }
-    let [of_large, of_small] = [large, small].map(|part| (part.to_bits() >> 52) as i32);
+    let (of_large, of_small) = ((large.to_bits() >> 52) as i32, (small.to_bits() >> 52) as i32);
     if of_large - of_small > 64 {
         return large + small;
     }
