@@ -112,7 +112,7 @@ mod tests {
         let input = folder.join("input");
         fs::create_dir_all(&input).expect("a folder");
         let made = |what: &str| {
-            let kept = Kept::open(&folder, &[input.clone()]).expect("it opens");
+            let kept = Kept::open(&folder, std::slice::from_ref(&input)).expect("it opens");
             let part = kept.of(&["worksheet", "demand"], || Ok(what.to_string())).expect("it is made");
             kept.close().expect("it is written");
             part
