@@ -8,13 +8,14 @@ use std::{
     collections::BTreeMap,
     env, fs,
     path::{Path, PathBuf},
-    process,
     time::UNIX_EPOCH,
 };
 
 use anyhow::Context;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
+
+use crate::whole_file;
 
 /// What was made, by its own words.
 pub struct Kept {
@@ -60,14 +61,7 @@ impl Kept {
     /// Writes what is new to the folder.
     pub fn close(self) -> anyhow::Result<()> {
         let Some(path) = self.path.filter(|_| self.has_more.get()) else { return Ok(()) };
-        if let Some(folder) = path.parent() {
-            fs::create_dir_all(folder).with_context(|| format!("{} cannot be made", folder.display()))?;
-        }
-        // Another builder may be reading the file.
-        let beside = path.with_extension(process::id().to_string());
-        fs::write(&beside, serde_json::to_vec(&self.file.into_inner())?)
-            .with_context(|| format!("{} cannot be written", beside.display()))?;
-        fs::rename(&beside, &path).with_context(|| format!("{} cannot be written", path.display()))
+        whole_file::write(&path, &serde_json::to_vec(&self.file.into_inner())?)
     }
 }
 

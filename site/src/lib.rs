@@ -31,5 +31,6 @@ pub mod squeeze;
 pub mod style_attribute;
 pub mod svg;
 pub mod texts;
+pub mod whole_file;
 pub mod worksheet;
 pub mod workspace;

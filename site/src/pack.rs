@@ -6,13 +6,14 @@
 use std::{
     fs,
     path::{Path, PathBuf},
-    process,
 };
 
 use anyhow::Context;
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use sha2::{Digest, Sha256};
 use zopfli::{Format, Options};
+
+use crate::whole_file;
 
 const HASH_BYTES: usize = 32;
 
@@ -39,11 +40,7 @@ impl Packer {
         let mut kept = hash.to_vec();
         let options = Options { iteration_count: 1.try_into()?, ..Options::default() };
         zopfli::compress(options, Format::Deflate, bytes, &mut kept).context("memory takes every byte")?;
-        fs::create_dir_all(&self.kept).with_context(|| format!("{} cannot be made", self.kept.display()))?;
-        // Another builder may be reading the file.
-        let beside = self.kept.join(format!("packed-{name}-{}", process::id()));
-        fs::write(&beside, &kept).with_context(|| format!("{} cannot be written", beside.display()))?;
-        fs::rename(&beside, &path).with_context(|| format!("{} cannot be written", path.display()))?;
+        whole_file::write(&path, &kept)?;
         Ok(STANDARD.encode(&kept[HASH_BYTES..]))
     }
 }
