@@ -22,7 +22,7 @@ async function laterPart(build) {
   if (!given) return null;
   delete globalThis.steadfootLater;
   if (given.build !== build) return null;
-  const [engine, texts] = await Promise.all([given.engine && unpacked(given.engine), unpackedTexts(given.texts)]);
+  const [engine, texts] = await Promise.all([unpacked(given.engine), unpackedTexts(given.texts)]);
   return { engine, texts, code: given.code };
 }
 

@@ -14,7 +14,7 @@ fn at_ratio(input: Json, ratio: f64, symbol: &str) -> f64 {
 
 fn depth(input: &Json) -> Option<f64> {
     let (rule, values) = read(input);
-    (rule.demand)(&values, 1.0, &mut Sheet::quiet()).unwrap().anchor_depth.map(|(depth, _)| depth)
+    (rule.demand)(&values, 1.0, &mut Sheet::quiet()).unwrap().anchors.depth.map(|(depth, _)| depth)
 }
 
 #[test]

@@ -53,7 +53,7 @@ fn a_demand_for_ductile_anchors_is_for_no_others() {
     for edition in editions() {
         let asks = |anchors: &str| {
             let (rule, values) = read(&with(edition.clone(), json!({"anchor_type": anchors})));
-            (rule.demand)(&values, 1.0, &mut Sheet::quiet()).expect("it is covered").not_ductile.is_some()
+            (rule.demand)(&values, 1.0, &mut Sheet::quiet()).expect("it is covered").anchors.not_ductile.is_some()
         };
         assert_eq!(["deep", "shallow", "nonductile"].map(asks), [true, true, false]);
     }

@@ -66,7 +66,7 @@ fn shallow_anchors_of_ti_809_04_count_on_at_most_one_and_a_half_and_deep_ones_as
     near(of(&roof("shallow"), "h_a"), 1.3 * 0.4 / 1.5 * 3.0);
     let depth = |anchors: &str| {
         let (rule, values) = read(&roof(anchors));
-        (rule.demand)(&values, 1.0, &mut steadfoot::calc::Sheet::quiet()).unwrap().anchor_depth.map(|(depth, _)| depth)
+        (rule.demand)(&values, 1.0, &mut steadfoot::calc::Sheet::quiet()).unwrap().anchors.depth.map(|(depth, _)| depth)
     };
     assert_eq!((depth("deep"), depth("shallow")), (Some(8.0), None));
 }

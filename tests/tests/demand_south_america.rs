@@ -83,7 +83,7 @@ fn colombia_has_a_least_force_and_a_response_by_kind_of_anchor() {
     assert!(of(&rigid(json!({"component_amplification": 2.5, "soil_coefficient": 1.21})), "c_p") > 0.125);
     let depth = |input: &Json| {
         let (rule, values) = read(input);
-        (rule.demand)(&values, 1.0, &mut Sheet::quiet()).unwrap().anchor_depth.map(|(depth, _)| depth)
+        (rule.demand)(&values, 1.0, &mut Sheet::quiet()).unwrap().anchors.depth.map(|(depth, _)| depth)
     };
     for (anchors, r_p, deep) in
         [("special", 6.0, Some(8.0)), ("ductile", 3.0, Some(8.0)), ("nonductile", 1.5, None), ("wet", 0.5, None)]

@@ -54,9 +54,9 @@ fn names_and_reasons_of_demand_rules_are_all_used() {
                         .map(|case| case.name)
                         .chain(demand.not_amplified)
                         .chain(demand.category_c)
-                        .chain(demand.anchor_depth.map(|(_, reason)| reason))
-                        .chain(demand.not_ductile)
-                        .chain(demand.not_expansion),
+                        .chain(demand.anchors.depth.map(|(_, reason)| reason))
+                        .chain(demand.anchors.not_ductile)
+                        .chain(demand.anchors.not_expansion),
                 ),
                 Err(reason) => used.extend([reason]),
             }

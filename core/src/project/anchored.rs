@@ -38,9 +38,9 @@ pub(super) fn other_anchors(
     let demand = demand?.as_ref().ok()?;
     let is_plain = (anchorage.rule.amplification)(&anchorage.values) == Amplification::Plain;
     let is_shallow = |&(diameters, _): &(f64, StepId)| limit::less(anchors.least_depth_diameters(), diameters);
-    let depth = demand.anchor_depth.filter(is_shallow).map(|(_, reason)| reason);
-    let ductility = demand.not_ductile.filter(|_| anchors.has_nonductile());
-    let expansion = demand.not_expansion.filter(|_| anchors.has_expansion());
+    let depth = demand.anchors.depth.filter(is_shallow).map(|(_, reason)| reason);
+    let ductility = demand.anchors.not_ductile.filter(|_| anchors.has_nonductile());
+    let expansion = demand.anchors.not_expansion.filter(|_| anchors.has_expansion());
     demand.category_c.filter(|_| is_plain).or(depth).or(ductility).or(expansion)
 }
 

@@ -15,7 +15,6 @@ use super::unbolted::free;
 use super::verdict::{governing, role, verdict};
 use crate::calc::{CheckId, Outcome, Sheet, Subject};
 use crate::load_case::{Directions, Level};
-use crate::load_out::Content;
 use crate::report::missing::{
     NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, ONE_SIDE, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT,
     STEMS_BEND,
@@ -276,11 +275,11 @@ fn absent(bench: &Bench) -> Vec<u16> {
     say(project.anchorage.is_some() && !project.cabinet.anchors.is_empty() && !has_brackets, PRYING_LEFT_OUT);
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
     say(!project.cabinet.lifting_points.is_empty() && project.lifting.is_none(), NO_RIGGING);
-    let is_beside = |pair: &[Content]| {
-        let [a, b] = [pair[0].offset_mm, pair[1].offset_mm];
-        (a[0] - b[0]).abs() > BESIDE_MM || (a[1] - b[1]).abs() > BESIDE_MM
+    let places = |axis: usize| project.contents.iter().map(move |content| content.offset_mm[axis]);
+    let is_beside = |axis: usize| {
+        places(axis).fold(f64::NEG_INFINITY, f64::max) - places(axis).fold(f64::INFINITY, f64::min) > BESIDE_MM
     };
-    say(project.is_part_filled && project.contents.windows(2).any(is_beside), ONE_SIDE);
+    say(project.is_part_filled && (is_beside(0) || is_beside(1)), ONE_SIDE);
     let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());
     say(has_stems && !project.cabinet.anchors.is_empty() && project.anchorage.is_some(), STEMS_BEND);
     let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));

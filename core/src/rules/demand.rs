@@ -53,9 +53,16 @@ pub struct Demand {
     /// Why this demand alone puts the building in seismic design category C or higher, so that anchors may not be
     /// designed as in A or B; none where the category may be lower, or cannot be known from it.
     pub category_c: Option<StepId>,
+    /// What it asks of the anchors.
+    pub anchors: AnchorsAsked,
+}
+
+/// What a demand was made for, so that other anchors do not answer to it. Nothing, by default.
+#[derive(Clone, Copy, PartialEq, Debug, Default)]
+pub struct AnchorsAsked {
     /// How many diameters deep every anchor must be for this demand to hold, and what is wrong where one is not; none
     /// where it does not depend on that.
-    pub anchor_depth: Option<(f64, StepId)>,
+    pub depth: Option<(f64, StepId)>,
     /// What is wrong where an anchor is nonductile, because this demand was made for ductile ones; none where it does not
     /// depend on that.
     pub not_ductile: Option<StepId>,

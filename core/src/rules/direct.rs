@@ -5,7 +5,7 @@
 
 use alloc::vec::Vec;
 
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use crate::calc::clause::INPUT;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
@@ -156,9 +156,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified,
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

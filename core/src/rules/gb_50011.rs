@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
 use super::component_row::{RowNumber, given_faults};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::GB_50011;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -180,9 +180,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified,
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

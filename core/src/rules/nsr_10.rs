@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
 use super::component_row::RowNumber;
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
 use super::documents::NSR_10;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::Values;
@@ -172,7 +172,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     sheet.step(steps::NOT_AMPLIFIED, 0.0);
     let mut cases = Vec::with_capacity(2);
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
-    let anchor_depth = (anchors <= DUCTILE).then_some((8.0, steps::NOT_DEEP));
+    let depth = (anchors <= DUCTILE).then_some((8.0, steps::NOT_DEEP));
     let not_ductile = (anchors <= DUCTILE).then_some(steps::NOT_DUCTILE);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
     Ok(Demand {
@@ -182,9 +182,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified,
         category_c: None,
-        anchor_depth,
-        not_ductile,
-        not_expansion: not_ductile,
+        anchors: AnchorsAsked { depth, not_ductile, not_expansion: not_ductile },
     })
 }
 

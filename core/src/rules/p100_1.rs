@@ -6,7 +6,7 @@
 use alloc::vec;
 
 use super::attachment::{HeightFields, HeightSteps};
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::P100_1;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -158,9 +158,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases: vec![case(steps::CASE, Level::Component, c_p), case(steps::CASE_ANCHORS, Level::Anchorage, c_pa)],
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::combination::{Acting, Pair};
 use super::component_row::RowNumber;
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
 use super::documents::E_030;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -177,17 +177,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(2);
     cases.extend(COMBINATIONS.cases(Acting { horizontal: push, vertical }, sheet));
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand {
-        push,
-        governs,
-        vertical,
-        cases,
-        not_amplified,
-        category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
-    })
+    Ok(Demand { push, governs, vertical, cases, not_amplified, category_c: None, anchors: AnchorsAsked::default() })
 }
 
 const COMBINATIONS: Pair = Pair {

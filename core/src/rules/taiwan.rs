@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
-use super::demand::{Demand, DemandRule, DemandRuleText, Strength, governing};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Strength, governing};
 use super::documents::TAIWAN;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
@@ -202,7 +202,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(4);
     cases.extend(COMPONENT.cases(Acting { horizontal: c_p, vertical: c_v }, sheet));
     cases.extend(ANCHORS.cases(Acting { horizontal: c_pa, vertical: c_va }, sheet));
-    let anchor_depth = (values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
+    let depth = (values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
     let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
     let not_ductile = is_ductile.then_some(steps::NOT_DUCTILE);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
@@ -213,9 +213,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified,
         category_c: None,
-        anchor_depth,
-        not_ductile,
-        not_expansion: None,
+        anchors: AnchorsAsked { depth, not_ductile, not_expansion: None },
     })
 }
 

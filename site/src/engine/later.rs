@@ -33,9 +33,7 @@ const LATER: &[&str] = &[
 
 /// What lies under these paths and yet comes first.
 const FIRST: &[&str] = &[
-    "steadfoot::explore::Limits",
     "steadfoot::explore::limit::",
-    "steadfoot::explore::limits",
     "steadfoot::explore::scaled",
     "steadfoot::rules::aci_318_19",
     "steadfoot::rules::anchor",

@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::AS_1170_4;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::{Problem, Values};
@@ -74,9 +74,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases: cases(&push, is_elastic.then_some(Level::Amplified)),
         not_amplified,
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

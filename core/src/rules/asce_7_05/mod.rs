@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 use super::asce_7::{self, ForceSteps, ForceTerms, SnubberSteps};
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_05;
 use super::site_class::{F_A_1997, SiteClasses, SiteSteps, one_acceleration};
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
@@ -125,17 +125,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(ANCHORS.cases(Acting { horizontal: h_a, vertical: v_a }, sheet));
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand {
-        push: c_p,
-        governs,
-        vertical: c_v,
-        cases,
-        not_amplified,
-        category_c,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
-    })
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c, anchors: AnchorsAsked::default() })
 }
 
 /// The prescribed force once more, with the response factor that the anchors allow.

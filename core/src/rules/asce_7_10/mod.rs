@@ -10,7 +10,7 @@ mod steps;
 
 use super::asce_7::{self, CombinationSteps, ForceSteps, ForceTerms, Forces, SnubberSteps};
 use super::attachment::{HeightFields, HeightSteps};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_10;
 use super::site_class::{F_A_1997, SiteClasses, SiteSteps, one_acceleration};
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
@@ -117,9 +117,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: None,
         category_c,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

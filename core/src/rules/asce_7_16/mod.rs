@@ -12,7 +12,7 @@ mod steps;
 use super::asce_7::{self, CombinationSteps, ForceSteps, ForceTerms, Forces, SnubberSteps};
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_16;
 use super::site_class::one_acceleration;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
@@ -102,9 +102,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: None,
         category_c,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

@@ -12,7 +12,7 @@ mod steps;
 use super::asce_7::{self, CombinationSteps, Forces, SnubberSteps};
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::ASCE_7_22;
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
 use crate::input::Values;
@@ -99,9 +99,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: None,
         category_c,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

@@ -13,7 +13,7 @@ mod steps;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::EN_1998_1;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -97,9 +97,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases: anchors::cases(values, forces, sheet),
         not_amplified,
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

@@ -12,7 +12,7 @@ mod zone;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::IS_1893;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -100,9 +100,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases: cases::cases(values, forces, sheet),
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c: None,
-        anchor_depth: is_deep.then_some((8.0, steps::NOT_DEEP)),
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked { depth: is_deep.then_some((8.0, steps::NOT_DEEP)), ..AnchorsAsked::default() },
     })
 }
 

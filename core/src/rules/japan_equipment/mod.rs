@@ -11,7 +11,7 @@ mod steps;
 use alloc::vec::Vec;
 
 use super::combination::{Acting, Pair};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::JAPAN_EQUIPMENT;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
@@ -72,9 +72,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified,
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

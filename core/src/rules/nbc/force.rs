@@ -7,7 +7,7 @@ use crate::input::Values;
 use crate::load_case::{Directions, Level, LoadCase};
 use crate::rules::attachment::{HeightFields, HeightSteps};
 use crate::rules::component_row::{self, RowNumber};
-use crate::rules::demand::{self, Demand, Faults};
+use crate::rules::demand::{self, AnchorsAsked, Demand, Faults};
 
 /// Places of an edition's fields.
 pub struct ForceFields {
@@ -121,9 +121,11 @@ pub fn demand(
         cases: vec![case(steps.case, Level::Component, c), case(steps.case_anchors, Level::Anchorage, c_a)],
         not_amplified: Some(steps.not_amplified),
         category_c: None,
-        anchor_depth: (anchors == DEEP).then_some((8.0, steps.not_deep)),
-        not_ductile: (anchors != NONDUCTILE).then_some(steps.not_ductile),
-        not_expansion: None,
+        anchors: AnchorsAsked {
+            depth: (anchors == DEEP).then_some((8.0, steps.not_deep)),
+            not_ductile: (anchors != NONDUCTILE).then_some(steps.not_ductile),
+            not_expansion: None,
+        },
     }
 }
 

@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
 use super::component_row::{Row, Rows};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength, governing};
 use super::documents::NSCP_2015;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::Values;
@@ -97,7 +97,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let mut cases = Vec::with_capacity(4);
     cases.extend(COMPONENT.cases(Acting { horizontal: c_p, vertical: c_v }, sheet));
     cases.extend(ANCHORS.cases(Acting { horizontal: c_pa, vertical: c_v }, sheet));
-    let anchor_depth = (!is_simple && values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
+    let depth = (!is_simple && values.choice(fields::ANCHORS) == Some(DEEP)).then_some((8.0, steps::NOT_DEEP));
     let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
     let not_ductile = (!is_simple && is_ductile).then_some(steps::NOT_DUCTILE);
     Ok(Demand {
@@ -107,9 +107,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c: Some(steps::CATEGORY_C),
-        anchor_depth,
-        not_ductile,
-        not_expansion: None,
+        anchors: AnchorsAsked { depth, not_ductile, not_expansion: None },
     })
 }
 

@@ -12,7 +12,7 @@ mod steps;
 use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::NZS_1170_5;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -99,9 +99,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases: cases(forces, directions, sheet),
         not_amplified,
         category_c: None,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

@@ -10,7 +10,7 @@ mod steps;
 
 use super::asce_7::{self, CombinationSteps, ForceSteps, ForceTerms, Forces, SnubberSteps};
 use super::attachment::{HeightFields, HeightSteps};
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::SNI_1726;
 use super::site_class::{SiteClasses, SiteSteps, one_acceleration};
 use super::table::Table;
@@ -125,9 +125,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: None,
         category_c,
-        anchor_depth: None,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked::default(),
     })
 }
 

@@ -12,7 +12,7 @@ use alloc::vec::Vec;
 use super::asce_7::{self, ForceSteps, ForceTerms};
 use super::attachment::{HeightFields, HeightSteps};
 use super::combination::{Acting, Pair};
-use super::demand::{Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::TI_809_04;
 use super::site_class::{F_A_1997, SiteClasses, SiteSteps, one_acceleration};
 use crate::calc::{Part, Sheet, StepId, Subject, System, limit};
@@ -118,7 +118,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(COMPONENT.cases(Acting { horizontal: c_p, vertical: c_v }, sheet));
     cases.extend(ANCHORS.cases(Acting { horizontal: h_a, vertical: v_a }, sheet));
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
-    let anchor_depth = is_deep.then_some((8.0, steps::NOT_DEEP));
+    let depth = is_deep.then_some((8.0, steps::NOT_DEEP));
     Ok(Demand {
         push: c_p,
         governs,
@@ -126,9 +126,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c,
-        anchor_depth,
-        not_ductile: None,
-        not_expansion: None,
+        anchors: AnchorsAsked { depth, ..AnchorsAsked::default() },
     })
 }
 

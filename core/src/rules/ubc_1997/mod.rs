@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 
 use super::attachment::{HeightFields, HeightSteps};
 use super::component_row;
-use super::demand::{self, Demand, DemandRule, DemandRuleText, Faults, Strength};
+use super::demand::{self, AnchorsAsked, Demand, DemandRule, DemandRuleText, Faults, Strength};
 use super::documents::UBC_1997;
 use crate::calc::{Part, Sheet, StepId, Subject, System};
 use crate::input::{Problem, Values};
@@ -84,7 +84,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let is_simple = values.choice(fields::EQUATION) == Some(SIMPLE);
     let asks_depth = !is_simple || components::is_isolated(values);
     let is_deep = values.choice(fields::ANCHORS) == Some(DEEP);
-    let anchor_depth = (is_deep && asks_depth).then_some((8.0, steps::NOT_DEEP));
+    let depth = (is_deep && asks_depth).then_some((8.0, steps::NOT_DEEP));
     let is_ductile = matches!(values.choice(fields::ANCHORS), Some(DEEP | SHALLOW));
     // Footnote 14 of Table 16-O.
     let not_expansion = (is_deep && components::is_isolated(values)).then_some(steps::NOT_EXPANSION);
@@ -96,9 +96,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c,
-        anchor_depth,
-        not_ductile,
-        not_expansion,
+        anchors: AnchorsAsked { depth, not_ductile, not_expansion },
     })
 }
 
