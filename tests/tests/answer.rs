@@ -90,7 +90,7 @@ fn no_answer_has_an_unfilled_gap_or_a_missing_number() {
 fn it_reads_well_when_everything_holds() {
     let text = told(&read(&demo("02-full.json").to_string()));
     let begin = "Full, with 3040 kg aboard and a push of 0.50 g, it stays put once bolted; before bolting it would slide at 0.15 g; \
-                 nothing that decides is left uncovered. Anchors: tension and shear together governs in state full, with the push towards ";
+                 every check that decides is covered. Anchors: tension and shear together governs in state full, with the push towards ";
     assert!(text.starts_with(begin), "{text}");
 }
 
@@ -147,7 +147,7 @@ fn it_reads_well_when_checks_are_equal() {
     assert_eq!(used("anchor.tension.breakout"), used("anchor.interaction"));
     let text = told(&project);
     let begin =
-        "nothing that decides is left uncovered. Anchors: concrete breakout in tension governs in state full, with";
+        "every check that decides is covered. Anchors: concrete breakout in tension governs in state full, with";
     assert!(text.contains(begin) && text.matches("governs").count() == 1, "{text}");
 }
 

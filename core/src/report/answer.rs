@@ -32,7 +32,7 @@ steps! { 17 "answer";
     FREE_LIFTS "free" Number (STATICS "" Derived) "before bolting the vertical motion alone would lift it;": Name;
     FREE_STANDS "free" Number (STATICS "" Derived) "before bolting it stands by itself and would slide or tip first at {0};": Name;
     FREE_UNKNOWN "free" Number (STATICS "" Derived) "how it stands before bolting cannot be said without a push;": Name;
-    COVERED "uncovered" Number (STATICS "" Derived) "nothing that decides is left uncovered.": Name;
+    COVERED "uncovered" Number (STATICS "" Derived) "every check that decides is covered.": Name;
     NOT_COVERED "uncovered" Number (STATICS "" Derived) "not covered: {0}.": Name;
     NOT_COVERED_MORE "uncovered" Number (STATICS "" Derived) "not covered: {0}; and {1} more.": Name;
     GOVERNS "governs" Number (STATICS "" Derived) "{0} governs in state {1}, with the push towards {2}: {3} of what is allowed.": Name;
