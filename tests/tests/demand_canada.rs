@@ -79,6 +79,8 @@ fn seismic_categories_one_and_two_need_both_periods() {
     assert!(is_released(0.349, json!(0.199)));
     assert!(!is_released(0.35, json!(0.199)) && !is_released(0.349, json!(0.2)));
     assert!(!is_released(0.1, Json::Null), "without S(1.0) it cannot be said");
+    let post_disaster = nbc_2020(json!({"s_02": 0.1, "s_10": 0.05, "importance_category": "post-disaster"}));
+    assert!(!run(&post_disaster).unwrap().contains_key("exempt"));
 }
 
 fn without_null(mut input: Json) -> Json {

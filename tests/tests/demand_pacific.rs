@@ -68,6 +68,25 @@ fn nzs_fixings_count_on_less_ductility_than_the_cabinet() {
 }
 
 #[test]
+fn nzs_fixings_count_on_no_more_ductility_up_and_down_than_sideways() {
+    let at = |fixings: &str, symbol: &str| {
+        let input =
+            json!({"fixings": fixings, "component_ductility": 3.0, "vertical_spectrum": 1.0, "part_class": "P2"});
+        of(&nzs_1170_5(input), symbol)
+    };
+    near(at("brittle", "c_v"), 0.7 * 0.45);
+    near(at("brittle", "c_va"), 0.7);
+    near(at("nominally-ductile", "c_va"), 0.7 * 0.85);
+    near(at("capacity-designed", "c_va"), at("capacity-designed", "c_v"));
+    let fixings = run(&nzs_1170_5(json!({"vertical_spectrum": 5.0, "component_ductility": 3.0}))).unwrap();
+    for level in ["a", "e"] {
+        near(fixings[format!("G+E up {level}/vertical").as_str()].value, -2.5);
+        near(fixings[format!("G+E down {level}/vertical").as_str()].value, 2.5);
+    }
+    near(fixings["G+E up/vertical"].value, -fixings["c_v"].value);
+}
+
+#[test]
 fn as_1170_least_hazard_and_least_force() {
     let k_z = |z: f64| of(&as_1170_4(json!({"hazard_factor": z})), "k_z");
     assert_eq!((k_z(0.079), k_z(0.081)), (0.08, 0.081));
@@ -123,6 +142,11 @@ fn as_1170_flat_force_is_for_low_buildings_of_little_hazard_only() {
         assert!(covered(limit + 0.001, soil, 12.0).unwrap_err().contains("design category I"), "{soil}");
         assert!(covered(limit, soil, 12.01).is_err());
     }
+    let at = |probability: &str| {
+        let flat = json!({"method": "category-i", "hazard_factor": 0.05, "annual_probability": probability, "soil_class": "Ae"});
+        run(&as_1170_4(flat)).is_ok()
+    };
+    assert!(at("1/500") && !at("1/800") && !at("1/1000"), "importance level 3 is never in category I");
     for key in ["hazard_factor", "annual_probability", "soil_class"] {
         assert_eq!(faults(&as_1170_4(json!({key: null}))), [(key, Problem::Missing)]);
     }

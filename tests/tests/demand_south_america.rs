@@ -94,7 +94,9 @@ fn colombia_has_a_least_force_and_a_response_by_kind_of_anchor() {
     }
     near(of(&colombia(json!({"component_response": 2.0})), "c_p"), 0.3 * 2.5 / 2.0);
     assert_eq!(strength(&colombia(json!({}))), "peak_acceleration");
-    assert_eq!(strength(&colombia(json!({"building_acceleration": 0.6}))), "building_acceleration");
+    let building = |height: f64| colombia(json!({"building_acceleration": 0.6, "attachment_height_m": height}));
+    assert_eq!(strength(&building(0.1)), "building_acceleration");
+    assert_eq!(strength(&building(0.0)), "peak_acceleration", "at the base the building does not count");
     let above = colombia(json!({"attachment_height_m": 10.01}));
     assert_eq!(faults(&above), [("attachment_height_m", Problem::AboveLimit)]);
 }

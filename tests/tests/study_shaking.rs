@@ -5,16 +5,18 @@ use std::path::PathBuf;
 
 use serde_json::{Value as Json, json};
 use steadfoot::calc::{Sheet, Status, StepId, System};
+use steadfoot::input::Value;
 use steadfoot::load_case::Format;
-use steadfoot::project::{self, Project};
+use steadfoot::project::{self, Project, Site};
 use steadfoot::report::table::{Cell, Line, Table};
 use steadfoot::rules::demand::{DEMAND_RULES, demand_rule};
 use steadfoot::shake_table::{Axis, Basis, spectrum};
-use steadfoot::study::side_by_side::{compared, fill, sample};
+use steadfoot::study::side_by_side::{compared, fill, sample, storeys_of};
 use steadfoot::study::{Picture, Shown, study, tables, text};
 use steadfoot_tests::proof::Proof;
 use steadfoot_tests::random::Random;
 use steadfoot_tests::random_project::random_project;
+use steadfoot_tests::random_values::valid_values;
 
 fn demo(file: &str) -> Json {
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../demo-configs").join(file);
@@ -175,6 +177,49 @@ fn zones_of_one_rule_are_never_asked_of_another() {
     }
     let gb = fill(demand_rule("gb-50011").unwrap(), project.site.as_ref());
     assert!(!gb.own_text().contains("importance factor"), "another quantity has that name in China");
+}
+
+#[test]
+fn a_rule_that_needs_more_needs_what_is_not_there_and_never_less() {
+    let mut random = Random::new(79);
+    for rule in DEMAND_RULES {
+        for _ in 0..100 {
+            let site = Site { rule, values: valid_values(&mut random, rule.fields, rule.faults) };
+            let number = |key| site.values.number(rule.fields.iter().position(|field| field.key == key)?);
+            // Some methods do not ask for heights and take any.
+            if number("attachment_height_m") > number("roof_height_m").or(Some(1e9)) {
+                continue;
+            }
+            for other in DEMAND_RULES {
+                let filled = fill(other, Some(&site));
+                let is_there = |&field: &usize| filled.values.0[field] != Value::Unknown;
+                assert!(
+                    !filled.needed.iter().any(is_there),
+                    "{} after {}: {}",
+                    other.id,
+                    rule.id,
+                    filled.needed_text()
+                );
+                assert!(filled.own.iter().all(is_there), "{} after {}", other.id, rule.id);
+            }
+        }
+    }
+    let of_europe = json!({"rule": "en-1998-1", "reference_acceleration": 0.2, "building_class": "II", "spectrum": "1", "ground_type": "B",
+        "component_importance": 1, "component": "electrical", "building_period_s": 0.5, "attachment_height_m": 0});
+    let mut value = demo("06-upper-floor.json");
+    value["site"] = of_europe;
+    value["anchorage"] = Json::Null;
+    let filled = fill(demand_rule("asce-7-22").unwrap(), read(&value).site.as_ref());
+    assert!(filled.needed.is_empty() && !filled.own_text().contains("period"), "{}", filled.needed_text());
+}
+
+#[test]
+fn storeys_are_counted_from_one_upwards_and_from_minus_one_downwards() {
+    for (height_m, storey) in
+        [(0.0, 1.0), (3.9, 1.0), (4.0, 2.0), (20.0, 5.0), (-0.1, -1.0), (-4.0, -1.0), (-4.1, -2.0)]
+    {
+        assert_eq!(storeys_of([height_m, 20.0]), [storey, 5.0], "{height_m}");
+    }
 }
 
 #[test]

@@ -213,8 +213,10 @@ def nzs(name, soil, z, probability, h_i, h_n, t_p, mu, part, r_p, fixings="britt
               ("F_ph", min(3.6, raw) * WEIGHT_KN, "kN"), ("F_pa", on_anchors * WEIGHT_KN, "kN")]
     if vertical:
         c_v = min(2.5, 0.7 * vertical * c_ph(mu) * r_p)
+        c_va = min(2.5, 0.7 * vertical * c_ph(mu_a) * r_p)
         extra["vertical_spectrum"] = vertical
-        expect += [("F_pv", c_v * WEIGHT_KN, "kN"), ("G+E down/down", (1 + c_v) * WEIGHT_KN, "kN"), ("G+E up a/down", (1 - c_v) * WEIGHT_KN, "kN")]
+        expect += [("F_pv", c_v * WEIGHT_KN, "kN"), ("F_pva", c_va * WEIGHT_KN, "kN"),
+                   ("G+E down/down", (1 + c_v) * WEIGHT_KN, "kN"), ("G+E up a/down", (1 - c_va) * WEIGHT_KN, "kN")]
     else:
         expect += [("G+E/down", WEIGHT_KN, "kN"), ("G+E a/push", on_anchors * WEIGHT_KN, "kN")]
     if t_p is not None:
@@ -232,6 +234,8 @@ nzs("NZ low in a high building", "D", 0.13, "1/1000", 3, 40, 1.0, 2.0, "P3", 0.9
 nzs("NZ low part of a high building", "A", 0.30, "1/500", 6, 100, 0.9, 1.6, "P3", 0.9, "capacity-designed")
 nzs("NZ soft part", "E", 0.30, "1/100", 9, 30, 2.0, 3.0, "P6", 2.0, "nominally-ductile")
 nzs("NZ period unknown, vertical", "B", 0.42, "1/2500", 4, 12, None, 1.25, "P4", 1.0, vertical=1.1)
+nzs("NZ ductile cabinet, nominally ductile fixings, vertical", "C", 0.36, "1/500", 9, 24, 0.3, 3.0, "P3", 0.9, "nominally-ductile",
+    vertical=1.0)
 
 
 # AS 1170.4 section 8.

@@ -21,7 +21,12 @@ pub static RULE: DemandRule = DemandRule {
     format: |_| Format::Strength,
     faults,
     demand,
-    strength: |values| Strength::Field(if values.number(fields::S_A).is_some() { fields::S_A } else { fields::A_A }),
+    // At or below the base the building does not count.
+    strength: |values| {
+        let is_above_base = values.number(fields::ATTACHMENT).is_some_and(|height| height > 0.0);
+        let is_of_building = is_above_base && values.number(fields::S_A).is_some();
+        Strength::Field(if is_of_building { fields::S_A } else { fields::A_A })
+    },
     spectrum: None,
 };
 

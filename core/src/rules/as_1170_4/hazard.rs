@@ -19,6 +19,12 @@ pub fn k_z(values: &Values, sheet: &mut Sheet) -> f64 {
     }
 }
 
+/// Whether the annual probability is smaller than that of buildings of importance level 2, 1/500: then the building is of a
+/// higher level, which is never in design category I.
+pub fn is_rare(values: &Values) -> bool {
+    values.choice(fields::PROBABILITY).is_some_and(|place| place > P_500)
+}
+
 /// C_h(0) of the soil.
 pub fn c_h0(values: &Values, sheet: &mut Sheet) -> f64 {
     let soil = soil(values, sheet);
@@ -45,6 +51,7 @@ struct Probability {
 }
 
 const LAST: usize = PROBABILITIES.len() - 1;
+const P_500: usize = 6;
 
 static PROBABILITIES: [Probability; 12] = [
     Probability { name: steps::P_20, k_p: 0.2, k_z_min: None },

@@ -123,7 +123,7 @@ fn category_i(values: &Values, sheet: &mut Sheet) -> Result<Push, StepId> {
     let k_max = hazard::k_z_of_category_i(values, sheet);
     let h_n = sheet.step(steps::H_N, values.given(fields::ROOF));
     let h_12 = sheet.step(steps::H_12, 12.0);
-    if limit::more(k_z, k_max) || limit::more(h_n, h_12) {
+    if limit::more(k_z, k_max) || limit::more(h_n, h_12) || hazard::is_rare(values) {
         sheet.step(steps::NOT_CATEGORY_I, 0.0);
         return Err(steps::NOT_CATEGORY_I);
     }

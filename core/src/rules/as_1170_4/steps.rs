@@ -74,6 +74,6 @@ steps! { 105 "as-1170-4";
     CASE_ANCHORS "G+E a" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, anchors": Name;
     CASE_ELASTIC "G+E e" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, anchors by elastic design": Name;
 
-    NOT_CATEGORY_I "design category I" Number (AS_1170_4 "Table 2.1" Memory) "k_p Z or the height of the building is too large for design category I; the simple method of 8.3 would fit": Reason;
+    NOT_CATEGORY_I "design category I" Number (AS_1170_4 "Table 2.1" Memory) "k_p Z, the height of the building or its importance, which is above level 2 where the annual probability is below 1/500, is too large for design category I; the simple method of 8.3 would fit": Reason;
     NOT_AMPLIFIED "overstrength" Number (AS_1170_4 "8.3" Memory) "Anchors that are capacity designed or ductile have no elastic level, and this edition has no overstrength factor for parts.": Reason;
 }

@@ -29,8 +29,9 @@ pub static TEXT: DemandRuleText = DemandRuleText {
     stops: "The edition was not read: its form and the limits of S_p are taken over from 2015, the rest is from memory, and each number of \
         the table of components can be replaced. S(0.2) is the design value for the site designation. Seismic categories SC1 and SC2, \
         whose components the code releases, are recalled by their limits and told only where S(1.0) is given too; the force then stands \
-        for information. Only the exemption of whole groups is looked at. Anchors take no friction from gravity. There is no vertical force \
-        and no overstrength factor; what CSA A23.3 annex D asks beyond that belongs to the anchor rule.",
+        for information. That post-disaster buildings are not released is taken over from 2015. Only the exemption of whole groups is \
+        looked at. Anchors take no friction from gravity. There is no vertical force and no overstrength factor; what CSA A23.3 annex D \
+        asks beyond that belongs to the anchor rule.",
 };
 
 static FORCE_FIELDS: ForceFields = ForceFields {
@@ -98,7 +99,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     if let Some(s_10) = values.number(fields::S_10) {
         let s_10 = sheet.step(steps::S_10, s_10);
         let s_y = sheet.step(steps::S_Y, i_e * s_10);
-        if limit::less(s_x, 0.35) && limit::less(s_y, 0.2) {
+        let is_released = values.choice(fields::CATEGORY) != Some(force::POST_DISASTER);
+        if is_released && limit::less(s_x, 0.35) && limit::less(s_y, 0.2) {
             sheet.step(steps::EXEMPT, 0.0);
         }
     }
@@ -180,7 +182,7 @@ mod steps {
         S_X "s_x" Acceleration (NBC_2020 "4.1.8.18.(1)" Memory) "Importance factor times spectral acceleration at 0.2 s" = "I_E * S_02";
         S_10 "S_10" Acceleration (INPUT "" Derived) "Design spectral acceleration at 1.0 s": Given;
         S_Y "s_y" Acceleration (NBC_2020 "Table 4.1.8.5.-B" Memory) "Importance factor times spectral acceleration at 1.0 s" = "I_E * S_10";
-        EXEMPT "exempt" Number (NBC_2020 "4.1.8.18; Table 4.1.8.5.-B" Memory) "Seismic category SC1 or SC2: the code releases these components; the force stands for information": Name;
+        EXEMPT "exempt" Number (NBC_2020 "4.1.8.18; Table 4.1.8.5.-B" Memory) "Seismic category SC1 or SC2 and not post-disaster: the code releases these components; the force stands for information": Name;
         ROW_EQUIPMENT_RIGID "row" Number (NBC_2020 "Table 4.1.8.18" Memory) "Machinery, equipment, tank with contents: rigid and rigidly connected": Name;
         ROW_EQUIPMENT_FLEXIBLE "row" Number (NBC_2020 "Table 4.1.8.18" Memory) "Machinery, equipment, tank with contents: flexible or flexibly connected": Name;
         ROW_HAZARDOUS_RIGID "row" Number (NBC_2020 "Table 4.1.8.18" Memory) "The same with toxic or explosive contents or for fighting fire: rigid": Name;

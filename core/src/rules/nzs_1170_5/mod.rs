@@ -67,7 +67,8 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let c_p = sheet.step(steps::C_P, f64::min(c_max, c_1));
     let w_p = sheet.carry(steps::W_P, weight_n);
     sheet.step(steps::F_PH, c_p * w_p);
-    let c_v = values.number(fields::VERTICAL).map(|c_v| {
+    let vertical = values.number(fields::VERTICAL);
+    let c_v = vertical.map(|c_v| {
         let c_v = sheet.step(steps::C_V_T, c_v);
         let c_v = sheet.step(steps::C_V, f64::min(2.5, 0.7 * c_v * c_ph * r_p));
         sheet.step(steps::F_PV, c_v * w_p);
@@ -84,19 +85,25 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     let c_1a = sheet.step(steps::C_1A, c_p_t * c_pha * r_p);
     let c_pa = sheet.step(steps::C_PA, f64::min(c_max, c_1a));
     sheet.step(steps::F_PA, c_pa * w_p);
+    let c_va = vertical.map(|c_v| {
+        let c_va = sheet.step(steps::C_VA, f64::min(2.5, 0.7 * c_v * c_pha * r_p));
+        sheet.step(steps::F_PVA, c_va * w_p);
+        c_va
+    });
     let is_elastic = !matches!(values.choice(fields::FIXINGS), Some(NOMINALLY_DUCTILE | CAPACITY_DESIGNED));
     let not_amplified = (!is_elastic).then_some(steps::NOT_AMPLIFIED);
     if let Some(reason) = not_amplified {
         sheet.step(reason, 0.0);
     }
 
-    let forces = Forces { component: c_p, anchors: c_pa, vertical: c_v, is_elastic };
+    let of_component = Acting { horizontal: c_p, vertical: c_v };
+    let of_fixings = Acting { horizontal: c_pa, vertical: c_va };
     let directions = demand::directions(values, fields::DIRECTIONS);
     Ok(Demand {
         push: c_p,
         governs: demand::governing(c_p, &[(steps::C_1, c_1), (steps::C_MAX, c_max)]),
         vertical: c_v.unwrap_or(0.0),
-        cases: cases(forces, directions, sheet),
+        cases: cases([of_component, of_fixings], is_elastic, directions, sheet),
         not_amplified,
         category_c: None,
         anchors: AnchorsAsked::default(),
@@ -107,34 +114,36 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
 const NOMINALLY_DUCTILE: usize = 1;
 const CAPACITY_DESIGNED: usize = 2;
 
-/// Forces over weight that enter the cases.
+/// Forces over weight that act together.
 #[derive(Clone, Copy)]
-struct Forces {
-    component: f64,
-    anchors: f64,
+struct Acting {
+    horizontal: f64,
     vertical: Option<f64>,
-    /// Whether the force for fixings is that of an elastic cabinet, which anchor rules call the amplified level.
-    is_elastic: bool,
 }
 
-/// G + E_u; with a vertical force down and up.
-fn cases(forces: Forces, directions: Directions, sheet: &mut Sheet) -> Vec<LoadCase> {
-    if let Some(c_v) = forces.vertical {
-        sheet.step(steps::V_DOWN, 1.0 + c_v);
-        sheet.step(steps::V_UP, 1.0 - c_v);
+/// G + E_u; with a vertical force down and up. The force for brittle fixings is that of an elastic cabinet, which anchor
+/// rules call the amplified level.
+fn cases(forces: [Acting; 2], is_elastic: bool, directions: Directions, sheet: &mut Sheet) -> Vec<LoadCase> {
+    let downs = [[steps::V_DOWN, steps::V_UP], [steps::V_DOWN_ANCHORS, steps::V_UP_ANCHORS]];
+    for ([down, up], acting) in downs.into_iter().zip(forces) {
+        if let Some(c_v) = acting.vertical {
+            sheet.step(down, 1.0 + c_v);
+            sheet.step(up, 1.0 - c_v);
+        }
     }
+    let [component, fixings] = forces;
     let levels = [
-        (Level::Component, forces.component, [steps::ALONE, steps::DOWN, steps::UP]),
-        (Level::Anchorage, forces.anchors, [steps::ALONE_ANCHORS, steps::DOWN_ANCHORS, steps::UP_ANCHORS]),
-        (Level::Amplified, forces.anchors, [steps::ALONE_ELASTIC, steps::DOWN_ELASTIC, steps::UP_ELASTIC]),
+        (Level::Component, component, [steps::ALONE, steps::DOWN, steps::UP]),
+        (Level::Anchorage, fixings, [steps::ALONE_ANCHORS, steps::DOWN_ANCHORS, steps::UP_ANCHORS]),
+        (Level::Amplified, fixings, [steps::ALONE_ELASTIC, steps::DOWN_ELASTIC, steps::UP_ELASTIC]),
     ];
     let mut cases = Vec::with_capacity(6);
-    for (level, horizontal, names) in levels {
-        if level == Level::Amplified && !forces.is_elastic {
+    for (level, Acting { horizontal, vertical }, names) in levels {
+        if level == Level::Amplified && !is_elastic {
             break;
         }
         let case = |name, vertical| LoadCase { name, gravity: 1.0, vertical, horizontal, level, directions };
-        match forces.vertical {
+        match vertical {
             None => cases.push(case(names[0], 0.0)),
             Some(c_v) => cases.extend([case(names[1], c_v), case(names[2], -c_v)]),
         }

@@ -68,8 +68,12 @@ steps! { 104 "nzs-1170-5";
     C_1A "c_1a" Acceleration (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force over the weight for fixings, before its limit" = "C_p * C_pha * R_p";
     C_PA "c_pa" Acceleration (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force over the weight for fixings" = "min(c_max, c_1a)";
     F_PA "F_pa" Force (NZS_1170_5 "8.5(1), 8.7" Memory) "Horizontal force on the cabinet for its fixings" = "c_pa * W_p";
+    C_VA "c_va" Acceleration (NZS_1170_5 "8.5(2), 3.2, 8.7" Memory) "Vertical force over the weight for fixings, which count on no more ductility up and down than sideways" = "min(2.5, 0.7 * C_v * C_pha * R_p)";
+    F_PVA "F_pva" Force (NZS_1170_5 "8.5(2), 8.7" Memory) "Vertical force on the cabinet for its fixings" = "c_va * W_p";
     V_DOWN "v_1" Number (AS_NZS_1170_0 "4.2.2" Memory) "Downward load over the weight: G and the vertical force downwards" = "1.0 + c_v";
     V_UP "v_2" Number (AS_NZS_1170_0 "4.2.2" Memory) "Downward load over the weight: G and the vertical force upwards" = "1.0 - c_v";
+    V_DOWN_ANCHORS "v_1a" Number (AS_NZS_1170_0 "4.2.2" Memory) "Downward load over the weight for fixings: G and the vertical force downwards" = "1.0 + c_va";
+    V_UP_ANCHORS "v_2a" Number (AS_NZS_1170_0 "4.2.2" Memory) "Downward load over the weight for fixings: G and the vertical force upwards" = "1.0 - c_va";
 
     ALONE "G+E" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u": Name;
     ALONE_ANCHORS "G+E a" Number (AS_NZS_1170_0 "4.2.2" Memory) "G + E_u, fixings": Name;

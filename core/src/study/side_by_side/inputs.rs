@@ -8,7 +8,7 @@ use crate::calc::number::{ceil, floor};
 use crate::calc::show::field_text;
 use crate::calc::{Kind, System};
 use crate::input::field::{Absent, Field, FieldShape, Value, Values};
-use crate::input::{LimitUnits, Others, Reader, Spot, text};
+use crate::input::{LimitUnits, Others, Problem, Reader, Spot, text};
 use crate::project::Site;
 use crate::rules::demand::DemandRule;
 
@@ -47,8 +47,9 @@ pub fn fill(rule: &'static DemandRule, site: Option<&Site>) -> Filled {
         return Filled { rule, values: site.values.clone(), own, needed: Vec::new() };
     }
     let mut values = sample_values(rule);
-    let own = take_own(rule, site, &mut values);
+    let mut own = take_own(rule, site, &mut values);
     fill_heights(rule, heights_m(site), &mut values);
+    give_back(rule, &mut own, &mut values);
     let needed = needed(rule, &values);
     Filled { rule, values, own, needed }
 }
@@ -94,6 +95,18 @@ fn take_own(rule: &DemandRule, site: Option<&Site>, values: &mut Values) -> Vec<
     own
 }
 
+/// Takes out what the rule has no use for beside the sample's words, such as the period of a building that these call unknown.
+fn give_back(rule: &DemandRule, own: &mut Vec<usize>, values: &mut Values) {
+    let mut faults = Vec::new();
+    (rule.faults)(values, &mut faults);
+    for (field, problem, _) in faults {
+        if problem == Problem::Excludes && own.contains(&field) {
+            values.0[field] = Value::Unknown;
+            own.retain(|&taken| taken != field);
+        }
+    }
+}
+
 /// Heights where none are known, and storeys counted from heights.
 fn fill_heights(rule: &DemandRule, known_m: [f64; 2], values: &mut Values) {
     for (key, height_m) in ["attachment_height_m", "roof_height_m"].into_iter().zip(known_m) {
@@ -124,10 +137,11 @@ pub fn heights_m(site: Option<&Site>) -> [f64; 2] {
     }
 }
 
-/// The storey of a height, and how many there are to the roof.
+/// The storey of a height, and how many there are to the roof. No storey is numbered 0: under the first is -1.
 pub fn storeys_of([attachment_m, roof_m]: [f64; 2]) -> [f64; 2] {
     let of = f64::max(1.0, ceil(roof_m / STOREY_M - 1e-9));
-    [f64::min(of, floor(attachment_m / STOREY_M + 1e-9) + 1.0), of]
+    let below = floor(attachment_m / STOREY_M + 1e-9);
+    [if below < 0.0 { below } else { f64::min(of, below + 1.0) }, of]
 }
 
 /// Fields that are required and unknown, or that the rule finds fault with.
