@@ -75,6 +75,7 @@ fn rayleigh_is_never_below_the_exact_frequency() {
         masses_kg: vec![1000.0; 3],
         heights_mm: vec![1.0, 2.0, 3.0],
         storeys_n_per_mm: vec![1000.0; 3],
+        posts_nmm2: f64::INFINITY,
         base_nmm: f64::INFINITY,
     };
     let exact = 2.0 * 1e6f64.sqrt() / 1000f64.sqrt() * (std::f64::consts::PI / 14.0).sin();

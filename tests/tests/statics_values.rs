@@ -19,3 +19,14 @@ fn base_reactions_give_every_check_value() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
     assert!(compared > 200, "only {compared} values were compared");
 }
+
+#[test]
+fn another_way_through_the_same_statics_finds_nothing_else() {
+    let script = concat!(env!("CARGO_MANIFEST_DIR"), "/values/statics/derive.py");
+    let output = std::process::Command::new("python3").arg(script).output().expect("python3 works the values out");
+    let said = String::from_utf8_lossy(&output.stdout);
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    let [all] = said.lines().collect::<Vec<_>>()[..] else { panic!("{said}") };
+    let count = all.split_once(' ').and_then(|(count, _)| count.parse().ok()).unwrap_or(0);
+    assert!(count > 200, "{said}");
+}

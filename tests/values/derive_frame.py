@@ -94,6 +94,52 @@ posts = 2 * 210000 * 1e6 * 1000 ** 2 / 2000 ** 3
 BLOCKS.append(block("flats of 40 by 4 on 2 faces under 4000 kg at the top", "Our own: T = 2 pi sqrt(m / k), braces and posts in series", "frame.period",
                     project(0.001, {**given, "faces_x": 2, "faces_y": 2, "modulus_mpa": 210000}, height=2000, width=1000, contents=[load(2000)]),
                     [value("frame/period/k_d", braces, 3, "N/mm"), value("frame/period/T", 2 * pi * sqrt(4.0 * (1 / braces + 1 / posts)), 4, "s")], "full"))
+
+
+def truss(storeys, storey, span, post, brace, loads):
+    """Sideways movements of the levels of one braced face by the stiffness of its pinned bars: posts, one diagonal a storey,
+    beams that neither give nor bend. Loads in N at the levels; areas times E in N."""
+    node = {(side, level): 2 * (side * storeys + level - 1) for side in (0, 1) for level in range(1, storeys + 1)}
+    size = 4 * storeys
+    k = [[0.0] * size + [0.0] for _ in range(size)]
+
+    def bar(one, other, stiffness):
+        (x0, y0), (x1, y1) = ((side * span, level * storey) for side, level in (one, other))
+        length = sqrt((x1 - x0) ** 2 + (y1 - y0) ** 2)
+        way = ((x1 - x0) / length, (y1 - y0) / length)
+        ends = [(end, sign) for end, sign in ((one, -1), (other, 1)) if end[1] > 0]
+        for a, sign_a in ends:
+            for b, sign_b in ends:
+                for i in (0, 1):
+                    for j in (0, 1):
+                        k[node[a] + i][node[b] + j] += sign_a * sign_b * stiffness / length * way[i] * way[j]
+
+    for level in range(1, storeys + 1):
+        bar((0, level - 1), (0, level), post)
+        bar((1, level - 1), (1, level), post)
+        bar((0, level - 1), (1, level), brace)
+        bar((0, level), (1, level), 1e6 * brace)
+        k[node[(1, level)]][size] += loads[level - 1]
+    for i in range(size):
+        best = max(range(i, size), key=lambda row: abs(k[row][i]))
+        k[i], k[best] = k[best], k[i]
+        for row in range(size):
+            if row != i:
+                factor = k[row][i] / k[i][i]
+                k[row] = [one - factor * other for one, other in zip(k[row], k[i])]
+    return [k[node[(1, level)]][size] / k[node[(1, level)]][node[(1, level)]] for level in range(1, storeys + 1)]
+
+
+for storeys, masses in ((2, (1200, 900)), (4, (900, 700, 800, 600))):
+    storey = 2400 / storeys
+    moved = truss(storeys, storey, 900, E * 300, E * 200, [mass * G / 1000 / 2 for mass in masses])
+    period = 2 * pi * sqrt(sum(m * d * d for m, d in zip(masses, moved)) / sum(m * d for m, d in zip(masses, moved)) / G)
+    BLOCKS.append(block(f"braced faces of {storeys} storeys whose posts lengthen", "Our own: a truss of pinned bars by its stiffness",
+                        "frame.period",
+                        project(0.001, {"storeys": storeys, "sides_x": "cross-brace", "sides_y": "cross-brace", "brace_area_mm2": 200,
+                                        "post_area_mm2": 300}, width=900,
+                                contents=[load(storey * (level + 1), mass, f"m{level}") for level, mass in enumerate(masses)]),
+                        [value("frame/period/T", period, 5, "s")], "full"))
 four = 2 * two_posts(2400, 1200, None, "fixed")
 rigid = portal({"corners": "rigid"}, base="fixed") | {"posts": 4}
 BLOCKS.append(block("two fixed portals with 4000 kg at the top", "Our own: T = 2 pi sqrt(m / k)", "frame.period",

@@ -26,7 +26,8 @@ steps! { 14 "feet";
     S_1 "s_1" Length (ACI_318_19 "22.8.3.2" Memory) "Spread of the load there: to the slab's edge, half way to the next foot, or 1 vertical to 2 horizontal": Geometry;
     R_A "r_A" Number (ACI_318_19 "22.8.3.2" Secondary) "Root of A_2 over A_1, the support being wider on all sides by a similar figure; not more than 2" = "min(2, (b_1 + s_1) / b_1)";
     B_N "B_n" Force (ACI_318_19 "22.8.3.2" Secondary) "Nominal bearing strength" = "r_A * 0.85 * f'_c * A_1";
-    PHI "phi" Number (ACI_318_19 "Table 21.2.1" Memory) "Strength reduction factor for bearing; a slab of plain concrete takes 0.60 instead (chapter 14), which is not asked here": Constant;
+    PHI "phi" Number (ACI_318_19 "Table 21.2.1" Memory) "Strength reduction factor for bearing; a slab of plain concrete takes 0.60 instead, which only a floor tells (floor.reinforcement)": Constant;
+    PHI_PLAIN "phi" Number (ACI_318_19 "Table 21.2.1, 14.5.6" Memory) "Strength reduction factor for bearing of plain concrete, as the floor is said to be": Constant;
     B_U "B_u" Force (STATICS "base reactions" Derived) "Force of the foot on the concrete": Solved;
     U_B "u" Utilisation (ACI_318_19 "22.8.3.1" Secondary) "Demand over strength" = "B_u / (phi * B_n)";
     A_P "A_p" Area (STATICS "base reactions" Derived) "Area under the foot that is pressed": Solved;
@@ -44,6 +45,8 @@ steps! { 14 "feet";
 pub const STRENGTH_MIN_MPA: f64 = 17.0;
 /// The strength reduction factor for bearing.
 const PHI_BEARING: f64 = 0.65;
+/// The same for plain concrete.
+const PHI_PLAIN_BEARING: f64 = 0.60;
 
 /// One foot on its slab.
 #[derive(Clone, Copy, Debug)]
@@ -56,6 +59,8 @@ pub struct FootOnSlab {
     pub beyond: Size,
     /// Strength of the concrete.
     pub strength_mpa: f64,
+    /// Whether the slab is known to be of plain concrete.
+    pub is_plain: bool,
     /// The system in whose units the check is computed.
     pub system: System,
 }
@@ -134,7 +139,8 @@ impl FootOnSlab {
         }
         let ratio = sheet.step(R_A, f64::min(2.0, (half + beyond) / half));
         let nominal = sheet.step(B_N, ratio * 0.85 * strength * loaded);
-        let phi = sheet.step(PHI, PHI_BEARING);
+        let (row_phi, phi) = if self.is_plain { (PHI_PLAIN, PHI_PLAIN_BEARING) } else { (PHI, PHI_BEARING) };
+        let phi = sheet.step(row_phi, phi);
         let demand = sheet.carry(B_U, of(force.force_n, Kind::Force));
         let utilisation = sheet.step(U_B, demand / (phi * nominal));
         let bearing = Outcome::Compared {
@@ -147,7 +153,7 @@ impl FootOnSlab {
             sheet.carry(B_U, demand);
             sheet.carry(A_1, loaded);
             let pressed = sheet.carry(A_P, of(force.area_mm2, Kind::Area));
-            sheet.carry(PHI, phi);
+            sheet.carry(row_phi, phi);
             sheet.carry(B_N, nominal);
             sheet.step(Q_MEAN, demand / pressed);
         }

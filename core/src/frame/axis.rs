@@ -58,6 +58,23 @@ pub struct Swayed<'a> {
     pub feet_mm: &'a [[f64; 2]],
 }
 
+/// How stiff the storeys are.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Storeys {
+    /// Stiffness of the lowest one.
+    pub lowest_n_per_mm: f64,
+    /// Stiffness of each other.
+    pub other_n_per_mm: f64,
+    /// Stiffness against the lengthening of posts, as [`Levels`] has it.
+    pub posts_nmm2: f64,
+}
+
+impl Storeys {
+    fn alike(each_n_per_mm: f64) -> Storeys {
+        Storeys { lowest_n_per_mm: each_n_per_mm, other_n_per_mm: each_n_per_mm, posts_nmm2: f64::INFINITY }
+    }
+}
+
 impl Swayed<'_> {
     /// The system of an axis.
     pub fn system(&self, axis: Axis) -> System {
@@ -75,8 +92,8 @@ impl Swayed<'_> {
         let base = self.base_nmm.ok_or(NO_FEET)?[usize::from(axis == Axis::Y)];
         sheet.open(Part::Frame, Subject::Whole, Some(check), Units::Si);
         sheet.step(if axis == Axis::X { AXIS_X } else { AXIS_Y }, 0.0);
-        let (lowest, other) = self.tell_storey(axis, sheet)?;
-        let levels = self.levels(lowest, other, base);
+        let storeys = self.tell_storey(axis, sheet)?;
+        let levels = self.levels(&storeys, base);
         sheet.each_detailed(M_J, &levels.masses_kg, || Detail::Shape(heights(&levels)));
         sheet.each_detailed(H_J, &levels.heights_mm, || Detail::Shape(heights(&levels)));
         let id = if self.base_is_held() { K_TH_HELD } else { K_TH };
@@ -93,7 +110,7 @@ impl Swayed<'_> {
 
     /// Levels with their masses: the frame evenly over its height, contents at the levels beside their middles. What
     /// falls to the base does not sway.
-    pub fn levels(&self, lowest_n_per_mm: f64, other_n_per_mm: f64, base_nmm: f64) -> Levels {
+    fn levels(&self, storeys: &Storeys, base_nmm: f64) -> Levels {
         let count = self.storeys();
         let storey = self.height_mm() / count as f64;
         let mut masses = vec![0.0; count];
@@ -118,8 +135,9 @@ impl Swayed<'_> {
             masses_kg: masses,
             heights_mm: (1..=count).map(|level| level as f64 * storey).collect(),
             storeys_n_per_mm: (0..count)
-                .map(|level| if level == 0 { lowest_n_per_mm } else { other_n_per_mm })
+                .map(|level| if level == 0 { storeys.lowest_n_per_mm } else { storeys.other_n_per_mm })
                 .collect(),
+            posts_nmm2: storeys.posts_nmm2,
             base_nmm,
         }
     }
@@ -176,7 +194,7 @@ impl Swayed<'_> {
     }
 
     /// The shape of the storeys, told; the stiffness of the lowest and of the others.
-    fn tell_storey(&self, axis: Axis, sheet: &mut Sheet) -> Result<(f64, f64), StepId> {
+    fn tell_storey(&self, axis: Axis, sheet: &mut Sheet) -> Result<Storeys, StepId> {
         self.are_whole()?;
         let count = sheet.step(N, self.storeys() as f64);
         let height = sheet.step(H_F, self.height_mm());
@@ -192,7 +210,7 @@ impl Swayed<'_> {
                 let thickness = sheet.step(T_S, thickness);
                 let share = sheet.step(ETA, self.values.given(SKIN_SHARE));
                 let stiffness = sheet.step(K_SKIN, faces * share * shear * thickness * span / storey);
-                Ok((stiffness, stiffness))
+                Ok(Storeys::alike(stiffness))
             }
             System::SingleBrace | System::CrossBrace => {
                 let area = self.values.number(BRACE_AREA).ok_or(NO_SECTION)?;
@@ -203,19 +221,14 @@ impl Swayed<'_> {
                 let cosine = sheet.step(COS, span / length);
                 let braces = sheet.step(K_D, faces * modulus * area / length * (cosine * cosine));
                 let post = sheet.step(A_C, post);
-                let posts = sheet.step(K_P, faces * modulus * post * (span * span) / pow(storey, 3.0));
-                let stiffness = sheet.step(K_BRACED, 1.0 / (1.0 / braces + 1.0 / posts));
-                Ok((stiffness, stiffness))
+                sheet.step(K_P, faces * modulus * post * (span * span) / pow(storey, 3.0));
+                let posts_nmm2 = faces * modulus * post * (span * span);
+                Ok(Storeys { posts_nmm2, ..Storeys::alike(braces) })
             }
         }
     }
 
-    fn tell_portal(
-        &self,
-        axis: Axis,
-        [modulus, storey, span]: [f64; 3],
-        sheet: &mut Sheet,
-    ) -> Result<(f64, f64), StepId> {
+    fn tell_portal(&self, axis: Axis, [modulus, storey, span]: [f64; 3], sheet: &mut Sheet) -> Result<Storeys, StepId> {
         let (post, beam) = match axis {
             Axis::X => (POST_INERTIA_X, BEAM_INERTIA_X),
             Axis::Y => (POST_INERTIA_Y, BEAM_INERTIA_Y),
@@ -248,12 +261,12 @@ impl Swayed<'_> {
         };
         let lowest = sheet.step(K_PORTAL, posts * one);
         if self.storeys() == 1 {
-            return Ok((lowest, lowest));
+            return Ok(Storeys::alike(lowest));
         }
         sheet.carry(K_LOW, lowest);
         let between = column(alpha * modulus * post / storey);
         let one = sheet.step(K_BOTH, column_stiffness_n_per_mm(&between));
-        Ok((lowest, sheet.step(K_PORTAL, posts * one)))
+        Ok(Storeys { other_n_per_mm: sheet.step(K_PORTAL, posts * one), ..Storeys::alike(lowest) })
     }
 
     /// An outcome of both axes: the worse one.
@@ -279,6 +292,6 @@ fn residual(levels: &Levels, movements: &[f64]) -> f64 {
     let weight = |level: usize| levels.masses_kg[level] * G_N_PER_KG;
     let whole: f64 = (0..movements.len()).map(weight).sum();
     let turning: f64 = (0..movements.len()).map(|level| weight(level) * levels.heights_mm[level]).sum();
-    let sway = movements[0] - turning / levels.base_nmm * levels.heights_mm[0];
+    let sway = movements[0] - turning / levels.base_nmm * levels.heights_mm[0] - levels.lengthening_mm(0);
     (sway * levels.storeys_n_per_mm[0] - whole) / whole
 }

@@ -12,7 +12,7 @@ use super::strength::{Buckling, Curve, aisc_critical_mpa};
 use super::texts::*;
 use crate::calc::number::{hypot, sqrt};
 use crate::calc::unit::G_N_PER_KG;
-use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System as Units};
+use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Status, Subject, System as Units};
 use crate::load_case::Format;
 
 impl Swayed<'_> {
@@ -83,11 +83,15 @@ impl Swayed<'_> {
         if system == System::CrossBrace {
             return in_tension;
         }
+        // What fails in tension fails, whatever is not known of compression.
+        let refused = |reason| {
+            if in_tension.status() == Status::Fails { in_tension } else { Outcome::NotCovered(reason) }
+        };
         // E5 goes by the other axis.
         let radius = match (self.values.number(BRACE_RADIUS), angle) {
             (Some(radius), _) => radius,
             (None, Some(_)) if !is_en => f64::NAN,
-            (None, _) => return Outcome::NotCovered(NO_RADIUS),
+            (None, _) => return refused(NO_RADIUS),
         };
         let modulus = sheet.step(E, self.values.given(MODULUS));
         sheet.step(PI, core::f64::consts::PI);
@@ -98,7 +102,7 @@ impl Swayed<'_> {
                 let relative = match angle {
                     Some(angle) => match angle.tell_en_slenderness(length, radius, one, sheet) {
                         Ok(relative) => relative,
-                        Err(reason) => return Outcome::NotCovered(reason),
+                        Err(reason) => return refused(reason),
                     },
                     None => {
                         let slenderness = sheet.step(SLENDER, length / radius);
@@ -111,7 +115,7 @@ impl Swayed<'_> {
                 let slenderness = match angle {
                     Some(angle) => match angle.tell_aisc_slenderness(length, sheet) {
                         Ok(slenderness) => slenderness,
-                        Err(reason) => return Outcome::NotCovered(reason),
+                        Err(reason) => return refused(reason),
                     },
                     None => {
                         let radius = sheet.step(RADIUS, radius);

@@ -2,6 +2,8 @@
 
 use alloc::vec::Vec;
 
+use crate::calc::number::positive_part;
+
 /// Masses and storeys from below.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Levels {
@@ -11,6 +13,9 @@ pub struct Levels {
     pub heights_mm: Vec<f64>,
     /// Stiffness of the storey below each level.
     pub storeys_n_per_mm: Vec<f64>,
+    /// Stiffness against the lengthening of the posts, modulus times area of a post times the square of the span, summed
+    /// over the faces; infinite where it is not counted.
+    pub posts_nmm2: f64,
     /// Stiffness of the base against turning, moment per radian; infinite where it cannot turn.
     pub base_nmm: f64,
 }
@@ -29,9 +34,28 @@ impl Levels {
         for level in 0..self.masses_kg.len() {
             let above: f64 = (level..self.masses_kg.len()).map(weight).sum();
             sway += above / self.storeys_n_per_mm[level];
-            movements.push(sway + turn_rad * self.heights_mm[level]);
+            movements.push(sway + turn_rad * self.heights_mm[level] + self.lengthening_mm(level));
         }
         movements
+    }
+
+    /// What the lengthening and shortening of all posts below adds to the movement of a level.
+    ///
+    /// Virtual work on a row of panels with one working diagonal each: one post of a panel carries the moment at its
+    /// foot, the other that at its head.
+    pub(super) fn lengthening_mm(&self, level: usize) -> f64 {
+        let weight = |place: usize| self.masses_kg[place] * G_MM_PER_S2 / 1000.0;
+        let mut sum = 0.0;
+        let mut foot_mm = 0.0;
+        for &head_mm in &self.heights_mm[..=level] {
+            for from_mm in [foot_mm, head_mm] {
+                let arm = |place: usize| positive_part(self.heights_mm[place] - from_mm);
+                let moment: f64 = (0..self.masses_kg.len()).map(|place| weight(place) * arm(place)).sum();
+                sum += (head_mm - foot_mm) * moment * arm(level);
+            }
+            foot_mm = head_mm;
+        }
+        sum / self.posts_nmm2
     }
 }
 
@@ -64,7 +88,7 @@ impl Sway {
 /// use steadfoot::frame::{Levels, whole_movement_mm};
 /// let levels = Levels {
 ///     masses_kg: vec![1000.0; 3], heights_mm: vec![1000.0, 2000.0, 3000.0], storeys_n_per_mm: vec![1000.0; 3],
-///     base_nmm: f64::INFINITY,
+///     posts_nmm2: f64::INFINITY, base_nmm: f64::INFINITY,
 /// };
 /// let whole_mm = whole_movement_mm(&levels.masses_kg, &levels.movements_mm());
 /// let frequency_hz = (9806.65 / whole_mm).sqrt() / (2.0 * std::f64::consts::PI);

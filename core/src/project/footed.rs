@@ -9,7 +9,8 @@ use crate::calc::{Sheet, System};
 use crate::checks::feet::{FootOnSlab, Surroundings, spread};
 use crate::checks::floor::FloorSite;
 use crate::checks::stiffness::{FootStiffness, anchored_n_per_mm};
-use crate::geometry::{Point, Size};
+use crate::floor::{Floor, FloorKind, Reinforcement};
+use crate::geometry::{Point, Rectangle, Size};
 use crate::rules::anchor::PreparedAnchors;
 
 /// The feet with the concrete around them; none without a slab.
@@ -24,15 +25,23 @@ pub(super) fn feet_on_slab(project: &Project) -> Vec<FootOnSlab> {
         feet: &places,
     };
     let system = project.anchorage.as_ref().map_or(System::Si, |anchorage| anchorage.rule.system);
+    let is_plain = |floor: &Floor| floor.kind() == FloorKind::OnGround && floor.reinforcement() == Reinforcement::Plain;
+    let is_plain = project.floor.as_ref().is_some_and(is_plain);
     places
         .iter()
         .enumerate()
-        .map(|(number, (_, half))| FootOnSlab {
-            number: number as u16,
-            half: *half,
-            beyond: spread(number, &around),
-            strength_mpa: slab.strength_mpa,
-            system,
+        .map(|(number, (at, half))| {
+            // An opening beside a foot ends the spread of its load as an edge does.
+            let room = slab.room_mm(&Rectangle::around(*at, *half));
+            let beyond = spread(number, &around);
+            FootOnSlab {
+                number: number as u16,
+                half: *half,
+                beyond: Size::new(beyond.x_mm.min(room[0]).min(room[1]), beyond.y_mm.min(room[2]).min(room[3])),
+                strength_mpa: slab.strength_mpa,
+                is_plain,
+                system,
+            }
         })
         .collect()
 }

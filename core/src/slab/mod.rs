@@ -6,7 +6,7 @@ pub mod opening;
 
 use alloc::vec::Vec;
 
-use crate::calc::Kind;
+use crate::calc::{Kind, number};
 use crate::fields;
 use crate::geometry::{Point, Rectangle};
 use crate::input::field::{Absent::*, FieldShape::*};
@@ -39,6 +39,29 @@ impl Slab {
             openings: self.openings.iter().map(|opening| opening.shifted(by)).collect(),
             ..self.clone()
         }
+    }
+
+    /// From the sides of a foot to the edges of the slab, or to an opening that lies on that side: left, right, front, rear.
+    pub fn room_mm(&self, foot: &Rectangle) -> [f64; 4] {
+        let outline = &self.outline;
+        let mut room = [
+            foot.left_mm - outline.left_mm,
+            outline.right_mm - foot.right_mm,
+            foot.front_mm - outline.front_mm,
+            outline.rear_mm - foot.rear_mm,
+        ];
+        for opening in &self.openings {
+            let gaps = [
+                foot.left_mm - opening.right_mm,
+                opening.left_mm - foot.right_mm,
+                foot.front_mm - opening.rear_mm,
+                opening.front_mm - foot.rear_mm,
+            ];
+            // An opening lies on the side where it is farthest away.
+            let side = (0..4).fold(0, |best, side| if gaps[side] > gaps[best] { side } else { best });
+            room[side] = room[side].min(gaps[side].max(0.0));
+        }
+        room.map(number::positive_part)
     }
 
     /// Whether there is concrete at a place: within the outline and in no opening.

@@ -31,6 +31,7 @@ pub fn told(input: &Json) -> Result<Ran, String> {
         half,
         beyond: spread(0, &around),
         strength_mpa: quantity(&input["strength"], Kind::Stress)?,
+        is_plain: input["plain"] == true,
         system: if input["system"] == "us" { System::Us } else { System::Si },
     };
     let force_n = quantity(&input["force"], Kind::Force)?;

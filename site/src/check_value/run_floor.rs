@@ -93,7 +93,8 @@ impl Ask<'_> {
                     Carried::Fibres { thickness_mm: self.of("thickness", Kind::Length)? }
                 };
                 let strength = self.of("strength", Kind::Stress)?;
-                Ok(punching_en::strength_n(&self.rectangle()?, strength, carried, sheet).map(|_| ()))
+                let alpha_cc = if self.has("alpha_cc") { self.of("alpha_cc", Kind::Number)? } else { 1.0 };
+                Ok(punching_en::strength_n(&self.rectangle()?, [strength, alpha_cc], carried, sheet).map(|_| ()))
             }
             "bearing-aisc" | "bearing-en" => self.bearing(ask, system, sheet),
             "foot-plate" => self.foot_plate(sheet),

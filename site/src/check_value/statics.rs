@@ -186,6 +186,7 @@ fn by_shear(block: &Json, case: &Json, name: &str) -> f64 {
         "twist_nm" => shares.twist_nmm / 1e3,
         "polar_m2" => shares.polar / 1e6,
         "shear_max_n" => most_n(),
+        "shear_least_n" => shares.shares.iter().fold(f64::INFINITY, |least, share| least.min(share.size_n())),
         "shear_max_kn" => most_n() / 1e3,
         _ => panic!("no reading for {name}"),
     }

@@ -152,15 +152,17 @@ def results(block, case):
         share = [lever * excess / sum(v * v for v in levers) for lever in levers]
         far = [lever for lever in levers if lever == max(levers)]
         return {"pivot_far_n": max(share), "pivot_near_n": min(share), "pivot_far_alone_n": excess / sum(far)}
-    if "shear_max_n" in case["expect"]:
+    if "horizontal_n" in case:
         places = [[c / 1e3 for c in a["at_mm"]] for a in block["anchors"]]
         polar = sum(x * x + y * y for x, y in places)
         twist = case["horizontal_n"] * case["offset_mm"] / 1e3
         v = case["horizontal_n"] / len(places)
-        worst = max(math.hypot(v - twist * y / polar, twist * x / polar) for x, y in places)
-        return {"shear_max_n": worst, "twist_nm": twist, "polar_m2": polar}
+        # The force acts along y, beside the middle by its offset along x.
+        sizes = [math.hypot(twist * y / polar, v + twist * x / polar) for x, y in places]
+        worst, least = max(sizes), min(sizes)
+        return {"shear_max_n": worst, "shear_max_kn": worst / 1e3, "shear_least_n": least, "twist_nm": twist, "polar_m2": polar}
     load = load_of(case)
-    if any(f["half_mm"] != [0, 0] for f in block["feet"]):
+    if any(f["half_mm"] != [0, 0] for f in block.get("feet", [])):
         rectangles = []
         for f in block["feet"]:
             (x, y), (a, b) = [c / 1e3 for c in f["at_mm"]], [c / 1e3 for c in f["half_mm"]]
@@ -188,7 +190,9 @@ def results(block, case):
     feet, anchors = forces(block, case, load)
     pulls = sorted(anchors, reverse=True) + [0.0, 0.0]
     out = {"feet_kn": feet, "anchors_kn": anchors, "tension_max_kn": pulls[0], "tension_second_kn": pulls[1]}
-    out["compression_max_kn"] = max(feet)
+    out["compression_max_kn"] = max(feet, default=0.0)
+    out["tension_max_kip"] = pulls[0] / 4.4482216152605
+    out["tension_least_kip"] = min(anchors, default=0.0) / 4.4482216152605
     for name in ("tension_max", "tension_second"):
         out[name + "_n"] = 1e3 * out[name + "_kn"]
     return out

@@ -33,10 +33,12 @@ fn check(occasion: Occasion) -> CheckId {
 /// One leg on the slab, or one rail.
 pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion, sheet: &mut Sheet) -> Outcome {
     sheet.open(Part::Floor, Subject::Foot(leg as u16), Some(check(occasion)), System::Si);
-    let area_mm2 = 4.0 * site.legs[leg].half.area_mm2();
-    if area_mm2 <= 0.0 {
+    if site.legs[leg].half.area_mm2() <= 0.0 {
         return Outcome::NotCovered(POINT);
     }
+    // As with bearing, the loaded area is the rectangle in the foot whose middle is where its force acts.
+    let pressed_mm2 = |place: usize| 4.0 * standing.pressed_half[place].area_mm2();
+    let area_mm2 = pressed_mm2(leg);
     if site.rail(leg).is_some() {
         return rail::rail(site, leg, standing, occasion, sheet);
     }
@@ -49,7 +51,7 @@ pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion
         let more: f64 = merged.iter().map(|&place| standing.legs_n[place]).sum();
         sheet.carry(N_NEAR, more);
         load_n = sheet.step(N_MERGED, load_n + more);
-        area_mm2 += merged.iter().map(|&place| 4.0 * site.legs[place].half.area_mm2()).sum::<f64>();
+        area_mm2 += merged.iter().map(|&place| pressed_mm2(place)).sum::<f64>();
     }
     let loaded = match site.ground(sheet).and_then(|ground| ground.loaded(area_mm2, sheet)) {
         Ok(loaded) => loaded,
@@ -60,6 +62,11 @@ pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion
         let other = site.position(place, &loaded);
         if other as u8 > worst as u8 { other } else { worst }
     });
+    let nearest_mm = site.nearest_edge_mm(leg);
+    if sheet.is_told() && nearest_mm.is_finite() {
+        sheet.step(E_LEG, nearest_mm);
+        sheet.step(E_NEAR, loaded.radius_mm + loaded.contact_mm);
+    }
     let others_within = |radii: f64| {
         let presses = |&(place, _): &(usize, _)| !merged.contains(&place) && standing.legs_n[place] > 0.0;
         site.within(leg, radii * loaded.radius_mm).filter(presses)

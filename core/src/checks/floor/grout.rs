@@ -8,6 +8,7 @@ use crate::checks::feet::FootForce;
 use crate::floor;
 use crate::load_case::Format;
 use crate::rules::floor::bearing::LoadedArea;
+use crate::rules::floor::punching_en;
 
 /// The joint of one foot; none where no grout is given, or where nothing presses on an area.
 pub(super) fn joint(
@@ -41,6 +42,7 @@ fn compared(
         Format::LimitStates => {
             let width = 2.0 * f64::min(at.half.x_mm, at.half.y_mm);
             let concrete = site.slab.strength_mpa;
+            punching_en::covered(concrete)?;
             let is_strong = limit::at_least(strength, 0.2 * concrete)
                 && (limit::at_most(thickness, 50.0) || limit::at_least(strength, concrete));
             if !is_strong || limit::more(thickness, 0.2 * width) {

@@ -8,6 +8,10 @@ use crate::rules::floor::documents::{
 
 steps! { 185 "legs, rails and rows on a floor";
     N_ALL "N" Force (STATICS "upper bound" Derived) "Load of the leg with all legs within reach, put on this place" = "N + P_o";
+    N_MEETS "N_n" Force (STATICS "plan" Derived) "Loads of the legs whose perimeters meet its own: they punch as one, on the rectangle around them": Given;
+    N_TOGETHER "N" Force (STATICS "plan" Derived) "Load of all of them" = "N + N_n";
+    E_LEG "e" Length (STATICS "plan" Derived) "From the leg's middle to the nearest edge, joint or opening": Given;
+    E_NEAR "e_n" Length (TR34 "interior, edge and corner" Memory) "Nearer than this the leg counts as standing right at the edge, which is cautious: the guide interpolates from there to the edge" = "l + a";
     S_BEYOND "sigma_o" Stress (STATICS "upper bound" Derived) "Tension of legs near an edge if they stood on this place, which they cannot exceed" = "sigma_1 * P_o / P";
     S_TOTAL "sigma_u" Stress (STATICS "superposition" Derived) "Tension of all legs" = "sigma_1 + sigma_n + sigma_o";
     BOUND_YIELD "" Number (TR34 "dual and quadruple loads" Memory) "the forms for two and for four legs are for legs far from edges, four of them at the corners of a rectangle; the leg alone holds, all near legs on its place would not: finite elements or a yield-line analysis of its own decide": Reason;

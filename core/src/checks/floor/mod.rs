@@ -64,9 +64,9 @@ pub fn check_rest(site: &FloorSite, standing: &Standing, sheet: &mut Sheet, find
             let outcome = bending::leg(site, leg, standing, Occasion::AtRest, sheet);
             find(CheckId::SlabRestBending, subject, outcome);
         }
-        let outcome = punching::leg(site, leg, standing.legs_n[leg], Occasion::AtRest, sheet);
+        let outcome = punching::leg(site, leg, standing, Occasion::AtRest, sheet);
         find(CheckId::SlabRestPunching, subject, outcome);
-        if let Some(outcome) = plate::leg(site, leg, standing.legs_n[leg], Occasion::AtRest, sheet) {
+        if let Some(outcome) = plate::leg(site, leg, standing, Occasion::AtRest, sheet) {
             find(CheckId::FootPlateRest, subject, outcome);
         }
     }
@@ -102,8 +102,8 @@ pub fn check_leg(
     if site.is_on_ground() {
         found.push((CheckId::SlabQuakeBending, bending::leg(site, leg, standing, occasion, sheet)));
     }
-    found.push((CheckId::SlabQuakePunching, punching::leg(site, leg, standing.legs_n[leg], occasion, sheet)));
-    if let Some(outcome) = plate::leg(site, leg, standing.legs_n[leg], occasion, sheet) {
+    found.push((CheckId::SlabQuakePunching, punching::leg(site, leg, standing, occasion, sheet)));
+    if let Some(outcome) = plate::leg(site, leg, standing, occasion, sheet) {
         found.push((CheckId::FootPlate, outcome));
     }
     found

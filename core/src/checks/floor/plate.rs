@@ -1,7 +1,7 @@
 //! The plate of a foot in bending, and bearing by other rules than ACI 318.
 
 use super::steps::*;
-use super::{FloorSite, Occasion};
+use super::{FloorSite, Occasion, Standing};
 use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, System};
 use crate::checks::feet::FootForce;
 use crate::floor;
@@ -9,9 +9,16 @@ use crate::load_case::Format;
 use crate::rules::floor::bearing::LoadedArea;
 use crate::rules::floor::foot_plate::{self, FootPlate, PlateFormat, PlateShape, Stem};
 use crate::rules::floor::load_factor::{self, Frame, When};
+use crate::rules::floor::punching_en;
 
 /// One plate; none where no thickness is given.
-pub fn leg(site: &FloorSite, leg: usize, force_n: f64, occasion: Occasion, sheet: &mut Sheet) -> Option<Outcome> {
+pub fn leg(
+    site: &FloorSite,
+    leg: usize,
+    standing: &Standing,
+    occasion: Occasion,
+    sheet: &mut Sheet,
+) -> Option<Outcome> {
     let values = &site.floor.values;
     let thickness = values.number(floor::PLATE)?;
     let check = match occasion {
@@ -26,25 +33,29 @@ pub fn leg(site: &FloorSite, leg: usize, force_n: f64, occasion: Occasion, sheet
     let Some(stem_mm) = site.legs[leg].stem_mm else {
         return Some(Outcome::NotCovered(foot_plate::NO_STEM));
     };
-    let force = sheet.carry(N_LEG, force_n);
+    let force = sheet.carry(N_LEG, standing.legs_n[leg]);
     let (format, factored) = match occasion {
         Occasion::Earthquake(Format::Strength) => (PlateFormat::Strength, sheet.step(N_CASE, force)),
         Occasion::Earthquake(Format::LimitStates) => (PlateFormat::LimitStates, sheet.step(N_CASE, force)),
         Occasion::Earthquake(Format::AllowableStress) => (PlateFormat::AllowableStress, sheet.step(N_CASE, force)),
         _ => {
-            let frame = site.floor.frame();
+            // The factors of TR34 are for slabs, not for steel.
+            let frame = if site.floor.frame() == Frame::Asce7 { Frame::Asce7 } else { Frame::En1990 };
             let factor = load_factor::told(frame, site.floor.load_class(), When::AtRest, sheet);
             let format = if frame == Frame::Asce7 { PlateFormat::Strength } else { PlateFormat::LimitStates };
             (format, sheet.step(N_FACTORED, factor * force))
         }
     };
-    let area = sheet.step(A_FOOT, 4.0 * half.area_mm2());
+    // A swivel lets the foot lie flat; a fixed stem leans on it.
+    let stem = if values.choice(floor::PLATE_STEM) == Some(1) { Stem::Fixed } else { Stem::Swivel };
+    let pressed = if stem == Stem::Fixed { standing.pressed_half[leg] } else { half };
+    let area = sheet.step(A_FOOT, 4.0 * pressed.area_mm2());
     let mean = sheet.step(Q_MEAN, factored / area);
     let plate = FootPlate {
         side_mm: 2.0 * f64::max(half.x_mm, half.y_mm),
         shape: PlateShape::Square,
         stem_mm,
-        stem: if values.choice(floor::PLATE_STEM) == Some(1) { Stem::Fixed } else { Stem::Swivel },
+        stem,
         yield_mpa: values.given(floor::PLATE_YIELD),
     };
     let needed = match plate.thickness_mm(mean, format, sheet) {
@@ -85,6 +96,9 @@ pub fn bearing(
     };
     if format == Format::LimitStates {
         sheet.open(Part::Floor, subject, Some(CheckId::FootBearingEn), System::Si);
+        if let Err(reason) = punching_en::covered(site.slab.strength_mpa) {
+            return [None, Some((CheckId::FootBearingEn, Outcome::NotCovered(reason)))];
+        }
         let [strength, _] = area.en(site.floor.values.given(floor::ALPHA_CC), sheet);
         return [None, Some((CheckId::FootBearingEn, compare(strength, sheet)))];
     }

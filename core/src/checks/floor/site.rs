@@ -6,9 +6,9 @@ use super::free_edge::FreeEdge;
 use super::steps;
 use crate::cabinet::Cabinet;
 use crate::calc::{Sheet, StepId, limit, number};
-use crate::floor::{self, Floor, FloorKind};
-use crate::geometry::{Point, Rectangle, Size};
-use crate::rules::floor::perimeter::LoadedRectangle;
+use crate::floor::{self, Floor, FloorKind, Reinforcement};
+use crate::geometry::{Point, Size};
+use crate::rules::floor::load_factor::Frame;
 use crate::rules::floor::slab_on_ground::{LoadedSlab, Position, SlabOnGround, modulus_mpa};
 use crate::rules::floor::subgrade;
 use crate::slab::Slab;
@@ -54,7 +54,7 @@ impl<'a> FloorSite<'a> {
             Leg {
                 at: foot.at,
                 half,
-                to_edges_mm: to_edges(&foot.rectangle(), slab),
+                to_edges_mm: slab.room_mm(&foot.rectangle()),
                 beyond,
                 stem_mm: foot.stem.map(|stem| stem.diameter_mm),
             }
@@ -63,6 +63,14 @@ impl<'a> FloorSite<'a> {
         let mut site = FloorSite { floor, slab, legs: legs.collect(), footprint_mm, free_edge: None };
         site.free_edge = FreeEdge::of(&site);
         site
+    }
+
+    /// The frame of load factors for what is no slab of TR34: one that hangs on supports, or that nothing reinforces.
+    pub(super) fn structure_frame(&self) -> Frame {
+        match self.floor.frame() {
+            Frame::Tr34 if !self.is_on_ground() || self.floor.reinforcement() == Reinforcement::Plain => Frame::En1990,
+            frame => frame,
+        }
     }
 
     /// Whether the slab lies on the ground.
@@ -96,7 +104,7 @@ impl<'a> FloorSite<'a> {
     }
 
     /// Where a leg stands, once the radius of relative stiffness is known: nearer than contact and radius together to an
-    /// edge, it counts as standing on it (TR34 interpolates between; this is on the safe side).
+    /// edge, it counts as standing on it (TR34 interpolates between; this is on the safe side, and told).
     pub fn position(&self, leg: usize, loaded: &LoadedSlab) -> Position {
         self.position_within(leg, loaded.radius_mm + loaded.contact_mm)
     }
@@ -119,6 +127,12 @@ impl<'a> FloorSite<'a> {
             (false, false) => Position::Interior,
             _ => Position::Edge,
         }
+    }
+
+    /// From the middle of a leg to the nearest edge or opening.
+    pub(super) fn nearest_edge_mm(&self, leg: usize) -> f64 {
+        let Leg { half, to_edges_mm: [left, right, front, rear], .. } = &self.legs[leg];
+        f64::min(f64::min(*left, *right) + half.x_mm, f64::min(*front, *rear) + half.y_mm)
     }
 
     /// From the middle of a leg to the edges of the slab, whatever openings there are: left, right, front, rear.
@@ -148,12 +162,6 @@ impl<'a> FloorSite<'a> {
         Some(loaded.stiffness_n_per_mm(self.position(leg, &loaded), sheet))
     }
 
-    /// The rectangle of a leg with its distances to edges.
-    pub fn rectangle(&self, leg: usize) -> LoadedRectangle {
-        let leg = &self.legs[leg];
-        LoadedRectangle { sides: [2.0 * leg.half.x_mm, 2.0 * leg.half.y_mm], to_edges: leg.to_edges_mm }
-    }
-
     /// The legs nearer to a leg than a distance, without itself.
     pub fn within(&self, leg: usize, distance_mm: f64) -> impl Iterator<Item = (usize, [f64; 2])> + '_ {
         let at = self.legs[leg].at;
@@ -163,27 +171,4 @@ impl<'a> FloorSite<'a> {
             (place != leg && is_near).then_some((place, away))
         })
     }
-}
-
-/// From the sides of a foot to the edges of the slab, or to an opening that lies on that side.
-fn to_edges(foot: &Rectangle, slab: &Slab) -> [f64; 4] {
-    let outline = &slab.outline;
-    let mut room = [
-        foot.left_mm - outline.left_mm,
-        outline.right_mm - foot.right_mm,
-        foot.front_mm - outline.front_mm,
-        outline.rear_mm - foot.rear_mm,
-    ];
-    for opening in &slab.openings {
-        let gaps = [
-            foot.left_mm - opening.right_mm,
-            opening.left_mm - foot.right_mm,
-            foot.front_mm - opening.rear_mm,
-            opening.front_mm - foot.rear_mm,
-        ];
-        // An opening lies on the side where it is farthest away.
-        let side = (0..4).fold(0, |best, side| if gaps[side] > gaps[best] { side } else { best });
-        room[side] = room[side].min(gaps[side].max(0.0));
-    }
-    room.map(number::positive_part)
 }

@@ -30,7 +30,7 @@ steps! { 163 "floor checks";
     U_PUNCH "u" Utilisation (STATICS "" Derived) "Factored load over design strength" = "P_u / V_r";
     T_GIVEN "t_p" Length (INPUT "floor" Derived) "Thickness of the foot's plate": Given;
     U_PLATE "u" Utilisation (STATICS "elastic bending: stress grows with the square" Derived) "Bending over strength" = "(t / t_p)^2";
-    A_FOOT "A" Area (INPUT "cabinet" Derived) "Area of the foot": Given;
+    A_FOOT "A" Area (INPUT "cabinet" Derived) "Area of the foot that counts: all of it on a swivel, the rectangle whose middle is where the force acts where the stem is fixed": Given;
     Q_MEAN "q_m" Pressure (STATICS "" Derived) "Mean pressure under it" = "P_u / A";
     R_D "R_d" Force (STATICS "" Derived) "Bearing strength": Given;
     U_BEAR "u" Utilisation (STATICS "" Derived) "Load over bearing strength" = "P_u / R_d";

@@ -42,6 +42,9 @@ steps! { 147 "punching, ACI";
     NO_PERIMETER "" Number (ACI_318_19 "22.6.4" Memory) "free edges on all sides are nearer than the perimeter: nothing is left to punch through": Reason;
 }
 
+/// What is left out of a plain slab cast on soil, mm.
+pub const PLAIN_LOSS_MM: f64 = 50.0;
+
 /// A foot on a slab, in units of the system.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PunchedSlab {
@@ -125,7 +128,7 @@ impl PunchedSlab {
         if !(self.load.sides[0] > 0.0 && self.load.sides[1] > 0.0) {
             return Err(NO_SIZE);
         }
-        let cut = if self.is_us() { 2.0 } else { 50.0 };
+        let cut = if self.is_us() { 2.0 } else { PLAIN_LOSS_MM };
         if !(thickness > cut) {
             return Err(THIN);
         }

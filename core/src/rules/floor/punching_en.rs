@@ -6,7 +6,7 @@ use super::documents::{EN_1992_1_1, TR34};
 use super::perimeter::{Corners, LoadedRectangle, perimeter};
 use super::punching_aci::{NO_PERIMETER, NO_SIZE};
 use crate::calc::clause::INPUT;
-use crate::calc::{Detail, Sheet, StepId, number, steps};
+use crate::calc::{Detail, Sheet, StepId, limit, number, steps};
 
 steps! { 148 "punching, EN";
     F_CK "f_ck" Stress (INPUT "slab" Derived) "Characteristic strength of the concrete": Given;
@@ -26,10 +26,12 @@ steps! { 148 "punching, EN";
     U_0 "u_0" Length (EN_1992_1_1 "6.4.5(3)" Memory) "Perimeter of the foot itself, less where it stands on an edge": Geometry;
     F_250 "f_nu" Stress (EN_1992_1_1 "6.2.2(6)" Memory) "Reference strength": Constant;
     NU "nu" Number (EN_1992_1_1 "6.2.2(6)" Memory) "Reduction for concrete cracked in shear" = "0.6 * (1 - f_ck / f_nu)";
-    F_CD "f_cd" Stress (EN_1992_1_1 "3.1.6" Memory) "Design strength of the concrete" = "f_ck / 1.5";
+    F_CD "f_cd" Stress (EN_1992_1_1 "3.1.6" Memory) "Design strength of the concrete" = "alpha_cc * f_ck / 1.5";
     V_FACE "V_max" Force (EN_1992_1_1 "6.4.5(3)" Memory) "Strength at the face of the foot; later amendments take 0.4 for 0.5" = "0.5 * nu * f_cd * u_0 * d";
     V_D "V_d" Force (EN_1992_1_1 "6.4.3" Memory) "Strength that governs" = "min(V_Rd, V_max)";
-    NO_RATIO "" Number (INPUT "floor" Derived) "neither an effective depth with a ratio of reinforcement nor fibres are given: punching by EN 1992-1-1 6.4 needs them": Reason;
+    ALPHA_CC "alpha_cc" Number (EN_1992_1_1 "3.1.6(1)" Memory) "Long-term factor, a choice of the country: 1.0, or 0.85": Given;
+    NO_RATIO "" Number (INPUT "floor" Derived) "punching by EN 1992-1-1 6.4 needs a slab with bars (effective depth and ratio of reinforcement), or one with fibres on the ground; plain concrete is not covered there": Reason;
+    STRENGTH_RANGE "" Number (EN_1992_1_1 "3.1.2" Memory) "the concrete is weaker than C12 or stronger than C90 (12 to 90 MPa on cylinders), for which EN 1992-1-1 is not written": Reason;
 }
 
 /// What carries shear in the slab.
@@ -49,18 +51,41 @@ pub enum Carried {
     },
 }
 
+impl Carried {
+    /// The depth that counts.
+    pub fn depth_mm(&self) -> f64 {
+        match *self {
+            Carried::Bars { depth_mm, .. } => depth_mm,
+            Carried::Fibres { thickness_mm } => 0.75 * thickness_mm,
+        }
+    }
+}
+
+/// The strengths of concrete that EN 1992-1-1 is written for, MPa on cylinders.
+const STRENGTHS_MPA: [f64; 2] = [12.0, 90.0];
+
+/// Whether EN 1992-1-1 is written for concrete of this strength.
+///
+/// Errors: it is not.
+pub fn covered(strength_mpa: f64) -> Result<(), StepId> {
+    let [least, most] = STRENGTHS_MPA;
+    let is_within = limit::at_least(strength_mpa, least) && limit::at_most(strength_mpa, most);
+    if is_within { Ok(()) } else { Err(STRENGTH_RANGE) }
+}
+
 const C_RD_C: f64 = 0.12;
 const C_V_MIN: f64 = 0.035;
 
-/// The strength against punching, N. Strength in MPa, lengths in mm.
+/// The strength against punching, N, by the strength of the concrete in MPa and the country's long-term factor on it.
 ///
-/// Errors: a foot without size, no perimeter.
+/// Errors: a strength outside the standard, a foot without size, no perimeter.
 pub fn strength_n(
     load: &LoadedRectangle,
-    strength_mpa: f64,
+    [strength_mpa, alpha_cc]: [f64; 2],
     carried: Carried,
     sheet: &mut Sheet,
 ) -> Result<f64, StepId> {
+    covered(strength_mpa)?;
     if !(load.sides[0] > 0.0 && load.sides[1] > 0.0) {
         return Err(NO_SIZE);
     }
@@ -93,7 +118,8 @@ pub fn strength_n(
     let u_0 = sheet.detailed(U_0, length, || Detail::Shape(face.outline));
     let reference = sheet.step(F_250, 250.0);
     let nu = sheet.step(NU, 0.6 * (1.0 - strength / reference));
-    let f_cd = sheet.step(F_CD, strength / 1.5);
+    let alpha = sheet.step(ALPHA_CC, alpha_cc);
+    let f_cd = sheet.step(F_CD, alpha * strength / 1.5);
     let face = sheet.step(V_FACE, 0.5 * nu * f_cd * u_0 * d);
     Ok(sheet.step(V_D, f64::min(punch, face)))
 }
