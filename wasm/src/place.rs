@@ -11,7 +11,7 @@ pub fn read_place(text: &str) -> Option<At> {
     let root = read(text).ok()?;
     let subject = member(&root, "subject")?;
     let kind = ["whole", "foot", "anchor", "group"].into_iter().find(|&kind| text_of(subject, "kind") == Some(kind))?;
-    let check = CheckId::ALL.iter().find(|check| text_of(&root, "check") == Some(check.id()));
+    let check = text_of(&root, "check").and_then(CheckId::named);
     Some(At {
         state: number(&root, "state")? as usize,
         case: number(&root, "case").map(|case| case as usize),

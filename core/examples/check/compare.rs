@@ -114,7 +114,7 @@ fn of_step(step: &StepMoved) -> String {
 /// `part/subject/check/symbol` of a step, as in a report.
 fn address(step: &StepMoved) -> String {
     let part = serde_json::to_value(step.part).unwrap_or(Value::Null);
-    let check = CheckId::ALL.iter().find(|check| Some(check.id()) == step.check).map_or("-", |check| check.section());
+    let check = step.check.and_then(CheckId::named).map_or("-", CheckId::section);
     let symbol = steadfoot::report::text_tables::text(step.id).map_or("", |row| row.symbol);
     let index = if step.index > 0 { format!("[{}]", step.index) } else { String::new() };
     format!("{}/{}/{check}/{symbol}{index}", part.as_str().unwrap_or("-"), step.of)
@@ -135,8 +135,7 @@ fn utilisation(value: f64) -> String {
 }
 
 fn title(id: &str) -> &'static str {
-    let place = CheckId::ALL.iter().position(|known| known.id() == id);
-    place.map_or("", |place| steadfoot::calc::check::CHECK_TITLES[place])
+    CheckId::named(id).map_or("", CheckId::title)
 }
 
 /// A value as it was written, on one line.

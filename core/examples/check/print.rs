@@ -60,8 +60,7 @@ fn not_known(told: &NotKnown) -> String {
         let Some(point) = point else { continue };
         let name = |(place, one): (usize, &ValueTold)| format!("{} {}", told.inputs[place].path, value(place, one));
         let values: Vec<String> = point.values.iter().enumerate().map(name).collect();
-        let title = point.governs.and_then(|id| CheckId::ALL.iter().position(|known| known.id() == id));
-        let title = title.map_or("", |place| steadfoot::calc::check::CHECK_TITLES[place]);
+        let title = point.governs.and_then(CheckId::named).map_or("", CheckId::title);
         let used = point.utilisation.map_or(String::new(), |used| {
             format!(", {}", show(used, Kind::Utilisation, Style::plain(System::Si, Rounding::Up)))
         });
@@ -82,8 +81,7 @@ fn not_known(told: &NotKnown) -> String {
 }
 
 fn line(check: &CheckTold) -> String {
-    let id = CheckId::ALL.iter().position(|known| known.id() == check.id).unwrap_or(0);
-    let title = steadfoot::calc::check::CHECK_TITLES[id];
+    let title = CheckId::named(check.id).map_or("", CheckId::title);
     let word = match check.status {
         Status::Holds => "holds",
         Status::Fails => "fails",

@@ -1,9 +1,8 @@
 //! Results as JSON.
 
 use serde_json::{Value, json};
-use steadfoot::calc::Kind;
-use steadfoot::calc::System;
 use steadfoot::calc::show::{Reading, unit_text};
+use steadfoot::calc::{CheckId, Kind, System};
 use steadfoot::explore;
 use steadfoot::input::Fault;
 use steadfoot::project::{self, Project};
@@ -73,8 +72,7 @@ fn check(check: &CheckTold, report: &Report) -> Value {
 fn section_steps(section: &SectionTold, at: &At) -> Vec<Value> {
     let part = serde_json::to_value(section.part).unwrap_or(Value::Null);
     let part = part.as_str().unwrap_or("-").to_string();
-    let check = steadfoot::calc::CheckId::ALL.iter().find(|check| Some(check.id()) == section.check);
-    let check = check.map_or("-", |check| check.section());
+    let check = section.check.and_then(CheckId::named).map_or("-", CheckId::section);
     let own = section.steps.iter().filter(|step| !step.carried);
     own.filter_map(|step| {
         let text = text_of_code(step.id)?;

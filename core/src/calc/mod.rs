@@ -14,7 +14,7 @@ mod step;
 pub mod unit;
 
 pub use crate::steps;
-pub use check::{CheckId, Outcome, Role, Status};
+pub use check::{CheckId, Outcome, Role, Status, When};
 pub use clause::{Clause, Document, Trust};
 pub use kind::{Dimension, Kind};
 pub use sheet::{Detail, Part, Section, Sheet, Step, Subject};

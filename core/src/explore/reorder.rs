@@ -245,7 +245,7 @@ fn asked(project: &Project, order: Order) -> Ordered {
     Ordered {
         order,
         verdict: quick.verdict,
-        governs: governing.and_then(|check| CheckId::ALL.iter().copied().find(|known| known.id() == check.id)),
+        governs: governing.and_then(|check| CheckId::named(check.id)),
         bolted: governing.and_then(|check| check.utilisation),
         free: find(CheckId::FreeTipping).and_then(|check| check.utilisation),
         centre_mm: bench.loads.first().map_or(0.0, |load| load.centre_mm[2]),

@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 
 use crate::calc::{CheckId, Outcome, Role, Sheet};
 use crate::project::bench::{Bench, Place};
-use crate::project::{Project, place_of, quick_told, role};
+use crate::project::{Project, place_of, quick_told};
 use crate::report::outcome::{CheckTold, Verdict};
 use crate::rules::anchor::{Finding, Findings};
 
@@ -137,7 +137,7 @@ pub(super) fn trial(verdict: Verdict, governing: Option<&CheckTold>, checks: &[C
     let uncovered = checks.iter().filter(reason).find(|check| check.status == crate::calc::Status::NotCovered);
     Trial {
         verdict,
-        governs: governing.and_then(|check| CheckId::ALL.iter().copied().find(|known| known.id() == check.id)),
+        governs: governing.and_then(|check| CheckId::named(check.id)),
         utilisation: governing.and_then(|check| check.utilisation),
         reason: uncovered.and_then(|check| check.reason).filter(|_| verdict == Verdict::CannotBeSaid),
     }
@@ -152,7 +152,7 @@ struct Highest {
 
 impl Findings for Highest {
     fn find(&mut self, finding: Finding) {
-        if role(finding.check) != Role::Required {
+        if finding.check.role() != Role::Required {
             return;
         }
         if let Outcome::Compared { utilisation, .. } = finding.outcome {

@@ -6,14 +6,14 @@ use alloc::vec::Vec;
 
 use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
-use super::floored::{AT_REST, at_rest};
+use super::floored::at_rest;
 use super::handled;
 use super::left_open::stated;
 use super::sweep::{CHECKS, Ends, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
-use super::verdict::{governing, role, verdict};
-use crate::calc::{CheckId, Outcome, Sheet, Subject};
+use super::verdict::{governing, verdict};
+use crate::calc::{CheckId, Outcome, Sheet, Subject, When};
 use crate::load_case::{Directions, Level};
 use crate::report::missing::{
     NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, ONE_SIDE, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT,
@@ -73,10 +73,9 @@ fn all_checks(bench: &mut Bench, tracks: &[Track; CHECKS]) -> Vec<CheckTold> {
             CheckId::FootBearing => bench.feet_refused,
             _ => None,
         };
-        let found = match check {
+        let found = match check.when() {
             _ if refused.is_some() => refused.map(|reason| (whole(Outcome::NotCovered(reason)), None)),
-            CheckId::Demand => None,
-            CheckId::Anchorage | CheckId::AnchorSpacing | CheckId::AnchorEdge | CheckId::AnchorThickness => {
+            When::Placed => {
                 // A release by the clause is told; a rule that simply reaches is not worth a line.
                 let is_told = |finding: &Finding| {
                     check != CheckId::Anchorage || matches!(finding.outcome, Outcome::NotCovered(_))
@@ -86,22 +85,22 @@ fn all_checks(bench: &mut Bench, tracks: &[Track; CHECKS]) -> Vec<CheckTold> {
                     (finding, is_compared.then(|| of_no_case(0, &finding)))
                 })
             }
-            CheckId::AnchorAsBuilt => {
+            When::Once if check == CheckId::AnchorAsBuilt => {
                 let outcome = super::as_built::check(bench.project, &mut Sheet::quiet());
                 outcome.map(whole).map(|finding| (finding, Some(of_no_case(0, &finding))))
             }
-            _ if AT_REST.contains(&check) => {
+            When::AtRest => {
                 let found = at_rest.iter().find(|(_, finding)| finding.check == check);
                 found.map(|(state, finding)| (*finding, Some(of_no_case(*state, finding))))
             }
-            CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => {
-                free(bench, check).map(|(finding, place)| (finding, Some(place)))
-            }
-            _ if handled::CHECKS.contains(&check) => {
+            When::Free => free(bench, check).map(|(finding, place)| (finding, Some(place))),
+            When::Handled => {
                 let found = handled.iter().find(|(finding, _)| finding.check == check);
                 found.map(|(finding, state)| (*finding, Some(of_no_case(*state, &whole(finding.outcome)))))
             }
-            _ => {
+            // Whether the demand rule reaches is told only where it does not.
+            When::Once => None,
+            When::Shaken => {
                 told.extend(swept(bench, check, &tracks[check as usize]));
                 None
             }
@@ -184,7 +183,7 @@ fn check_told(bench: &Bench, finding: Finding, at: Option<At>) -> CheckTold {
         utilisation,
         span: None,
         status: finding.outcome.status(),
-        role: role(finding.check),
+        role: finding.check.role(),
         reason,
     }
 }

@@ -14,23 +14,6 @@ use crate::geometry::{Point, Size};
 use crate::load_case::Format;
 use crate::rules::anchor::{Finding, Findings};
 
-/// The checks that do not depend on a load case.
-pub const AT_REST: [CheckId; 13] = [
-    CheckId::FootPlateRest,
-    CheckId::SlabRestBending,
-    CheckId::SlabRestPunching,
-    CheckId::SlabRestRows,
-    CheckId::FloorLeg,
-    CheckId::FloorArea,
-    CheckId::FloorStrip,
-    CheckId::RaisedPanel,
-    CheckId::RaisedPedestal,
-    CheckId::RaisedUniform,
-    CheckId::RoutePanel,
-    CheckId::RouteBending,
-    CheckId::RouteContact,
-];
-
 /// A cabinet on its floor with the format of its seismic rule.
 pub struct Floored<'p> {
     site: FloorSite<'p>,

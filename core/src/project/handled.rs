@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::Project;
 use super::bench::Bench;
-use crate::calc::{CheckId, Outcome, Sheet, Status};
+use crate::calc::{Outcome, Sheet, Status};
 use crate::checks::lifting::Hung;
 use crate::checks::moving::Moved;
 use crate::frame::{Asked, BASE_ON, Swayed};
@@ -13,34 +13,6 @@ use crate::input::Values;
 use crate::load_case::Level;
 use crate::load_out::Content;
 use crate::rules::anchor::Finding;
-
-/// The checks of the frame, of moving and of lifting.
-pub const CHECKS: [CheckId; 24] = [
-    CheckId::FramePeriod,
-    CheckId::FrameBrace,
-    CheckId::FrameGap,
-    CheckId::FrameSlack,
-    CheckId::FrameRails,
-    CheckId::FrameLatch,
-    CheckId::MovePush,
-    CheckId::MoveKeep,
-    CheckId::MoveSill,
-    CheckId::MoveBrake,
-    CheckId::MoveTruck,
-    CheckId::MoveForks,
-    CheckId::MoveEntry,
-    CheckId::MoveCarrier,
-    CheckId::MoveDeck,
-    CheckId::MoveHand,
-    CheckId::MoveRoad,
-    CheckId::LiftCentre,
-    CheckId::LiftTilt,
-    CheckId::LiftAngle,
-    CheckId::LiftLeg,
-    CheckId::LiftSling,
-    CheckId::LiftAttachment,
-    CheckId::LiftThread,
-];
 
 /// Every check of the frame, of moving and of lifting with the place of its worst state; nothing where none of them is asked.
 ///

@@ -46,7 +46,6 @@ pub use loads::Tried;
 pub use picture::{rose_scene, scene};
 pub use read::{fault_sentences, numbers, read, read_bytes, read_set};
 pub use self_check::{HASH_START, built_in, built_in_of, hashed, self_check};
-pub use verdict::role;
 pub use working::{place as place_of, state_and_subject, working, working_told};
 
 use crate::cabinet::Cabinet;

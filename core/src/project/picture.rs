@@ -100,7 +100,7 @@ pub fn rose_scene(report: &Report) -> RoseScene {
     let mut highest: Option<usize> = None;
     for (index, point) in report.rose.iter().enumerate() {
         let id = point.check.map(|check| report.checks[check].id);
-        let Some(&check) = CheckId::ALL.iter().find(|check| Some(check.id()) == id) else { continue };
+        let Some(check) = id.and_then(CheckId::named) else { continue };
         let is_governing = governing.is_some_and(|at| (at.direction_rad - point.direction_rad).abs() < 1e-9);
         if is_governing {
             highest = Some(points.len());

@@ -6,7 +6,6 @@ use alloc::vec::Vec;
 use super::assess::{at, worst};
 use super::bench::{Bench, Place, STIFFNESS_FACTORS};
 use super::loads::Tried;
-use super::verdict::role;
 use crate::calc::{CheckId, Outcome, Role, Sheet};
 use crate::report::outcome::{CheckTold, RosePoint};
 use crate::rules::anchor::Finding;
@@ -31,7 +30,7 @@ pub fn rose(bench: &mut Bench, checks: &[CheckTold], governs: Option<usize>) -> 
     directions.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
     let mut points = Vec::new();
     let mut findings: Vec<Finding> = Vec::new();
-    let is_required = |check: &&CheckId| role(**check) == Role::Required;
+    let is_required = |check: &&CheckId| check.role() == Role::Required;
     let required = CheckId::ALL.iter().filter(is_required).fold(0, |set, &check| set | only(check as usize));
     for direction_rad in directions {
         let mut highest: Option<(f64, CheckId, RosePoint)> = None;

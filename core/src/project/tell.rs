@@ -120,7 +120,7 @@ fn uncovered(bench: &Bench, checks: &[CheckTold]) -> Sentence {
 
 fn what_governs(bench: &Bench, check: &CheckTold) -> Option<Sentence> {
     let utilisation = check.utilisation?;
-    let id = CheckId::ALL.iter().find(|known| known.id() == check.id)?;
+    let id = CheckId::named(check.id)?;
     let Some(at) = check.at.filter(|at| at.case.is_some()) else {
         let slots = vec![Slot::Check { check: id.id() }, Slot::demand(utilisation, Kind::Utilisation)];
         return Some(sentence(answer::GOVERNS_PLACE, Topic::Governs, slots));

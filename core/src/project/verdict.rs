@@ -1,8 +1,6 @@
-//! The verdict: what each check counts for, and what all of them come to.
+//! The verdict: what all checks come to.
 
-use super::floored::AT_REST;
-use super::handled;
-use crate::calc::{CheckId, Role, Status};
+use crate::calc::{CheckId, Role, Status, When};
 use crate::report::outcome::{CheckTold, Verdict};
 
 /// The answer in one word.
@@ -37,30 +35,9 @@ pub fn governing(checks: &[CheckTold]) -> Option<usize> {
 }
 
 fn is_at_rest(check: &CheckTold) -> bool {
-    AT_REST.iter().any(|at_rest| at_rest.id() == check.id)
+    CheckId::named(check.id).is_some_and(|check| check.when() == When::AtRest)
 }
 
 fn is_distance(check: &CheckTold) -> bool {
     [CheckId::AnchorSpacing.id(), CheckId::AnchorEdge.id(), CheckId::AnchorThickness.id()].contains(&check.id)
-}
-
-/// What a check counts for.
-pub fn role(check: CheckId) -> Role {
-    match check {
-        CheckId::FreeTipping | CheckId::FreeSliding | CheckId::FreeTilt | CheckId::FreePush => Role::BeforeBolting,
-        CheckId::LiftTilt
-        | CheckId::MoveRoad
-        | CheckId::MoveDeck
-        | CheckId::MoveHand
-        | CheckId::FramePeriod
-        | CheckId::FootPressure => Role::Information,
-        CheckId::FootBearingAisc | CheckId::RaisedUniform | CheckId::RouteContact | CheckId::FloorLeg => {
-            Role::Information
-        }
-        CheckId::FrameBrace | CheckId::FrameGap | CheckId::FrameSlack | CheckId::FrameRails | CheckId::FrameLatch => {
-            Role::Required
-        }
-        _ if handled::CHECKS.contains(&check) => Role::BeforeBolting,
-        _ => Role::Required,
-    }
 }

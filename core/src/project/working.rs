@@ -6,9 +6,9 @@ use alloc::vec::Vec;
 use super::Project;
 use super::assess::subject_told;
 use super::bench::{Bench, Place, Purpose, Run, STIFFNESS_FACTORS};
-use super::floored::{AT_REST, check_state};
+use super::floored::check_state;
 use super::handled;
-use crate::calc::{CheckId, Part, Section, Sheet};
+use crate::calc::{CheckId, Part, Section, Sheet, When};
 use crate::load_out;
 use crate::report::outcome::{At, SubjectTold};
 
@@ -27,7 +27,8 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
         // A rule that does not reach tells how far it came before it stopped.
         let _ = (site.rule.demand)(&site.values, weight_n, &mut sheet);
     }
-    let check = at.check.and_then(|id| CheckId::ALL.iter().copied().find(|check| check.id() == id));
+    let check = at.check.and_then(CheckId::named);
+    let when = check.map(CheckId::when);
     if let Some(place) = place(at) {
         bench.tell_stiffness(&mut sheet);
         bench.check(&place, &mut sheet, &mut Vec::new());
@@ -40,7 +41,7 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
         let tested = bench.tested(at.state);
         tested.check(check, &tested.side(at.direction_rad), &mut sheet);
     }
-    if check.is_some_and(|check| AT_REST.contains(&check)) {
+    if when == Some(When::AtRest) {
         bench.tell_stiffness(&mut sheet);
         check_state(&bench, at.state, &mut sheet);
     }
@@ -48,7 +49,7 @@ pub fn working(project: &Project, at: &At) -> Vec<Section> {
     if check == Some(CheckId::AnchorAsBuilt) {
         super::as_built::check(project, &mut sheet);
     }
-    let is_handling = check.is_some_and(|check| handled::CHECKS.contains(&check));
+    let is_handling = when == Some(When::Handled);
     let is_frame = check.is_some_and(|check| check.id().starts_with("frame."));
     if is_handling {
         handled::check(&bench, at.state, &mut sheet, &mut Vec::new());

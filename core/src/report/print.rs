@@ -5,7 +5,7 @@ use alloc::string::String;
 
 use super::answer::{Sentence, Slot};
 use super::text_tables::text_of_code;
-use crate::calc::check::{CHECK_TITLES, CheckId};
+use crate::calc::CheckId;
 use crate::calc::show::{Rounding, Style, show};
 use crate::calc::{Kind, System};
 
@@ -32,9 +32,6 @@ pub fn print_slot(slot: &Slot, system: System) -> String {
         }
         Slot::Text { text } => text.clone(),
         Slot::Name { name } => text_of_code(*name).map_or(String::new(), |row| String::from(row.what)),
-        Slot::Check { check } => {
-            let place = CheckId::ALL.iter().position(|known| known.id() == *check);
-            place.map_or(String::new(), |place| String::from(CHECK_TITLES[place]))
-        }
+        Slot::Check { check } => CheckId::named(check).map_or(String::new(), |check| String::from(check.title())),
     }
 }

@@ -160,7 +160,7 @@ fn held(name: StepId, project: &Project) -> Held {
         Verdict::DoesNotHold => Status::Fails,
         Verdict::CannotBeSaid => Status::NotCovered,
     };
-    let check = governing.and_then(|told| CheckId::ALL.iter().copied().find(|check| check.id() == told.id));
+    let check = governing.and_then(|told| CheckId::named(told.id));
     let state = governing.and_then(|told| told.at).map(|at| bench.loads[at.state].name.clone());
     let [pull_n, foot_n] = greatest(&bench);
     let number = |force_n: f64| if force_n > 0.0 { Cell::Number(force_n) } else { Cell::Nothing };

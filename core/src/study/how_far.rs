@@ -54,7 +54,7 @@ fn make(project: &Project, extra: &str) -> Result<Shown, StepId> {
 
 /// Begins it in portions; `extra` is the id of the one check that is asked, empty for all required ones.
 pub fn begin(project: &Project, extra: &str) -> Result<Box<dyn Work>, StepId> {
-    let of = CheckId::ALL.iter().copied().find(|check| check.id() == extra);
+    let of = CheckId::named(extra);
     let search = HowFar::new(project, of);
     if search.ranges.is_empty() {
         return Err(NOTHING);

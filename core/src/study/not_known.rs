@@ -159,7 +159,7 @@ impl UnderWay {
             Cell::Name(GOVERNS),
             of_each(&|point| match (&point.fault, point.governs) {
                 (Some(_), _) => Cell::Name(UNBUILT),
-                (None, Some(id)) => check(id).map_or(Cell::Nothing, Cell::Check),
+                (None, Some(id)) => CheckId::named(id).map_or(Cell::Nothing, Cell::Check),
                 (None, None) => Cell::Name(UNSAID),
             }),
         ));
@@ -249,8 +249,4 @@ fn cell(open: &Open, value: &ValueTold) -> Cell {
 
 fn measured(value: f64, kind: Kind) -> Cell {
     Cell::Measured { ends: [value; 2], kind }
-}
-
-fn check(id: &str) -> Option<CheckId> {
-    CheckId::ALL.iter().copied().find(|known| known.id() == id)
 }

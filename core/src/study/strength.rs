@@ -87,6 +87,6 @@ fn make(project: &Project, _extra: &str) -> Result<Shown, StepId> {
 /// The highest utilisation among the required checks, where it is a number, with its check.
 fn governing(report: &Report) -> Option<(f64, CheckId)> {
     let check = &report.checks[report.governs?];
-    let id = CheckId::ALL.iter().copied().find(|known| known.id() == check.id)?;
+    let id = CheckId::named(check.id)?;
     check.utilisation.map(|utilisation| (utilisation, id))
 }

@@ -264,7 +264,7 @@ fn in_earthquake(bench: &Bench, quick: &Quick, name: StepId) -> Option<Line> {
     let pull = quick.checks.iter().find(|check| check.id == CheckId::AnchorTensionSteel.id());
     let pull = pull.and_then(|check| check.value).map_or(Cell::Nothing, Cell::Number);
     let governing = quick.governing();
-    let check = governing.and_then(|told| CheckId::ALL.iter().copied().find(|known| known.id() == told.id));
+    let check = governing.and_then(|told| CheckId::named(told.id));
     let utilisation = governing.and_then(|told| told.utilisation).map_or(Cell::Nothing, Cell::Number);
     Some(Line::plain(vec![
         Cell::Name(name),

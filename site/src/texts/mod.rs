@@ -13,7 +13,6 @@ use serde_json::{Map, Value, json};
 use sha2::{Digest, Sha256};
 use steadfoot::calc::CheckId;
 use steadfoot::project::asked::{ASKED, Put};
-use steadfoot::report::drawing::short_name;
 use steadfoot::study::STUDY_TEXTS;
 
 /// What the page finds in `texts`: at first, and once the later part is there.
@@ -116,8 +115,8 @@ fn asked() -> Value {
 
 /// The short names of checks, one after the other; an answer that is waited for at rest is waited for in an earthquake too.
 pub fn waiting(checks: &[CheckId]) -> String {
-    let names = checks.iter().filter_map(|&check| steadfoot::study::text(short_name(check)));
-    names.map(|row| row.what.trim_end_matches(", at rest").replace(", ", " ")).collect::<Vec<_>>().join(", ")
+    let names = checks.iter().map(|check| check.short());
+    names.map(|name| name.trim_end_matches(", at rest").replace(", ", " ")).collect::<Vec<_>>().join(", ")
 }
 
 /// What each example teaches, by its file.

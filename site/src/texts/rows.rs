@@ -3,7 +3,6 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
-use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::formula::{symbol_mathml, typeset};
 use steadfoot::calc::{CheckId, Shape, StepText, Trust};
 use steadfoot::study::tables;
@@ -96,9 +95,8 @@ pub fn words(is_wanted: impl Fn(usize) -> bool) -> BTreeSet<String> {
 
 /// Titles of the checks that are wanted, with the kind of their values.
 pub fn checks(is_wanted: impl Fn(&str) -> bool) -> Value {
-    let all = CheckId::ALL.iter().zip(CHECK_TITLES);
-    let checks = all.filter(|(check, _)| is_wanted(check.id())).map(|(check, title)| {
-        let told = json!({ "title": title, "kind": check.kind().code(), "section": check.section() });
+    let checks = CheckId::ALL.iter().filter(|check| is_wanted(check.id())).map(|check| {
+        let told = json!({ "title": check.title(), "kind": check.kind().code(), "section": check.section() });
         (check.id().to_string(), told)
     });
     Value::Object(checks.collect())

@@ -2,9 +2,8 @@
 
 use anyhow::Context;
 use serde_json::Value;
-use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::show::Rounding;
-use steadfoot::calc::{CheckId, StepId, System};
+use steadfoot::calc::{StepId, System};
 use steadfoot::project::Project;
 use steadfoot::report::drawing::{Drawing, Painter, bars, figure, plot};
 use steadfoot::report::table::{Cell, Column, Table};
@@ -113,10 +112,7 @@ fn cell_text(cell: &Cell, column: &Column) -> String {
         }
         Cell::Name(id) => said(*id),
         Cell::Text(text) => text.clone(),
-        Cell::Check(check) => {
-            let place = CheckId::ALL.iter().position(|known| known == check);
-            place.map_or_else(String::new, |place| CHECK_TITLES[place].to_string())
-        }
+        Cell::Check(check) => check.title().to_string(),
         Cell::Status(status) => words::status(*status).to_string(),
     }
 }

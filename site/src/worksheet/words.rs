@@ -1,6 +1,5 @@
 //! Words for what the engine says in codes, the same as the page's.
 
-use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::show::{Rounding, Style, show};
 use steadfoot::calc::{CheckId, Kind, Part, Role, Status, System, Trust};
 use steadfoot::report::outcome::{At, SubjectTold};
@@ -67,7 +66,7 @@ pub fn trust_meaning(trust: Trust) -> &'static str {
 
 /// The title of a check.
 pub fn check_title(id: &str) -> &'static str {
-    CheckId::ALL.iter().position(|check| check.id() == id).map_or("", |place| CHECK_TITLES[place])
+    CheckId::named(id).map_or("", CheckId::title)
 }
 
 /// The text of a row.

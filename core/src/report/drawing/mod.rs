@@ -47,7 +47,7 @@ pub use elevation::elevation;
 pub use figure::figure;
 pub use lettering::Lettering;
 pub use mark::{Anchor as TextAnchor, Drawing, Mark, Shape};
-pub use name::{TEXTS, short_name};
+pub use name::TEXTS;
 pub use of::Of;
 pub use painter::Painter;
 pub use plan::plan;

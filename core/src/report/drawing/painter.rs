@@ -1,6 +1,5 @@
 use alloc::string::String;
 
-use super::name::{short_name, word};
 use crate::calc::show::{Reading, Rounding, Style, show, unit_text};
 use crate::calc::{Kind, StepId, System};
 use crate::report::plot::PlotName;
@@ -23,7 +22,7 @@ impl Painter<'_> {
             PlotName::None => String::new(),
             PlotName::Row(id) => (self.words)(*id),
             PlotName::Text(text) => text.clone(),
-            PlotName::Check(check) => String::from(word(short_name(*check))),
+            PlotName::Check(check) => String::from(check.short()),
         }
     }
 

@@ -202,7 +202,7 @@ fn title(governing: Option<&RosePoint>) -> String {
     let mut title = String::from(word(ROSE_TITLE));
     if let Some(point) = governing {
         tell(&mut title, &governing_text(point));
-        tell(&mut title, word(short_name(point.check)));
+        tell(&mut title, point.check.short());
     }
     title
 }

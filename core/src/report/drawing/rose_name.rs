@@ -4,7 +4,6 @@ use alloc::vec::Vec;
 
 use super::board::{Board, Label, Need};
 use super::lettering::Lettering;
-use super::name::{short_name, word};
 use super::of::Of;
 use super::order::ordered;
 use super::patch::{Extent, Patch};
@@ -48,7 +47,7 @@ pub fn write_names(
 ) -> Vec<(CheckId, &'static str)> {
     let mut unnamed = Vec::new();
     for &check in ranks {
-        let text = word(short_name(check));
+        let text = check.short();
         let label = Label { need: Need::May, ..Label::new(Lettering::Name, text, Of::Nothing) };
         let is_named = ordered(runs.len(), &|place| -peak(&runs[place], points)).iter().any(|&place| {
             let run = &runs[place];
@@ -74,7 +73,7 @@ pub fn write_legend(board: &mut Board, unnamed: &[(CheckId, &'static str)], heig
     for (line, (check, class)) in unnamed.iter().enumerate() {
         let level = height + LINE_PX * (line as f64 + 0.5);
         board.line(class, [20.0, level], [56.0, level]);
-        let text = word(short_name(*check));
+        let text = check.short();
         let spot = Spot::from_left(64.0, level, Lettering::Name.width_px(text));
         board.set(&Label::new(Lettering::Name, text, Of::Nothing), &spot);
     }

@@ -223,5 +223,5 @@ fn why(limit: &Limit) -> Option<Cell> {
     if limit.ending == Ending::NotMonotone {
         return Some(Cell::Name(steps::COMES_AND_GOES));
     }
-    CheckId::ALL.iter().find(|check| Some(check.id()) == limit.governs).map(|&check| Cell::Check(check))
+    limit.governs.and_then(CheckId::named).map(Cell::Check)
 }
