@@ -1,7 +1,7 @@
 //! Ids and symbols are addresses that people keep: renaming one is a result that changes.
 //!
 //! They are listed in `tests/ids.txt`. After a change that is meant, write the list anew with
-//! `cargo test -p steadfoot-tests --test ids -- --ignored` and tell it in the changelog.
+//! `cargo test -p steadfoot-tests --test ids --test schema --test invalid -- --ignored` and tell it in the changelog.
 
 use std::fmt::Write;
 use std::path::PathBuf;

@@ -17,10 +17,19 @@ fn read_schema() -> Value {
     serde_json::from_str(&schema()).expect("the schema is JSON")
 }
 
+/// The schema as it is kept.
+const FILE: &str = "demo-configs/steadfoot.schema.json";
+
 #[test]
 fn the_kept_schema_is_the_engines() {
-    let kept = fs::read_to_string(root().join("demo-configs/steadfoot.schema.json")).unwrap_or_default();
-    assert!(kept == schema(), "run: cargo run -p steadfoot-core --example schema > demo-configs/steadfoot.schema.json");
+    let kept = fs::read_to_string(root().join(FILE)).unwrap_or_default();
+    assert!(kept == schema(), "run: cargo test -p steadfoot-tests --test schema -- --ignored");
+}
+
+#[test]
+#[ignore = "writes demo-configs/steadfoot.schema.json"]
+fn write_the_schema() {
+    fs::write(root().join(FILE), schema()).expect("the schema can be written");
 }
 
 /// As much of JSON Schema as ours uses; an unknown keyword is a failure, so that nothing is passed over.

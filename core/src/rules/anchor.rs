@@ -3,7 +3,6 @@
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-use super::{aci_318_19, en_1992_4, japan_bolts};
 use crate::calc::{CheckId, Document, Outcome, Sheet, StepId, StepTable, Subject, System};
 use crate::geometry::{Point, Polygon, Rectangle};
 use crate::input::fault::Problem;
@@ -215,29 +214,27 @@ pub struct AnchorRuleText {
     pub stops: &'static str,
 }
 
-/// All anchor rules. Adding an edition is one line here and one in [`ANCHOR_RULE_TEXTS`].
-pub static ANCHOR_RULES: &[&AnchorRule] = &[
-    &aci_318_19::ACI_318_19_SI,
-    &aci_318_19::ACI_318_19_US,
-    &aci_318_19::ACI_318_14_SI,
-    &aci_318_19::ACI_318_14_US,
-    &aci_318_19::ACI_318_11_SI,
-    &aci_318_19::ACI_318_11_US,
-    &en_1992_4::RULE,
-    &japan_bolts::RULE,
-];
+macro_rules! anchor_rules {
+    ($($module:ident $rule:ident $text:ident;)*) => {
+        /// All anchor rules.
+        pub static ANCHOR_RULES: &[&AnchorRule] = &[$(&super::$module::$rule),*];
 
-/// Their texts, in the same order.
-pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] = &[
-    &aci_318_19::ACI_318_19_SI_TEXT,
-    &aci_318_19::ACI_318_19_US_TEXT,
-    &aci_318_19::ACI_318_14_SI_TEXT,
-    &aci_318_19::ACI_318_14_US_TEXT,
-    &aci_318_19::ACI_318_11_SI_TEXT,
-    &aci_318_19::ACI_318_11_US_TEXT,
-    &en_1992_4::TEXT,
-    &japan_bolts::TEXT,
-];
+        /// Their texts, in the same order; only for native code.
+        pub static ANCHOR_RULE_TEXTS: &[&AnchorRuleText] = &[$(&super::$module::$text),*];
+    };
+}
+
+// The registry: an edition is a line, in the order in which the page offers them.
+anchor_rules! {
+    aci_318_19 ACI_318_19_SI ACI_318_19_SI_TEXT;
+    aci_318_19 ACI_318_19_US ACI_318_19_US_TEXT;
+    aci_318_19 ACI_318_14_SI ACI_318_14_SI_TEXT;
+    aci_318_19 ACI_318_14_US ACI_318_14_US_TEXT;
+    aci_318_19 ACI_318_11_SI ACI_318_11_SI_TEXT;
+    aci_318_19 ACI_318_11_US ACI_318_11_US_TEXT;
+    en_1992_4 RULE TEXT;
+    japan_bolts RULE TEXT;
+}
 
 /// The rule with an id.
 ///

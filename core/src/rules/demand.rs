@@ -7,11 +7,6 @@ use crate::input::fault::Problem;
 use crate::input::field::{Field, FieldText, Values};
 use crate::load_case::{Directions, Format, LoadCase};
 use crate::rules::ground_spectrum::GroundSpectrum;
-use crate::rules::{as_1170_4, en_1998_1, is_1893, nbc, ntc_2018, nzs_1170_5, p100_1};
-use crate::rules::{
-    asce_7_05, asce_7_10, asce_7_16, asce_7_22, direct, gb_50011, japan_equipment, nscp_2015, nsr_10, peru_e_030,
-    sni_1726, taiwan, ti_809_04, ubc_1994, ubc_1997,
-};
 
 /// A published edition that says how hard a component is pushed.
 pub struct DemandRule {
@@ -96,59 +91,42 @@ pub struct DemandRuleText {
     pub stops: &'static str,
 }
 
-/// All demand rules. Adding an edition is one line here and one in [`DEMAND_RULE_TEXTS`].
-pub static DEMAND_RULES: &[&DemandRule] = &[
-    &ubc_1994::RULE,
-    &ubc_1997::RULE,
-    &asce_7_05::RULE,
-    &asce_7_10::RULE,
-    &asce_7_16::RULE,
-    &asce_7_22::RULE,
-    &ti_809_04::RULE,
-    &japan_equipment::RULE,
-    &gb_50011::RULE,
-    &taiwan::RULE,
-    &nscp_2015::RULE,
-    &sni_1726::RULE,
-    &peru_e_030::RULE,
-    &nsr_10::RULE,
-    &en_1998_1::RULE,
-    &ntc_2018::RULE,
-    &p100_1::RULE,
-    &is_1893::RULE,
-    &nzs_1170_5::RULE,
-    &as_1170_4::RULE,
-    &nbc::RULE_2015,
-    &nbc::RULE_2020,
-    &direct::RULE,
-];
+macro_rules! demand_rules {
+    ($($module:ident $rule:ident $text:ident;)*) => {
+        /// All demand rules.
+        pub static DEMAND_RULES: &[&DemandRule] = &[$(&super::$module::$rule),*];
 
-/// Their texts, in the same order.
-pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[
-    &ubc_1994::TEXT,
-    &ubc_1997::TEXT,
-    &asce_7_05::TEXT,
-    &asce_7_10::TEXT,
-    &asce_7_16::TEXT,
-    &asce_7_22::TEXT,
-    &ti_809_04::TEXT,
-    &japan_equipment::TEXT,
-    &gb_50011::TEXT,
-    &taiwan::TEXT,
-    &nscp_2015::TEXT,
-    &sni_1726::TEXT,
-    &peru_e_030::TEXT,
-    &nsr_10::TEXT,
-    &en_1998_1::TEXT,
-    &ntc_2018::TEXT,
-    &p100_1::TEXT,
-    &is_1893::TEXT,
-    &nzs_1170_5::TEXT,
-    &as_1170_4::TEXT,
-    &nbc::TEXT_2015,
-    &nbc::TEXT_2020,
-    &direct::TEXT,
-];
+        /// Their texts, in the same order; only for native code.
+        pub static DEMAND_RULE_TEXTS: &[&DemandRuleText] = &[$(&super::$module::$text),*];
+    };
+}
+
+// The registry: an edition is a line, in the order in which the page offers them.
+demand_rules! {
+    ubc_1994 RULE TEXT;
+    ubc_1997 RULE TEXT;
+    asce_7_05 RULE TEXT;
+    asce_7_10 RULE TEXT;
+    asce_7_16 RULE TEXT;
+    asce_7_22 RULE TEXT;
+    ti_809_04 RULE TEXT;
+    japan_equipment RULE TEXT;
+    gb_50011 RULE TEXT;
+    taiwan RULE TEXT;
+    nscp_2015 RULE TEXT;
+    sni_1726 RULE TEXT;
+    peru_e_030 RULE TEXT;
+    nsr_10 RULE TEXT;
+    en_1998_1 RULE TEXT;
+    ntc_2018 RULE TEXT;
+    p100_1 RULE TEXT;
+    is_1893 RULE TEXT;
+    nzs_1170_5 RULE TEXT;
+    as_1170_4 RULE TEXT;
+    nbc RULE_2015 TEXT_2015;
+    nbc RULE_2020 TEXT_2020;
+    direct RULE TEXT;
+}
 
 /// The rule of an id in the file.
 ///

@@ -96,75 +96,49 @@ pub enum Picture {
     Bars(Bars),
 }
 
-/// All studies, in the order in which the page offers them. Adding one is one line here and one in [`STUDY_TEXTS`].
-#[rustfmt::skip]
-pub static STUDIES: &[&Study] = &[
-    &not_known::STUDY,
-    &what_matters::STUDY,
-    &reorder::STUDY,
-    &strength::STUDY,
-    &what_would_hold::STUDY,
-    &how_far::STUDY,
-    &limit_map::STUDY,
-    &setting_out::STUDY,
-    &as_built::STUDY,
-    &anchor_section::STUDY,
-    &anchor_modes::STUDY,
-    &standing::STUDY,
-    &rocking::STUDY,
-    &fragility::STUDY,
-    &response_spectrum::STUDY,
-    &ideas::STUDY,
-    &side_by_side::STUDY,
-    &zone_statement::STUDY,
-    &floor_level::STUDY,
-    &spectra::STUDY,
-    &rig::STUDY,
-    &ways_of_standing::STUDY,
-    &pressure_map::STUDY,
-    &stiffness::STUDY,
-    &uneven_floor::STUDY,
-    &row_of_cabinets::STUDY,
-    &slab_forms::STUDY,
-    &cabinets_in_a_row::STUDY,
-    &sway::STUDY,
-    &hook::STUDY,
-];
+macro_rules! studies {
+    ($($module:ident)*) => {
+        /// All studies, in the order in which the page offers them.
+        pub static STUDIES: &[&Study] = &[$(&$module::STUDY),*];
 
-/// Their texts, in the same order.
-#[rustfmt::skip]
-pub static STUDY_TEXTS: &[&StudyText] = &[
-    &not_known::TEXT,
-    &what_matters::TEXT,
-    &reorder::TEXT,
-    &strength::TEXT,
-    &what_would_hold::TEXT,
-    &how_far::TEXT,
-    &limit_map::TEXT,
-    &setting_out::TEXT,
-    &as_built::TEXT,
-    &anchor_section::TEXT,
-    &anchor_modes::TEXT,
-    &standing::TEXT,
-    &rocking::TEXT,
-    &fragility::TEXT,
-    &response_spectrum::TEXT,
-    &ideas::TEXT,
-    &side_by_side::TEXT,
-    &zone_statement::TEXT,
-    &floor_level::TEXT,
-    &spectra::TEXT,
-    &rig::TEXT,
-    &ways_of_standing::TEXT,
-    &pressure_map::TEXT,
-    &stiffness::TEXT,
-    &uneven_floor::TEXT,
-    &row_of_cabinets::TEXT,
-    &slab_forms::TEXT,
-    &cabinets_in_a_row::TEXT,
-    &sway::TEXT,
-    &hook::TEXT,
-];
+        /// Their texts, in the same order; only for native code.
+        pub static STUDY_TEXTS: &[&StudyText] = &[$(&$module::TEXT),*];
+    };
+}
+
+// The registry: a study is a line here, and its `mod`.
+studies! {
+    not_known
+    what_matters
+    reorder
+    strength
+    what_would_hold
+    how_far
+    limit_map
+    setting_out
+    as_built
+    anchor_section
+    anchor_modes
+    standing
+    rocking
+    fragility
+    response_spectrum
+    ideas
+    side_by_side
+    zone_statement
+    floor_level
+    spectra
+    rig
+    ways_of_standing
+    pressure_map
+    stiffness
+    uneven_floor
+    row_of_cabinets
+    slab_forms
+    cabinets_in_a_row
+    sway
+    hook
+}
 
 /// The study of an id.
 pub fn study(id: &str) -> Option<&'static Study> {

@@ -12,7 +12,7 @@ use super::interaction::{self, Ratios};
 use super::kind::AnchorKind;
 use super::pryout::PriedGroup;
 use super::pulled::PulledSet;
-use super::set::{Known, Set, connected, members, only};
+use super::set::{Known, Set, connected, floor, larger, members, only};
 use super::sheared::KnownEdges;
 use super::steel::Shear;
 use super::{pulled, sheared, spacing, stiffness};
@@ -318,41 +318,4 @@ impl Forces {
             attachment::tell_shear(facts, most, sheet);
         }
     }
-}
-
-/// The larger of two; no number stays no number.
-pub fn larger(a: f64, b: f64) -> f64 {
-    if a > b || a.is_nan() { a } else { b }
-}
-
-/// The place with the largest ratio; one that is no number is the worst of all.
-pub fn worst(acting: Set, ratio: impl Fn(usize) -> f64) -> usize {
-    let mut worst = (0, f64::NEG_INFINITY);
-    for place in members(acting) {
-        let ratio = ratio(place);
-        if ratio > worst.1 || (ratio.is_nan() && !worst.1.is_nan()) {
-            worst = (place, ratio);
-        }
-    }
-    worst.0
-}
-
-/// Forces below this share of the largest are rounding of the statics, and move no anchor into a group.
-const NOTHING: f64 = 1e-9;
-
-/// The size below which a force is none, beside the largest one.
-pub fn floor(largest: f64) -> f64 {
-    NOTHING * largest
-}
-
-/// The anchors of which a claim is true.
-pub fn set_where<T>(of: &[T], claim: impl Fn(&T) -> bool) -> Set {
-    let (mut set, mut bit): (Set, Set) = (0, 1);
-    for one in of {
-        if claim(one) {
-            set |= bit;
-        }
-        bit <<= 1;
-    }
-    set
 }

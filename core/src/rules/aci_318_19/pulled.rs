@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::anchorage::{KnownGroups, Round, breakout_groups, floor, larger, set_where, worst};
+use super::anchorage::{KnownGroups, Round, breakout_groups};
 use super::blowout::SideFace;
 use super::bond::Bonded;
 use super::breakout::Group;
@@ -12,7 +12,7 @@ use super::facts::Facts;
 use super::kind::AnchorKind;
 use super::pulled_group::Pulled;
 use super::reduction::{self, Action};
-use super::set::{Set, members, only};
+use super::set::{Set, floor, larger, members, only, set_where, worst};
 use super::{bars, bond, pullout, steel};
 use crate::calc::{CheckId, Kind, Outcome, Part, Sheet, Subject};
 

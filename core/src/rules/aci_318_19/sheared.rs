@@ -2,13 +2,13 @@
 
 use alloc::vec::Vec;
 
-use super::anchorage::{KnownGroups, Round, floor, larger, set_where, worst};
+use super::anchorage::{KnownGroups, Round};
 use super::bars;
 use super::coverage as c;
 use super::edge::{Way, together};
 use super::pryout::{PriedGroup, Sheared};
 use super::row::{EdgeRow, ROW_MM, rows};
-use super::set::{Known, Set, members};
+use super::set::{Known, Set, floor, larger, members, set_where, worst};
 use super::steel;
 use crate::calc::{CheckId, Outcome, Sheet, Subject};
 

@@ -14,7 +14,7 @@ use super::{spacing, stiffness};
 use crate::calc::{CheckId, Outcome, Sheet, StepId, Subject};
 use crate::geometry::Polygon;
 use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
-use crate::rules::anchor_set::{Known, Set, connected, members, only};
+use crate::rules::anchor_set::{Known, Set, connected, larger, members, only};
 
 /// An anchorage with what is already known about its groups.
 pub struct Anchorage {
@@ -311,34 +311,4 @@ impl Forces {
         self.shear.clear();
         self.shear.extend(forces.iter().map(|on| Shear { x: on.shear_x_n, y: on.shear_y_n }));
     }
-}
-
-/// The larger of two; no number stays no number.
-pub fn larger(a: f64, b: f64) -> f64 {
-    if a > b || a.is_nan() { a } else { b }
-}
-
-/// The place with the largest ratio; one that is no number is the worst of all.
-pub fn worst(acting: Set, ratio: impl Fn(usize) -> f64) -> usize {
-    let mut worst = (0, f64::NEG_INFINITY);
-    for place in members(acting) {
-        let ratio = ratio(place);
-        if ratio > worst.1 || (ratio.is_nan() && !worst.1.is_nan()) {
-            worst = (place, ratio);
-        }
-    }
-    worst.0
-}
-
-/// Forces below this share of the largest are rounding of the statics, and move no fastener into a group.
-const NOTHING: f64 = 1e-9;
-
-/// The size below which a force is none, beside the largest one.
-pub fn floor(largest: f64) -> f64 {
-    NOTHING * largest
-}
-
-/// The fasteners of which a claim is true.
-pub fn set_where<T>(of: &[T], claim: impl Fn(&T) -> bool) -> Set {
-    of.iter().enumerate().filter(|(_, one)| claim(one)).fold(0, |set, (place, _)| set | only(place))
 }

@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::anchorage::{KnownGroups, Round, floor, larger, set_where, worst};
+use super::anchorage::{KnownGroups, Round};
 use super::blowout::SideFace;
 use super::body::{Reach, groups};
 use super::coverage as c;
@@ -10,7 +10,7 @@ use super::facts::{Facts, compared};
 use super::group::{Group, mode};
 use super::{pullout, splitting, steel};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
-use crate::rules::anchor_set::{Set, members};
+use crate::rules::anchor_set::{Set, floor, larger, members, set_where, worst};
 
 /// What is known about a set of pulled fasteners.
 pub struct PulledSet {

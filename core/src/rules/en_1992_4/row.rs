@@ -2,13 +2,12 @@
 
 use alloc::vec::Vec;
 
-use super::anchorage::{floor, larger};
 use super::facts::{Facts, sides_across};
 use super::fields as f;
 use super::steel::Shear;
 use crate::calc::limit::less;
 use crate::geometry::{Point, Polygon, Rectangle, union_area_mm2, union_outline, widest_gap};
-use crate::rules::anchor_set::{Set, connected, members};
+use crate::rules::anchor_set::{Set, connected, floor, larger, members};
 
 /// Fasteners at one distance from an edge are a row within this.
 pub const ROW_MM: f64 = 1.0;

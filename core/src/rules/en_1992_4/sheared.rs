@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::anchorage::{KnownGroups, Round, floor, larger, set_where, worst};
+use super::anchorage::{KnownGroups, Round};
 use super::body::{Reach, groups};
 use super::coverage as c;
 use super::edge::KnownRow;
@@ -15,7 +15,7 @@ use super::pulled::tell_missing;
 use super::row::{EdgeForces, rows};
 use super::steel;
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, System};
-use crate::rules::anchor_set::{Known, Set, members};
+use crate::rules::anchor_set::{Known, Set, floor, larger, members, set_where, worst};
 
 /// What is known about a set of sheared fasteners.
 pub struct ShearedSet {

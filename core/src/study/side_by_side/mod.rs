@@ -35,7 +35,7 @@ pub static TEXT: StudyText = StudyText {
     title: "What would every other rule ask for?",
     help: "The same cabinet under every rule: with your own values where a rule asks for the same thing, else with a place of the \
            rule’s own, listed below. It compares rules, not places: the ground under each is another one.",
-    steps: &[&steps::TEXTS],
+    steps: &[&steps::TEXTS, &samples::TEXTS],
 };
 
 /// The formats, each with the names of its table and its plot.

@@ -27,28 +27,4 @@ steps! { 130 "side by side";
     FORMATS_APART "" Number (INPUT "site" Derived) "strength design, limit states and allowable stress stand in tables of their own, because their numbers are compared with other capacities": Reason;
     FACTORS "" Number (INPUT "site" Derived) "the push by the clause stands before load factors, in China for the frequent earthquake and in UBC 1994 at service level; that in its load cases is what capacities are compared with": Reason;
     HEIGHTS_TAKEN "" Number (INPUT "site" Derived) "where your project gives no heights, the floor stands at 12 m in a building of 20 m; storeys are counted at 4 m": Reason;
-
-    UBC_1994 "" Number (INPUT "site" Derived) "UBC 1994": Name;
-    UBC_1997 "" Number (INPUT "site" Derived) "UBC 1997": Name;
-    TI_809_04 "" Number (INPUT "site" Derived) "TI 809-04": Name;
-    ASCE_7_05 "" Number (INPUT "site" Derived) "ASCE 7-05": Name;
-    ASCE_7_10 "" Number (INPUT "site" Derived) "ASCE 7-10": Name;
-    ASCE_7_16 "" Number (INPUT "site" Derived) "ASCE 7-16": Name;
-    ASCE_7_22 "" Number (INPUT "site" Derived) "ASCE 7-22": Name;
-    JAPAN "" Number (INPUT "site" Derived) "Japan, equipment": Name;
-    GB_50011 "" Number (INPUT "site" Derived) "China, GB 50011": Name;
-    TAIWAN "" Number (INPUT "site" Derived) "Taiwan": Name;
-    NSCP_2015 "" Number (INPUT "site" Derived) "Philippines, NSCP 2015": Name;
-    SNI_1726 "" Number (INPUT "site" Derived) "Indonesia, SNI 1726": Name;
-    PERU "" Number (INPUT "site" Derived) "Peru, E.030": Name;
-    NSR_10 "" Number (INPUT "site" Derived) "Colombia, NSR-10": Name;
-    NZS_1170_5 "" Number (INPUT "site" Derived) "New Zealand, NZS 1170.5": Name;
-    AS_1170_4 "" Number (INPUT "site" Derived) "Australia, AS 1170.4": Name;
-    EN_1998 "" Number (INPUT "site" Derived) "EN 1998-1": Name;
-    NTC_2018 "" Number (INPUT "site" Derived) "Italy, NTC 2018": Name;
-    P100_1 "" Number (INPUT "site" Derived) "Romania, P100-1": Name;
-    IS_1893 "" Number (INPUT "site" Derived) "India, IS 1893": Name;
-    NBC_2015 "" Number (INPUT "site" Derived) "Canada, NBC 2015": Name;
-    NBC_2020 "" Number (INPUT "site" Derived) "Canada, NBC 2020": Name;
-    DIRECT "" Number (INPUT "site" Derived) "direct coefficient": Name;
 }
