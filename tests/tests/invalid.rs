@@ -70,7 +70,7 @@ fn write_the_lists_that_have_grown() {
             let has_grown =
                 old.contains(", ") && old.split(", ").all(|word| fault.allowed.split(", ").any(|one| one == word));
             if has_grown && old != fault.allowed {
-                now = now.replace(&Value::from(old).to_string(), &Value::from(fault.allowed.as_ref()).to_string());
+                now = now.replace(&Value::from(old).to_string(), &Value::from(fault.allowed.as_str()).to_string());
             }
         }
         if now != text {
