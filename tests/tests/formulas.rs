@@ -56,7 +56,8 @@ fn names_and_reasons_of_demand_rules_are_all_used() {
                         .chain(demand.category_c)
                         .chain(demand.anchors.depth.map(|(_, reason)| reason))
                         .chain(demand.anchors.not_ductile)
-                        .chain(demand.anchors.not_expansion),
+                        .chain(demand.anchors.not_expansion)
+                        .chain(demand.anchors.not_qualified),
                 ),
                 Err(reason) => used.extend([reason]),
             }

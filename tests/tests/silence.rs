@@ -270,6 +270,21 @@ fn anchors_given_as_ductile_are_so_in_the_other_rules_that_ask() {
     ] {
         assert_eq!(is_refused(kinds(kind), site.clone()), refused, "{kind} anchors, {site}");
     }
+    let of_2005 = |anchors: &str| {
+        json!({ "rule": "asce-7-05", "s_ds": 0.5, "importance_factor": 1.0, "component": "sheet-metal-cabinet",
+                "anchor_type": anchors, "attachment_height_m": 0 })
+    };
+    for (kind, ductility, anchors, refused) in [
+        ("cast-headed", "as-steel", "qualified", false),
+        ("cast-headed", "brittle", "qualified", true),
+        ("cast-headed", "brittle", "other", false),
+        // A drilled one may be prequalified whatever its steel.
+        (expansion, "brittle", "qualified", false),
+    ] {
+        let mut project = kinds(kind);
+        project["anchorage"]["ductility"] = json!(ductility);
+        assert_eq!(is_refused(project, of_2005(anchors)), refused, "{kind}, {ductility}, {anchors}");
+    }
 }
 
 #[test]

@@ -41,7 +41,8 @@ pub(super) fn other_anchors(
     let depth = demand.anchors.depth.filter(is_shallow).map(|(_, reason)| reason);
     let ductility = demand.anchors.not_ductile.filter(|_| anchors.has_nonductile());
     let expansion = demand.anchors.not_expansion.filter(|_| anchors.has_expansion());
-    demand.category_c.filter(|_| is_plain).or(depth).or(ductility).or(expansion)
+    let qualified = demand.anchors.not_qualified.filter(|_| anchors.has_brittle_cast_in());
+    demand.category_c.filter(|_| is_plain).or(depth).or(ductility).or(expansion).or(qualified)
 }
 
 /// The anchors in their concrete, or why they are not checked.

@@ -194,6 +194,11 @@ pub trait PreparedAnchors {
         false
     }
 
+    /// Whether any anchor is cast in and of steel that does not count as ductile.
+    fn has_brittle_cast_in(&self) -> bool {
+        false
+    }
+
     /// The outlines of the breakout bodies on the surface of the concrete when these anchors are pulled, in mm.
     fn breakout_outlines(&self, pulled: &[usize]) -> Vec<Polygon>;
 }

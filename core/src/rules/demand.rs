@@ -64,6 +64,10 @@ pub struct AnchorsAsked {
     /// What is wrong where an anchor is an expansion anchor, because this demand was made for others; none where it does
     /// not depend on that.
     pub not_expansion: Option<StepId>,
+    /// What is wrong where a cast-in anchor is of brittle steel, because this demand was made for anchors whose ductile
+    /// steel governs, or that are prequalified for earthquakes, which only drilled ones are; none where it does not
+    /// depend on that.
+    pub not_qualified: Option<StepId>,
 }
 
 /// How a rule's strength of shaking is scaled when one asks how far it can go.

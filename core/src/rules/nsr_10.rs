@@ -187,7 +187,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified,
         category_c: None,
-        anchors: AnchorsAsked { depth, not_ductile, not_expansion: not_ductile },
+        anchors: AnchorsAsked { depth, not_ductile, not_expansion: not_ductile, ..AnchorsAsked::default() },
     })
 }
 

@@ -149,8 +149,11 @@ impl PreparedAnchors for Anchorage {
     }
 
     fn has_nonductile(&self) -> bool {
-        let is_brittle = |anchor: &Anchor| anchor.toughness == Toughness::Brittle;
         self.facts.kind == AnchorKind::Adhesive || self.facts.anchors.iter().any(is_brittle)
+    }
+
+    fn has_brittle_cast_in(&self) -> bool {
+        !self.facts.kind.is_drilled() && self.facts.anchors.iter().any(is_brittle)
     }
 
     fn has_expansion(&self) -> bool {
@@ -167,6 +170,10 @@ impl PreparedAnchors for Anchorage {
             .flat_map(|group| Body::new(&self.facts, group).outline(&self.facts))
             .collect()
     }
+}
+
+fn is_brittle(anchor: &Anchor) -> bool {
+    anchor.toughness == Toughness::Brittle
 }
 
 /// The groups that acting anchors break out in.

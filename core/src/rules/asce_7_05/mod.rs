@@ -42,15 +42,15 @@ pub static TEXT: DemandRuleText = DemandRuleText {
     document: &ASCE_7_05,
     fields: fields::FIELD_TEXTS,
     steps: &steps::TEXTS,
-    stops: "Site class F and sites that need their own hazard analysis: give S_DS from that analysis. A component heavier than \
-        25 % of the structure and itself together belongs to chapter 15. Steel storage racks at or below grade belong to 15.5.3. \
-        Relative displacement between two attachments (13.3.2) and modal analysis of the building are not here. All of it is \
-        from memory. 13.4.2 lets anchors be designed for the most that the component can pass on, where that is less than 1.3 times \
-        the prescribed force: not here; the 1.3 is put on the vertical force too. The edition has no overstrength factor for \
-        components, and anchor rules that need the amplified force ask for a factor. In design categories \
-        A and B, and C with I_p = 1.0, mechanical and electrical components are exempt; this is not checked. Active equipment \
-        with I_p = 1.5 also needs certification by test or experience (13.2.2). On site class E the table's products do not \
-        always rise with S_S.",
+    stops: "Site class F and sites that need their own hazard analysis: give S_DS from that analysis. A component heavier than 25 % of \
+        the structure and itself together belongs to chapter 15. Steel storage racks at or below grade belong to 15.5.3. Relative \
+        displacement between two attachments (13.3.2) and modal analysis of the building are not here. All of it is from memory. 13.4.2 \
+        lets anchors be designed for the most that the component can pass on, where that is less than 1.3 times the prescribed force: not \
+        here; the 1.3 is put on the vertical force too. That ductile steel governs a cast-in anchor is for whoever says so to show: only \
+        brittle steel is refused. The edition has no overstrength factor for components, and anchor rules that need the amplified force \
+        ask for a factor. In design category A, and B and C with I_p = 1.0, mechanical and electrical components are exempt; this is not \
+        checked. Active equipment with I_p = 1.5 also needs certification by test or experience (13.2.2). On site class E the table's \
+        products do not always rise with S_S.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
@@ -125,7 +125,10 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
     cases.extend(ANCHORS.cases(Acting { horizontal: h_a, vertical: v_a }, sheet));
     let category_c = limit::at_least(s_ds, asce_7::S_DS_CATEGORY_C).then_some(steps::CATEGORY_C);
     let not_amplified = Some(steps::NOT_AMPLIFIED);
-    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c, anchors: AnchorsAsked::default() })
+    let is_qualified = values.choice(fields::ANCHORS) == Some(QUALIFIED);
+    let not_qualified = is_qualified.then_some(steps::NOT_QUALIFIED);
+    let anchors = AnchorsAsked { not_qualified, ..AnchorsAsked::default() };
+    Ok(Demand { push: c_p, governs, vertical: c_v, cases, not_amplified, category_c, anchors })
 }
 
 /// The prescribed force once more, with the response factor that the anchors allow.

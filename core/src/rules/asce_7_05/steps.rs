@@ -84,5 +84,6 @@ steps! { 35 "asce-7-05";
 
     CATEGORY_C "seismic design category" Number (ASCE_7_05 "Table 11.6-1" Memory) "S_DS of 0.33 or more puts the building in seismic design category C or higher; its anchors may not be designed as in A or B": Reason;
     NOT_AMPLIFIED "overstrength" Number (ASCE_7_05 "13.4.2" Memory) "This edition has no overstrength factor for components: it raises the force on anchors by 1.3 and limits their response factor instead.": Reason;
+    NOT_QUALIFIED "anchor type" Number (ASCE_7_05 "13.4.2" Memory) "a cast-in anchor is of steel that counts as brittle, but the demand was asked for anchors whose ductile steel governs; the anchor type \"other\" would fit": Reason;
     NOT_CLASS_F "site class F" Number (ASCE_7_05 "11.4.7" Memory) "site class F has no site coefficient: it needs a site response analysis, which gives S_DS": Reason;
 }

@@ -29,7 +29,7 @@ fields! {
             "storage-cabinet", "shelving", "laboratory", "rigid-high", "rigid-limited", "rigid-low",
             "flexible-high", "flexible-limited", "flexible-low", "given"]), Fault,
         "Kind of component",
-        "The row of the standard's tables that fits. A loaded equipment rack may be read as a sheet-metal-framed cabinet or as communication equipment: the first asks for slightly more. Steel storage racks at or below grade are not in this chapter.",
+        "The row of the standard's tables that fits. A loaded equipment rack may be read as a sheet-metal-framed cabinet or as communication equipment: the first asks for slightly more. Air coolers and condensers on legs of their own have a row that is not listed (a_p 2.5, R_p 3.0, overstrength 1.5): give its values. Steel storage racks at or below grade are not in this chapter.",
         "ASCE 7-16 Tables 13.5-1, 13.6-1",
         ["Motor control centre, panelboard, switchgear, instrumentation cabinet, other sheet-metal framing",
          "Communication equipment, computers, instrumentation, controls",

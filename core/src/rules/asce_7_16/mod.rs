@@ -41,11 +41,13 @@ pub static TEXT: DemandRuleText = DemandRuleText {
     document: &ASCE_7_16,
     fields: fields::FIELD_TEXTS,
     steps: &steps::TEXTS,
-    stops: "Site class F and sites that need their own hazard analysis: give S_DS from that analysis. A component heavier than \
-        25 % of the structure and itself together belongs to chapter 15. Steel storage racks at or below grade belong to 15.5.3. \
-        Relative displacement between two attachments (13.3.2) and modal analysis of the building (13.3.1.4) are not here. In \
-        design categories A and B, and C with I_p = 1.0, mechanical and electrical components are exempt; this is not checked. \
-        Active equipment with I_p = 1.5 also needs certification by test or experience (13.2.2).",
+    stops: "Site class F and sites that need their own hazard analysis: give S_DS from that analysis. A component heavier than 25 % of \
+        the structure and itself together belongs to chapter 15. Steel storage racks at or below grade belong to 15.5.3. Relative \
+        displacement between two attachments (13.3.2) and modal analysis of the building (13.3.1.4) are not here. In design categories A \
+        and B, and C with I_p = 1.0, mechanical and electrical components are exempt; this is not checked. Active equipment with I_p = \
+        1.5 also needs certification by test or experience (13.2.2). Electrical equipment with I_p = 1.5 has rules for its inside \
+        (13.6.3), which are not checked: drawers latched, batteries wrapped and spaced, attachments of over 45 kg (100 lb) designed where \
+        the maker has not, no bolt bearing on thin sheet without stiffener or washer.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };

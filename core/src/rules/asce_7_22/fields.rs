@@ -18,7 +18,7 @@ fields! {
             "isolated", "storage-cabinet", "shelving", "laboratory", "rigid",
             "flexible-high", "flexible-limited", "flexible-low", "given"]), Fault,
         "Kind of component",
-        "The row of the standard's tables that fits. A loaded equipment rack may be read as a sheet-metal-framed cabinet or as communication equipment. Steel storage racks at or below grade are not in this chapter.",
+        "The row of the standard's tables that fits. A loaded equipment rack may be read as a sheet-metal-framed cabinet or as communication equipment. Air coolers and condensers on legs of their own have a row that is not listed (C_AR 1.8 at grade, 2.2 above, R_po 1.5, overstrength 1.75): give its values. Steel storage racks at or below grade are not in this chapter.",
         "ASCE 7-22 Tables 13.5-1, 13.6-1",
         ["Motor control centre, panelboard, switchgear, instrumentation cabinet, other sheet-metal framing",
          "Communication equipment, computers, instrumentation, controls",

@@ -44,8 +44,9 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         whole zone factor in place of half of it: which one governs has to be asked of whoever approves, so it has no default. Whether \
         the load factor 1.5 is put on top of the doubled force for anchors is open too; both are on the sheet, and the larger is taken \
         unless said otherwise. Under isolators the force is doubled, and for anchors doubled again; the one recalled example doubles it \
-        once. The vertical coefficient takes no reduction of the building. A new zone map has been announced: Z can be given. Floor spectra \
-        are not here. There is no overstrength factor beside that of the anchors.",
+        once. The vertical coefficient takes no reduction of the building. It acts here in zones IV and V; for the other cases of 6.3.3 \
+        give it. Anchors are asked for their depth only, as far as the draft is recalled. A new zone map has been announced: Z can be \
+        given. Floor spectra are not here. There is no overstrength factor beside that of the anchors.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };

@@ -124,7 +124,7 @@ pub fn demand(
         anchors: AnchorsAsked {
             depth: (anchors == DEEP).then_some((8.0, steps.not_deep)),
             not_ductile: (anchors != NONDUCTILE).then_some(steps.not_ductile),
-            not_expansion: None,
+            ..AnchorsAsked::default()
         },
     }
 }

@@ -107,7 +107,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c: Some(steps::CATEGORY_C),
-        anchors: AnchorsAsked { depth, not_ductile, not_expansion: None },
+        anchors: AnchorsAsked { depth, not_ductile, ..AnchorsAsked::default() },
     })
 }
 

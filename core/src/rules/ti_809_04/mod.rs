@@ -41,13 +41,14 @@ pub static TEXT: DemandRuleText = DemandRuleText {
     document: &TI_809_04,
     fields: fields::FIELD_TEXTS,
     steps: &steps::TEXTS,
-    stops: "Only Table 10-1 and the numbers of the equations were read; the rest is recalled from FEMA 302, on which the document \
-        rests, and shaky: Table 10-2, the two ground motions, the factor 1.3 and the limit of R_p for shallow anchors. Give S_DS, a_p \
-        and R_p yourself where they matter. The 1.3 is put on the vertical force too. Vibration-isolated equipment is left out, since \
-        it could not be established by how much its force is raised. Site class F, and E with S_S above 1.0, need an investigation of \
-        the site: give S_DS from it; on site class E the table's products do not always rise with S_S. The document has no overstrength \
-        factor for components, and anchor rules that need the amplified force ask for a factor. Later documents of the Department of \
-        Defense adopt ASCE 7 instead.",
+    stops: "Only Table 10-1 and the numbers of the equations were read; the rest is recalled from FEMA 302, on which the document rests, \
+        and shaky: Table 10-2, the two ground motions, the factor 1.3 and the limit of R_p for shallow anchors. Give S_DS, a_p and R_p \
+        yourself where they matter. The 1.3 is put on the vertical force too. Of anchors FEMA 302 6.1.6 is recalled to ask for their \
+        depth only: adhesive ones and brittle steel are treated as others. Vibration-isolated equipment is left out, since it could not \
+        be established by how much its force is raised. Site class F, and E with S_S above 1.0, need an investigation of the site: give \
+        S_DS from it; on site class E the table's products do not always rise with S_S. The document has no overstrength factor for \
+        components, and anchor rules that need the amplified force ask for a factor. Later documents of the Department of Defense adopt \
+        ASCE 7 instead.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };

@@ -96,7 +96,7 @@ fn demand(values: &Values, weight_n: f64, sheet: &mut Sheet) -> Result<Demand, S
         cases,
         not_amplified: Some(steps::NOT_AMPLIFIED),
         category_c,
-        anchors: AnchorsAsked { depth, not_ductile, not_expansion },
+        anchors: AnchorsAsked { depth, not_ductile, not_expansion, ..AnchorsAsked::default() },
     })
 }
 
