@@ -21,7 +21,7 @@ class AnchorPatterns {
     this.element = make("p", { class: "tools anchor-patterns", role: "group", "aria-label": "Anchors about each foot" },
       make("label", { for: pattern }, "Anchors about each foot: "), this.pattern,
       make("label", { for: clear }, " clear of its side by "), this.clear, " ", this.unit, " ",
-      make("button", { type: "button", class: "tool", "data-key": "set pattern", click: () => this.set() }, "Set them"));
+      make("button", { type: "button", class: "tool", "data-key": "set pattern", click: () => this.set() }, "Set them"), this.told = make("span", { class: "note", role: "status" }));
   }
 
   refresh() {
@@ -39,13 +39,14 @@ class AnchorPatterns {
   // Anchors are made anew: what single ones had of their own, and where they were drilled, goes; undo brings it back.
   set() {
     const project = this.seat.project();
-    const edit = engineSays((engine) => engine.patterned(project.text, this.pattern.value, this.clearMm()));
-    if (!edit) return this.seat.say("No anchors were set: there are no feet, the distance is no length, or the input has faults.");
+    // What else is still to be given, or wrong, is no matter of the feet.
+    const { format, cabinet = {} } = project.tree;
+    const text = JSON.stringify({ format, cabinet: { ...cabinet, anchors: undefined, lifting_points: undefined } });
+    const edit = engineSays((engine) => engine.patterned(text, this.pattern.value, this.clearMm()));
+    const wrong = !(project.listAt("cabinet.feet").length > 0) ? "give the feet first" : !(this.clearMm() >= 0) ? "the distance is no length" : "there would be too many, or cabinet and feet have faults";
+    this.told.textContent = edit ? " " + edit.value.length + " anchors are set." : " No anchors were set: " + wrong + ".";
+    if (!edit) return;
     project.change([edit]);
     project.rest();
-    return this.seat.say(edit.value.length + " anchors set about the feet");
   }
 }
-
-// What stands beneath a list of the form beside the button that adds to it.
-const LIST_TOOLS = { anchor: AnchorPatterns };

@@ -10,9 +10,11 @@ const readersCabinet = {
   tooLong: false,
   ready: null,
   place: "",
+  isAnother: true,
 
   // Takes over a tree as the reader's own. `message` says what there is to say about where it came from.
   take(tree, message = null) {
+    this.putAside();
     this.message = message;
     if (this.project === null) return this.adopt(new Project(tree));
     this.project.become(tree);
@@ -21,6 +23,7 @@ const readersCabinet = {
 
   // An example that a reader has changed is the reader's from then on, with all that can be undone.
   adopt(project) {
+    if (this.message !== null && this.message.kind === "aside") this.message = null;
     if (this.project !== project) {
       this.project = project;
       project.changed.add(() => this.project === project && this.follow());
@@ -28,10 +31,12 @@ const readersCabinet = {
     this.follow();
   },
 
-  // Back to the examples.
+  // Back to the examples; what the reader had can be brought back.
   forget() {
+    this.putAside();
+    const { project } = this;
     this.project = null;
-    this.message = null;
+    this.message = project && { kind: "aside", lines: ["The example stands here again. Your cabinet was put aside."], button: ["Bring it back", () => this.adopt(project)] };
     this.tooLong = false;
     this.kept = null;
     remember("sessionStorage", "project", null);
@@ -49,10 +54,19 @@ const readersCabinet = {
     this.changed.tell();
   },
 
+  // Another cabinet comes: what was kept last for another visit becomes what was kept before it.
+  putAside() {
+    this.keep();
+    this.isAnother = true;
+  },
+
   // Into this window's memory, and for another visit.
   keep() {
     if (this.project === null || this.kept === this.project.text) return;
     this.kept = this.project.text;
+    const last = recalled("localStorage", "last");
+    if (this.isAnother && last !== null && last !== this.kept) remember("localStorage", "before", last);
+    this.isAnother = false;
     remember("sessionStorage", "project", this.kept);
     remember("localStorage", "last", this.kept);
   },

@@ -18,7 +18,7 @@ class Control {
     this.show();
     const faults = faultsWithin(this.seat.faults(), this.path);
     this.faultPlace.hidden = faults.length === 0;
-    fill(this.faultPlace, faults.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault))));
+    fill(this.faultPlace, faults.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault, this.field))));
     for (const input of this.inputs) {
       const own = faults.some((fault) => fault.path === input.dataset.path || fault.path.startsWith(input.dataset.path + ".") || fault.path === this.path || fault.path === this.path + ".between");
       if (own) input.setAttribute("aria-invalid", "true");
@@ -38,9 +38,10 @@ class Control {
   }
 }
 
-// Where the label stands beside the control, the fault need not repeat it.
-function faultText(fault) {
+// Where the label stands beside the control, the fault need not repeat it; nor the words of a choice, which the control offers.
+function faultText(fault, field = null) {
   const problem = texts.problems[fault.problem] || fault.sentence;
+  if (field !== null && field.shape === "choice" && fault.problem === "missing") return problem + ": choose one";
   return problem + (fault.allowed ? ": " + fault.allowed : "");
 }
 

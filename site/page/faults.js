@@ -5,12 +5,17 @@ function faultsList(faults, { tree, show, remove, broken }) {
     return make("div", { class: "faults-list", role: "group", "aria-label": "Fault of the engine" },
       make("p", { class: "lead" }, "The engine has stopped on this input, which is a mistake in Steadfoot and not in the input. Save the project as a file and report it; undo brings back the last input that could be assessed."));
   }
-  const count = faults.length === 1 ? "one fault" : faults.length + " faults";
   return make("div", { class: "faults-list", role: "group", "aria-label": "Faults of the input" },
-    make("p", { class: "lead" }, "There is no answer yet: the input has ", count, "."),
+    make("p", { class: "lead" }, "There is no answer yet: ", faultsCount(faults), "."),
     make("ul", {}, faults.map((fault) => make("li", { "data-fault": fault.path },
       make("button", { type: "button", class: "link", "data-key": "fault " + fault.path + " " + fault.problem, click: () => show(fault.path) }, faultSentence(fault, tree)),
       REMOVABLE.includes(fault.problem) && remove && [" ", make("button", { type: "button", class: "plain", click: () => remove(fault.path) }, "Take it away")]))));
+}
+
+// What is only not given yet is no fault of anybody.
+function faultsCount(faults) {
+  const [one, many] = faults.every((fault) => fault.problem === "missing") ? ["one value is still wanted", " values are still wanted"] : ["the input has one fault", " faults stand in the input"];
+  return faults.length === 1 ? one : faults.length + many;
 }
 
 // Faults about something that the form has no field for; the reader can only take it away.
@@ -24,7 +29,7 @@ function faultsWithin(faults, path) {
 function faultSentence(fault, tree) {
   const [, text] = /^"(.+)"$/.exec(fault.given) || [null, /^[-\d]/.test(fault.given) ? shownNumber(fault, tree) : ""];
   const given = text === "" || fault.problem === "missing" ? "" : " (here: " + text + ")";
-  return [placeText(fault.path, tree), faultText(fault) + given].filter(Boolean).join(": ");
+  return [placeText(fault.path, tree), faultText(fault, fieldAt(fault.path, tree)) + given].filter(Boolean).join(": ");
 }
 
 // A number that was given, in the unit of its field, which is the one that its limits are told in.

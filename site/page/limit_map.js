@@ -107,7 +107,7 @@ class LimitMap {
         else this.spoken("The range has to rise from a number above 0.");
         this.restart();
       } });
-    return [input, " ", engineSays((engine) => engine.unit_text(kind, unitSystem.now, "base"))];
+    return [input, " ", engineSays((engine) => engine.unit_text(kind, unitSystem.now, "field"))];
   }
 
   restart() {

@@ -130,10 +130,18 @@ class ListTable {
   add() {
     const items = this.items();
     const last = items[items.length - 1];
-    this.write([...items, { ...this.part.fresh, ...this.freshName(last || this.part.fresh) }]);
+    this.write([...items, { ...this.part.fresh, ...this.onTop(last), ...this.freshName(last || this.part.fresh) }]);
     this.seat.say(this.nameOf(items.length) + " added");
     const first = this.element.querySelector('[data-row="' + within(this.path, items.length) + '"] input');
     if (first) first.focus();
+  }
+
+  // What is added to the contents is as large as the last of them and stands on it, where the cabinet is high enough.
+  onTop(last) {
+    if (this.part.id !== "content" || !last || !isBox(last)) return {};
+    const bottom_mm = last.bottom_mm + last.size_mm[2];
+    const fits = bottom_mm + last.size_mm[2] <= this.seat.project().at("cabinet.height_mm");
+    return { size_mm: last.size_mm, bottom_mm: fits ? bottom_mm : last.bottom_mm };
   }
 
   // A name like the last one's that nothing else in the list has; none where items go without.
@@ -158,6 +166,10 @@ class ListTable {
     const button = row.tools.find((tool) => tool.dataset.tool === what);
     return (button.disabled ? row.tools.find((tool) => !tool.disabled) : button).focus();
   }
+}
+
+function isBox({ bottom_mm: bottom, size_mm: size }) {
+  return typeof bottom === "number" && Array.isArray(size) && size.length === 3 && size.every((side) => typeof side === "number");
 }
 
 function article(noun) {

@@ -7,6 +7,7 @@ class PartBlock {
     Object.assign(this, { seat, part, hidden });
     this.rows = [];
     this.pickers = [];
+    this.folds = [];
     this.body = make("div", { class: "part-body" });
     this.fault = make("p", { class: "fault", hidden: true });
     const titleId = freshId("part");
@@ -30,7 +31,7 @@ class PartBlock {
       this.signature = signature;
       keepingFocus(this.element, () => this.build(tree));
     }
-    for (const row of [...this.pickers, ...this.rows]) row.refresh();
+    for (const row of [...this.pickers, ...this.rows, ...this.folds]) row.refresh();
     const own = this.seat.faults().filter((fault) => fault.path === this.part.path && this.part.path !== "");
     this.fault.hidden = own.length === 0;
     fill(this.fault, own.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault))));
@@ -41,6 +42,7 @@ class PartBlock {
     if (!this.given) {
       this.rows = [];
       this.pickers = [];
+      this.folds = [];
       return fill(this.body, make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(part.fresh) }, "Give the ", part.noun)), this.tools());
     }
@@ -48,9 +50,10 @@ class PartBlock {
     this.rows = fields.map((field) => new FieldRow(this.seat, field, within(part.path, field.key)));
     const rule = part.rules === "none" ? null : chosenRule(part, tree);
     this.pickers = placePickers(this.seat, part, tree);
-    // The rule itself is asked first, then the place, then what the place fills.
-    const [first, ...rest] = this.rows.map((row) => row.element);
-    return fill(this.body, first, this.tools(), this.pickers.map((picker) => picker.element), rest,
+    this.folds = (rule && rule.folds ? rule.folds : []).map((fold) => new FieldFold(this, fold));
+    // The rule itself is asked first, then the place, then what the place fills; what is folded stands last.
+    const [first, ...rest] = this.rows.filter((row) => !this.folds.some((fold) => fold.rows.includes(row))).map((row) => row.element);
+    return fill(this.body, first, this.tools(), this.pickers.map((picker) => picker.element), rest, this.folds.map((fold) => fold.element),
       rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), textWithSymbols(rule.stops)),
       part.presence === "optional" && make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(undefined) }, "Take the ", part.noun, " away")));
@@ -61,8 +64,32 @@ class PartBlock {
     return this.part.id === "anchorage" && new ApprovalTools(this.seat).element;
   }
 
+  // What was given is asked at once: its first field has the focus, and not the button that takes it away again.
   give(value) {
     this.seat.project().change([{ path: this.part.path, value }]);
     this.seat.project().rest();
+    const first = value !== undefined && this.body.querySelector("input, select");
+    if (first) first.focus();
+  }
+}
+
+// Fields that most have no need of, in one fold. It opens once they are asked for, and whenever one of them is given or
+// has a fault; it closes only by the reader's hand.
+class FieldFold {
+  constructor(block, { title, keys, asked_by: askedBy }) {
+    Object.assign(this, { block, keys, askedBy, isWanted: false });
+    this.rows = block.rows.filter((row) => keys.includes(row.field.key));
+    this.element = make("details", { class: "fold" }, make("summary", { "data-key": "fold " + title }, title, " ", make("span", { class: "count" }, String(this.rows.length))),
+      this.rows.map((row) => row.element));
+  }
+
+  refresh() {
+    const { seat, part } = this.block;
+    const at = (key) => seat.project().at(within(part.path, key));
+    const may = (value, words) => (isSet(value) ? value.one_of : [value]).some((word) => words.includes(word));
+    const wanted = this.keys.some((key) => at(key) !== undefined || faultsWithin(seat.faults(), within(part.path, key)).length > 0)
+      || this.askedBy.some(([key, words]) => may(at(key), words));
+    if (wanted && !this.isWanted) this.element.open = true;
+    this.isWanted = wanted;
   }
 }

@@ -238,6 +238,14 @@ class MoreQuestions {
         make("summary", { "data-key": "question " + id }, make("h4", {}, title)), make("p", { class: "help" }, help), view.element)]));
   }
 
+  // Opens one of the questions and brings the reader to it.
+  show(id) {
+    const question = this.element.querySelector('[data-question="' + id + '"]');
+    question.open = true;
+    question.scrollIntoView({ block: "start" });
+    question.firstElementChild.focus({ preventScroll: true });
+  }
+
   update(assessment) {
     this.assessment = assessment;
     for (const { view } of this.views) view.update(assessment);

@@ -1,5 +1,8 @@
 // What can be done with the project as a whole, and the thin line that keeps the answer in sight while it is edited.
 
+// What this browser remembers of other days, and what was there before another cabinet took its place.
+const HAD_WORDS = { last: "What this browser had last", before: "What it had before that" };
+
 class Toolbar {
   // `host` knows the project, how to begin with another one, and how to say what was done.
   constructor(host) {
@@ -20,17 +23,17 @@ class Toolbar {
 
   fillExamples() {
     const demos = texts.demos.map((demo, place) => [String(place), demo.title]);
-    const last = recalled("localStorage", "last");
-    fill(this.examples, make("option", { value: "" }, "Begin with …"), demos.map(([value, label]) => make("option", { value }, label)),
-      last !== null && make("option", { value: "last" }, "What this browser had last"));
+    const had = Object.entries(HAD_WORDS).filter(([key]) => recalled("localStorage", key) !== null);
+    fill(this.examples, make("option", { value: "" }, "Begin with …"), had.map(([value, label]) => make("option", { value }, label)), demos.map(([value, label]) => make("option", { value }, label)));
   }
 
   begin() {
     const { value } = this.examples;
     this.examples.value = "";
     if (value === "") return;
-    const text = value === "last" ? recalled("localStorage", "last") : texts.demos[Number(value)].text;
-    if (text) readersCabinet.receive(text, value === "last" ? "What this browser had" : "The example");
+    const text = value in HAD_WORDS ? recalled("localStorage", value) : texts.demos[Number(value)].text;
+    if (text) readersCabinet.receive(text, value in HAD_WORDS ? "What this browser had" : "The example");
+    this.fillExamples();
   }
 
   beginNew() {
@@ -68,7 +71,7 @@ class StandingLine {
   update(assessment) {
     const { report, governing, faults } = assessment;
     if (report === null) {
-      fill(this.words, make("b", {}, assessment.broken ? "No answer" : faults.length === 1 ? "1 fault" : faults.length + " faults"), " in the input");
+      fill(this.words, make("b", {}, assessment.broken ? "No answer" : sentenceCase(faultsCount(faults))));
       return;
     }
     if (report.unknown) {

@@ -8,15 +8,18 @@ function wholeCheck(worksheet, seat) {
   worksheet.comparison = new Comparison((check, address) => worksheet.checkList.showStep(check, address));
   worksheet.toolbar = new Toolbar({ project: () => worksheet.project(), reset: () => worksheet.reset(), say: (words) => worksheet.say(words) });
   worksheet.paper = new CalculationSheet();
+  const questions = new MoreQuestions(() => worksheet.project());
   worksheet.results = make("div", { class: "results" },
-    worksheet.with(new StandIn()), worksheet.with(new Drawings()), worksheet.with(worksheet.checkList), worksheet.with(worksheet.limits), worksheet.with(new MoreQuestions(() => worksheet.project())), worksheet.with(worksheet.comparison),
+    worksheet.with(new StandIn()), worksheet.with(new Drawings()), worksheet.with(worksheet.checkList), worksheet.with(worksheet.limits), worksheet.with(questions), worksheet.with(worksheet.comparison),
     make("section", { class: "what-was-assessed", "aria-label": "What was assessed" }, make("h2", {}, "What was assessed"), worksheet.with(new StatesTable()), worksheet.with(new CasesTable()),
       worksheet.with({ element: (worksheet.absent = make("div")), update: ({ report }) => report && fill(worksheet.absent, absentLines(report)) })));
   return [
     worksheet.answer.element,
     make("p", { class: "next" }, worksheet.whose = make("span", { class: "whose" }),
       make("button", { type: "button", class: "plain", "data-key": "to input", click: () => toInput(worksheet.toolbar.element) }, "Change the input"),
-      make("button", { type: "button", class: "plain", "data-key": "print", click: () => print() }, "Print the sheet")),
+      make("button", { type: "button", class: "plain", "data-key": "print", click: () => print() }, "Print the sheet"),
+      make("button", { type: "button", class: "plain", "data-key": "copy", click: () => copyAnswer(worksheet) }, "Copy the answer")),
+    worksheet.with(new NextSteps({ show: (path) => worksheet.showFault(path), ask: (id) => questions.show(id) })),
     worksheet.with(worksheet.notKnown()), worksheet.results,
     make("div", { class: "inputs" }, worksheet.with(new StandingLine(() => worksheet.toAnswer())), worksheet.toolbar.element, worksheet.form.element),
     worksheet.paper.element,
@@ -28,9 +31,15 @@ function toInput(toolbar) {
   toolbar.querySelector("button:enabled").focus({ preventScroll: true });
 }
 
-// An example that the guide names becomes the reader's cabinet.
+async function copyAnswer(worksheet) {
+  const { assessment } = worksheet;
+  const done = assessment.report !== null && await copied(answerAsText(assessment, worksheet.project().tree));
+  readersCabinet.say({ kind: "copied", lines: [done ? "The answer is copied as text: paste it where it is wanted." : "There is nothing that could be copied."] });
+}
+
+// An example that the guide names, or a bare cabinet, becomes the reader's cabinet.
 async function openExample(file, link) {
-  readersCabinet.take(treeOf(texts.demos.find((demo) => demo.file === file).text));
+  readersCabinet.take(file === null ? newTree() : treeOf(texts.demos.find((demo) => demo.file === file).text));
   await readersCabinet.carry();
   location.href = link.href;
 }

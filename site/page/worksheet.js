@@ -116,6 +116,8 @@ class SteadfootWorksheet extends HTMLElement {
   reset() {
     if (this.config.apart) return this.own.begin(this.example);
     readersCabinet.forget();
+    // What there is to say of it stands at the top.
+    if (this.kind === "check") this.sheet.scrollIntoView({ block: "start" });
     return this.say("Back to the example");
   }
 
@@ -163,7 +165,12 @@ class SteadfootWorksheet extends HTMLElement {
     const onward = kind.link && (this.config.check || wholeCheckAddress());
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
-      kind.link ? [this.answer.element, onward && make("p", { class: "next" }, make("a", { href: onward, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check")), notKnown, this.results, this.form && this.form.element]
+      kind.link ? [this.answer.element, onward && make("p", { class: "next" }, make("a", { href: onward, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check"),
+        readersCabinet.follows && make("a", { href: onward, "data-key": "begin", click: (event) => {
+          event.preventDefault();
+          const link = event.currentTarget;
+          onceWhole(() => late.openExample(null, link));
+        } }, "Begin with a bare cabinet of your own")), notKnown, this.results, this.form && this.form.element]
         : [this.answer.element, this.form && this.form.element, notKnown, this.results],
     ];
   }
@@ -259,6 +266,7 @@ class SteadfootWorksheet extends HTMLElement {
     fill(this.message,
       message && make("div", { class: "told", role: message.kind === "faults" ? "alert" : "status", "data-message": message.kind },
         message.lines.map((line) => make("p", {}, line)),
+        message.button && [make("button", { type: "button", class: "plain", "data-key": "message", click: message.button[1] }, message.button[0]), " "],
         make("button", { type: "button", class: "plain", click: () => readersCabinet.say(null) }, "Dismiss")),
       tooLong && make("p", { class: "note", "data-message": "too-long" }, "This project is too large for the address of the page; save a file instead."));
   }

@@ -264,12 +264,19 @@ pub fn field_text(value: f64, kind: Kind, system: System) -> String {
 
 /// The SI value of a number in the unit of its field.
 pub fn field_value(number: f64, kind: Kind, system: System) -> f64 {
-    system.to_si(number / field_per_base(kind, system), kind)
+    let per = field_per_base(kind, system);
+    // A thousandth is no binary number: multiplied by a thousand, most of what people type becomes what they would write.
+    system.to_si(if per < 1.0 { number * (1.0 / per) } else { number / per }, kind)
 }
 
-/// In which units a field of the kind is typed: angles in degrees, loads of floors in kPa or psf, kN/m or lbf/ft, all else in base units.
+/// In which units a field of the kind is typed: forces in kN, as they are told and as approvals print them, angles in
+/// degrees, loads of floors in kPa or psf, kN/m or lbf/ft, all else in base units.
 pub fn field_reading(kind: Kind) -> Reading {
-    if matches!(kind, Kind::Angle | Kind::AreaLoad | Kind::LineLoad) { Reading::Plain } else { Reading::Base }
+    if matches!(kind, Kind::Force | Kind::Angle | Kind::AreaLoad | Kind::LineLoad) {
+        Reading::Plain
+    } else {
+        Reading::Base
+    }
 }
 
 fn field_per_base(kind: Kind, system: System) -> f64 {

@@ -110,7 +110,7 @@ fields! {
     STEEL "steel_design_strength_mpa" Number { kind: Kind::Stress, min: 50.0, max: 1_000.0 }, Is(435.0),
         "Design strength of the steel", "Yield strength over its partial factor, 500 / 1.15 where nothing else is known.", "", [];
     RESIDUAL "residual_moment_n" Number { kind: Kind::Force, min: 0.0, max: 1e7 }, Unknown,
-        "Moment that fibres keep", "Moment per width after cracking, in N mm per mm, from tests of the fibre concrete.", "TR34", [];
+        "Moment that fibres keep", "Moment per width after cracking, in kN m per m (lbf ft per ft), from tests of the fibre concrete.", "TR34", [];
     SUBGRADE "subgrade_n_per_mm3" Number { kind: Kind::Subgrade, min: 0.000_1, max: 10.0 }, Unknown,
         "Modulus of subgrade reaction", "From a plate test or the soil report. The formulas reach 0.003 to 0.3 N/mm3.", "", [];
     BEARING_RATIO "bearing_ratio_percent" Number { kind: Kind::Number, min: 0.1, max: 200.0 }, Unknown,

@@ -267,7 +267,7 @@ pub static PARTS: &[Part] = &[
         title: "Site",
         noun: "site",
         help: "How hard the ground and the building shake it, by the rule of the country. Without it nothing is pushed, and only masses are told.",
-        fresh: r#"{"rule": "direct"}"#,
+        fresh: r#"{}"#,
     },
     Part {
         id: "motion",
@@ -303,7 +303,7 @@ pub static PARTS: &[Part] = &[
         title: "Anchorage",
         noun: "anchorage",
         help: "Which bolts hold it, and by which rule their strength is found. Holds for all anchors that have nothing of their own. Without it the anchors are not checked.",
-        fresh: r#"{"rule": "aci-318-19-si"}"#,
+        fresh: r#"{}"#,
     },
     Part {
         id: "drilling",

@@ -8,7 +8,7 @@ use steadfoot::rules::anchor::{ANCHOR_RULE_TEXTS, ANCHOR_RULES};
 use steadfoot::rules::demand::{DEMAND_RULE_TEXTS, DEMAND_RULES};
 use steadfoot::rules::place::{PlaceTable, PlaceValue, places_of};
 
-use super::rows::trust;
+use super::{folds, rows::trust};
 
 /// What each problem says, by the word that stands in a fault.
 pub fn problems() -> Value {
@@ -64,7 +64,7 @@ pub fn rules() -> (Value, Vec<Value>) {
     let anchor = ANCHOR_RULES.iter().zip(ANCHOR_RULE_TEXTS).map(|(rule, text)| {
         json!({
             "id": rule.id, "title": text.title, "document": text.document.title, "stops": text.stops,
-            "fields": placed(fields(rule.fields, text.fields)), "anchor_fields": rule.anchor_fields,
+            "fields": placed(fields(rule.fields, text.fields)), "anchor_fields": rule.anchor_fields, "folds": folds::of(rule.id, rule.fields),
         })
     });
     let anchor = anchor.collect::<Vec<_>>();

@@ -1,5 +1,6 @@
 //! The static texts of the engine, baked once for the page: labels, help, clauses, formula texts, example projects.
 
+mod folds;
 mod form;
 pub mod landing;
 mod rows;
