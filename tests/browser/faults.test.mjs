@@ -31,13 +31,14 @@ for (const browser of ['chromium', 'firefox']) {
     }, files.map((file) => file.text));
     for (const [place, { name, expected }] of files.entries()) {
       assert.ok(told[place], `${name} has no fault`);
-      // A form shows the loads of floors in another unit than the file: what is allowed there is told in that unit, and the
-      // sentence, which is of the file, in the file's.
-      const ofForm = (fault) => ({ ...fault, allowed: /load_mpa$/.test(fault.path) ? '' : fault.allowed });
+      // A form shows forces and the loads of floors in another unit than the file: what is allowed there is told in that
+      // unit, and the sentence, which is of the file, in the file's.
+      const ofForm = (fault) => ({ ...fault, allowed: /(load_mpa|_n)$/.test(fault.path) ? '' : fault.allowed });
       assert.deepEqual(told[place].map(({ sentence, ...fault }) => ofForm(fault)), expected.map(ofForm), name);
       for (const [at, { sentence, path, allowed }] of told[place].entries()) {
         assert.ok(sentence.length > 10 && sentence.endsWith(expected[at].allowed), `${name}: ${sentence}`);
         if (/load_mpa$/.test(path)) assert.match(allowed, /^[\d.]+ to [\d.]+\u00a0kPa$/, name);
+        if (/\u00a0N$/.test(expected[at].allowed)) assert.match(allowed, /^[\d.]+ to [\d. \u202f\u00a0]+\u00a0kN$/, name);
       }
     }
   }));
