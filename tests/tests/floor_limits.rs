@@ -224,3 +224,40 @@ fn how_near_an_edge_a_leg_counts_as_standing_at_it_is_told() {
     assert!(steps.iter().any(|step| *step == ("e", 570.0)), "{steps:?}");
     assert_eq!(of("e_n"), Some(of("l").expect("a radius") + of("a").expect("a contact")));
 }
+
+#[test]
+fn bolts_of_a_cabinet_on_stems_may_bend_until_somebody_says_how_they_reach_the_concrete() {
+    let bolted = |change: &dyn Fn(&mut Value)| {
+        let mut value = cabinet(plain(), &FOUR);
+        value["cabinet"]["anchors"] = FOUR.map(|[x, y, ..]| json!({ "at_mm": [1.2 * x, 1.2 * y] })).into();
+        value["anchorage"] = json!({ "rule": "aci-318-19-si", "bolt": "M20", "steel": "f1554-36", "embedment_mm": 140 });
+        value["site"]["horizontal_coefficient"] = json!(0.6);
+        change(&mut value);
+        let report = report(&value);
+        [CheckId::AnchorTensionSteel, CheckId::AnchorShearSteel, CheckId::AnchorTensionBreakout].map(|check| {
+            report.checks.iter().find(|told| told.id == check.id()).map(|told| told.status).expect("the check is told")
+        })
+    };
+    let (open, holds) = (Status::NotCovered, Status::Holds);
+    assert_eq!(bolted(&|_| ()), [open, open, holds]);
+    assert_eq!(bolted(&|value| value["anchorage"]["seat"] = json!("concrete")), [holds; 3]);
+    assert_eq!(bolted(&|value| value["anchorage"]["seat"] = json!("stand-off")), [open, open, holds]);
+    // Brackets stand on the concrete; one without them leaves the question open.
+    let brackets = |value: &mut Value, from: usize| {
+        for anchor in &mut value["cabinet"]["anchors"].as_array_mut().expect("anchors")[from..] {
+            (anchor["bracket_toe_mm"], anchor["bracket_lever_mm"]) = (json!(80), json!(40));
+        }
+    };
+    assert_eq!(bolted(&|value| brackets(value, 0)), [holds; 3]);
+    assert_eq!(bolted(&|value| brackets(value, 1)), [open, open, holds]);
+    // Without stems the base stands on the concrete.
+    let flat = |value: &mut Value| {
+        for foot in value["cabinet"]["feet"].as_array_mut().expect("feet") {
+            foot.as_object_mut().expect("a foot").retain(|key, _| !key.starts_with("stem"));
+        }
+    };
+    assert_eq!(bolted(&flat), [holds; 3]);
+    // What fails without bending fails.
+    let harder = |value: &mut Value| value["site"]["horizontal_coefficient"] = json!(6.0);
+    assert_eq!(bolted(&harder)[0], Status::Fails);
+}
