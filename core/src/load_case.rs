@@ -1,6 +1,6 @@
 //! Load cases: types only. A demand rule lists its cases; nobody else multiplies heavy and light with up and down.
 
-use crate::calc::StepId;
+use crate::calc::{StepId, number};
 
 /// One combination of gravity and earthquake that a rule asks for.
 ///
@@ -42,6 +42,24 @@ pub enum Directions {
     Any,
     /// 100 % along one axis with 30 % along the other: eight directions, a vector 1.044 long.
     HundredThirty,
+}
+
+impl Directions {
+    /// How many times the push of a load case the whole of it is, both axes together.
+    pub fn longer(self) -> f64 {
+        if self == Directions::HundredThirty { HUNDRED_THIRTY } else { 1.0 }
+    }
+
+    /// The directions that a rule names, in radians from +x towards +y, ascending; none where it means every one.
+    pub fn named_rad(self) -> Option<[f64; 8]> {
+        let small = number::atan2(0.3, 1.0);
+        let right = core::f64::consts::FRAC_PI_2;
+        let named = |place: usize| {
+            let quarter = (place / 2) as f64;
+            if place % 2 == 0 { quarter * right + small } else { (quarter + 1.0) * right - small }
+        };
+        (self == Directions::HundredThirty).then(|| core::array::from_fn(named))
+    }
 }
 
 /// The format in which a rule's numbers are made. Demand and capacity of different formats are never compared.

@@ -91,6 +91,73 @@ fn the_thresholds_of_every_side_are_those_of_the_checks() {
     assert!(of("push with a fifth of the weight up to 2 m")[0] > 0.0);
 }
 
+/// Three feet have sides that look in no quarter, and of the part-filled states the worst is among those that are told.
+#[test]
+fn the_side_over_which_it_tips_first_is_among_those_told() {
+    let mut file = file();
+    let feet = file["cabinet"]["feet"].as_array_mut().unwrap();
+    feet.truncate(3);
+    feet[2]["at_mm"] = json!([0, 550]);
+    let light = json!({ "name": "high", "mass_kg": 300, "bottom_mm": 2000, "size_mm": [500, 1000, 200] });
+    let heavy = json!({ "name": "low", "mass_kg": 900, "bottom_mm": 100, "size_mm": [500, 1000, 200] });
+    file["contents"] = json!([heavy, light]);
+    for is_part_filled in [false, true] {
+        file["part_filled"] = json!(is_part_filled);
+        let report = project::assess(&read(&file));
+        let tipping = report.checks.iter().find(|check| check.id == "free.tipping").unwrap();
+        let found = shown("standing-free", &file, "").unwrap();
+        let tips: Vec<f64> = column(&found.tables[0], "tips at").iter().map(|text| text.parse().unwrap()).collect();
+        let least = tips.iter().copied().fold(f64::INFINITY, f64::min);
+        assert!((least - tipping.limit.unwrap()).abs() < 1e-12, "{least} {tipping:?}");
+        let marked = found.tables[0].rows.iter().position(|line| line.is_marked).unwrap();
+        assert_eq!(tips[marked], least);
+        assert_eq!(column(&found.tables[0], "state").contains(&"highest 1".into()), is_part_filled);
+    }
+    file["cabinet"]["feet"] = self::file()["cabinet"]["feet"].clone();
+    let rocking = shown("rocking", &file, "").unwrap();
+    assert!(column(&rocking.tables[0], "state").contains(&"highest 1".into()));
+}
+
+/// The full force of 100 % with 30 % is 1.044 long, also for what stands free.
+#[test]
+fn both_axes_together_push_what_stands_free() {
+    let check = |file: &Value, id: &str| {
+        let report = project::assess(&read(file));
+        report.checks.into_iter().find(|check| check.id == id).unwrap()
+    };
+    let mut named = file();
+    named["site"]["directions"] = json!("100-30");
+    let length = f64::sqrt(1.09);
+    let (any, both) = (check(&file(), "free.sliding"), check(&named, "free.sliding"));
+    assert!((both.utilisation.unwrap() / any.utilisation.unwrap() - length).abs() < 1e-12);
+    // Across a side along an axis the two together turn it as the first alone.
+    let (any, both) = (check(&file(), "free.tipping"), check(&named, "free.tipping"));
+    assert!((both.utilisation.unwrap() / any.utilisation.unwrap() - 1.0).abs() < 1e-12);
+    // Across the slanting side of three feet more counts than the first axis alone gives.
+    for file in [&mut named, &mut file()] {
+        file["cabinet"]["feet"].as_array_mut().unwrap().truncate(3);
+        file["cabinet"]["frame"]["centre_mm"] = json!([100, -100, 1200]);
+        file["contents"] = json!([]);
+        let told = check(file, "free.tipping");
+        // The corner of the first foot to that of the third: a side from (-300, -600) by way of (-300, -500) to (200, 600).
+        let normal = (-1100.0 / f64::hypot(500.0, 1100.0), 500.0 / f64::hypot(500.0, 1100.0));
+        let away = -((100.0 + 300.0) * normal.0 + (-100.0 + 500.0) * normal.1);
+        let share = if file["site"]["directions"] == json!("100-30") {
+            let across =
+                [(1.0, 0.3), (0.3, 1.0)].map(|(x, y): (f64, f64)| x * f64::abs(normal.0) + y * f64::abs(normal.1));
+            across.into_iter().fold(0.0, f64::max)
+        } else {
+            1.0
+        };
+        let slanting = 0.3 * share * 1200.0 / away.abs();
+        let nearest = 0.3 * 1200.0 / 200.0;
+        assert!(
+            (told.utilisation.unwrap() - f64::max(slanting, nearest)).abs() < 1e-9,
+            "{told:?} {slanting} {nearest}"
+        );
+    }
+}
+
 #[test]
 fn without_feet_there_is_nothing_to_stand_on() {
     let mut none = file();

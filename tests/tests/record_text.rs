@@ -44,8 +44,6 @@ fn a_third_column_is_the_vertical_motion() {
     assert_eq!(read.vertical, Some(Record { step_s: 0.02, accelerations: vec![-0.1, -0.2, -0.3] }));
     let text = "0 0.1 -0.1\n0.02 0.2 -0.2\n0.04 0.3 -0.3\n";
     assert_eq!(read_records(text, &form(Some(0.02))).unwrap().vertical.unwrap().accelerations.len(), 3);
-    assert_eq!(read_records(text, &form(Some(0.01))).unwrap().vertical, None);
-    assert_eq!(read_records(text, &form(Some(0.01))).unwrap().horizontal.accelerations.len(), 9);
     let rows = "NPTS= 6, DT= .01 SEC\n0 0.1 -0.1\n0.02 0.2 -0.2\n";
     assert_eq!(read_records(rows, &form(None)).unwrap().horizontal.accelerations.len(), 6);
     assert_eq!(read_records("0 0\n0.02 0.1\n0.04 0\n", &form(None)).unwrap().vertical, None);
@@ -80,7 +78,65 @@ fn odd_records_are_faults_with_their_lines() {
         assert_eq!(g(text).unwrap_err(), expected, "{text:?}");
     }
     assert!(g("0 0\n0.02 4.99\n0.04 0\n").is_ok() && g("0 0\n0.02 5.01\n0.04 0\n").is_err());
-    assert!(g("0 0\n1 0.1\n2 0\n").is_ok() && g("0 0\n1.01 0.1\n2.02 0\n").is_err());
+    assert!(g("0 0\n0.2 0.1\n0.4 0\n").is_ok() && g("0 0\n0.201 0.1\n0.402 0\n").is_err());
+}
+
+/// Times that contradict the step said beside them, run backwards or stand in too many columns are never taken for
+/// accelerations, however small the unit makes them.
+#[test]
+fn times_are_never_read_as_accelerations() {
+    use Problem::*;
+    let times = |step: f64, columns: usize| -> String {
+        let row = |place: usize| {
+            let more = [",0.5", ",0.5,-0.25", ",0.5,-0.25,0.125"][columns - 2];
+            format!("{:.3}{more}\n", 1.0 + step * place as f64)
+        };
+        (0..20).map(row).collect()
+    };
+    let read = |text: &str, unit, step_s| {
+        let read = read_records(text, &RecordForm { unit, step_s });
+        read.map(|read| read.horizontal.accelerations.len()).map_err(|faults| (faults[0].line, faults[0].problem))
+    };
+    for unit in RecordUnit::ALL {
+        for columns in [2, 3] {
+            assert_eq!(read(&times(0.02, columns), unit, None), Ok(20));
+            assert_eq!(read(&times(0.02, columns), unit, Some(0.02)), Ok(20));
+            assert_eq!(read(&times(0.02, columns), unit, Some(0.01)), Err((1, UnevenSteps)));
+            assert_eq!(read(&times(-0.02, columns), unit, Some(0.02)), Err((1, UnevenSteps)));
+            assert_eq!(read(&times(-0.02, columns), unit, None), Err((1, UnevenSteps)));
+            // Milliseconds.
+            assert_eq!(read(&times(1.0, columns), unit, None), Err((1, UnevenSteps)));
+            let counted = format!("NPTS= 21, DT= .02\n{}", times(0.02, columns));
+            assert_eq!(read(&counted, unit, None), Err((21, WrongCount)));
+            let coarse = times(0.02, columns).replace("1.060", "1.040");
+            assert_eq!(read(&coarse, unit, Some(0.02)).unwrap_err().1, UnevenSteps);
+        }
+        assert_eq!(read(&times(0.02, 4), unit, Some(0.02)), Err((1, WrongCount)));
+        // Four values a row behind a header are one motion.
+        let values = "DT= .02\n0.1 0.2 0.3 0.4\n-.1 0.2 0.3 0.4\n.2 0.2 0.3 0.4\n.1 0.2 0.3 0.4\n";
+        assert_eq!(read(values, unit, None), Ok(16));
+    }
+}
+
+#[test]
+fn commas_for_points_and_odd_headers_are_told() {
+    use Problem::*;
+    let read = |text: &str| {
+        let read = read_records(text, &RecordForm { unit: RecordUnit::Gal, step_s: None });
+        read.map(|read| read.horizontal).map_err(|faults| (faults[0].line, faults[0].problem))
+    };
+    assert_eq!(read("DT= .02\n0,12\n-0,35\n1,07\n-2,5\n"), Err((2, NotANumber)));
+    assert_eq!(read("DT= .02\n0,12,0,31\n-0,35,0,2\n1,07,1,3\n"), Err((2, NotANumber)));
+    // Two values a row with a sign, a point or a blank are two values.
+    assert_eq!(read("DT= .02\n0, 12\n-0, 35\n1, 07\n").unwrap().accelerations.len(), 6);
+    assert_eq!(read("DT= .02\n0,12\n-0,-35\n1,07\n").unwrap().accelerations.len(), 6);
+    assert_eq!(read("1 2\r-1 2\r3 4\n"), Err((1, Missing)));
+    assert_eq!(read("DT= .02\n1 2\r-1 2\r3 4\n"), Err((1, WrongCount)));
+    // Other numbers in a line of the header are not the step.
+    assert_eq!(read("Station 0.05 km, DT= .02 s\n1\n-1\n3\n").unwrap().step_s, 0.02);
+    assert_eq!(read("Event 4, NPTS= 3, DT= .02 s\n1\n-1\n3\n").unwrap().step_s, 0.02);
+    assert_eq!(read("3 0.02 NPTS, DT\n1\n-1\n3\n").unwrap().step_s, 0.02);
+    assert_eq!(read("180 3 0.02 NPTS, DT\n1\n-1\n3\n"), Err((2, Missing)));
 }
 
 #[test]

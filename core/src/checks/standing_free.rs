@@ -9,13 +9,14 @@ use alloc::vec::Vec;
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Detail, Outcome, Part, Sheet, Subject, System, steps};
 use crate::geometry::{Hull, Point};
+use crate::load_case::Directions;
 
 steps! { 13 "standing free";
     H "h" Length (STATICS "" Derived) "Height of the centre of gravity above the floor": Given;
     T "t" Length (STATICS "" Derived) "Distance from the centre of gravity to the edge of the feet's hull, along the push": Geometry;
     MU "mu" Number (INPUT "" Derived) "Friction between feet and floor": Given;
     A_V "a_v" Acceleration (STATICS "" Derived) "Vertical acceleration that unloads the feet, of the demand rule": Given;
-    A_P "a_p" Acceleration (STATICS "" Derived) "Push of the demand rule over the weight": Given;
+    A_P "a_p" Acceleration (STATICS "" Derived) "Push of the demand rule over the weight; where the rule takes 100 % along one axis with 30 % along the other, both together": Given;
     A_TIP "a_tip" Acceleration (STATICS "moments about the edge" Derived) "Push at which it tips" = "(1 - a_v) * t / h";
     A_SLIDE "a_slide" Acceleration (STATICS "forces along the floor" Derived) "Push at which it slides" = "mu * (1 - a_v)";
     U_TIP "u" Utilisation (STATICS "" Derived) "Push over the push at which it tips" = "a_p / a_tip";
@@ -32,8 +33,10 @@ pub struct Standing<'a> {
     pub centre_mm: [f64; 3],
     /// Friction between feet and floor.
     pub friction: f64,
-    /// Push of the demand rule over the weight.
+    /// Push of the demand rule over the weight, both axes together.
     pub push: f64,
+    /// Which way it may act.
+    pub directions: Directions,
     /// Vertical acceleration of the demand rule, as a share of the weight.
     pub vertical: f64,
 }
@@ -52,8 +55,13 @@ impl Standing<'_> {
         self.friction * (1.0 - self.vertical)
     }
 
-    /// The direction in which the least push tips it: at right angles to the nearest side of the feet's hull.
+    /// The direction in which the least push tips it: at right angles to the nearest side of the feet's hull, or of those
+    /// that the rule names the one with the least way to the hull.
     pub fn weakest_direction_rad(&self) -> f64 {
+        if let Some(named) = self.directions.named_rad() {
+            let farther = |a: f64, b: f64| if self.distance_mm(b) < self.distance_mm(a) { b } else { a };
+            return named.into_iter().reduce(farther).unwrap_or(0.0);
+        }
         let centre = Point::new(self.centre_mm[0], self.centre_mm[1]);
         match self.hull.nearest_edge(centre) {
             Some(side) => {

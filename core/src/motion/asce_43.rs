@@ -29,7 +29,7 @@ steps! { 174 "approximate rocking and sliding";
     THETA_SEEN "theta_0" Angle (ASCE_43 "A.2" Memory) "Least angle at which the capacity reaches the demand": Searched;
     B "B" Number (ASCE_43 "(A-5)" Secondary) "How the resistance runs with the angle" = "cos(theta_0) + a * sin(theta_0) - 1";
     F_E "f_e" Frequency (ASCE_43 "A.2" Memory) "Effective frequency at this angle" = "sqrt(2 * g * B / (C_I * theta_0^2 * h)) / (2 * pi)";
-    F_V "F_V" Number (ASCE_43 "A.2" Memory) "Factor for the vertical motion": Given;
+    F_V "F_V" Number (ASCE_43 "A.2" Memory) "Factor for the vertical motion, sqrt(1 + (a S_V / S_H)^2) by the spectra at this frequency": Given;
     S_CAP "S_cap" Acceleration (ASCE_43 "(A-5)" Derived) "Spectral acceleration that it bears at this angle" = "2 * B / (F_V * theta_0)";
     MU "mu" Number (INPUT "" Derived) "Friction between feet and floor": Given;
     A_V "A_v" Acceleration (INPUT "" Derived) "Peak vertical acceleration": Given;

@@ -10,8 +10,8 @@ use crate::input::number::number;
 pub(super) enum Row<'t> {
     /// Nothing, or a remark.
     Empty,
-    /// Numbers, which were pushed.
-    Numbers,
+    /// Numbers, which were pushed, and whether they may be fewer: `0,12` may be one with a comma for its point.
+    Numbers { has_decimal_commas: bool },
     /// Something that is no number.
     Words(Wrong<'t>),
 }
@@ -38,6 +38,7 @@ pub(super) fn row<'t>(line: &'t str, values: &mut Vec<f64>) -> Row<'t> {
     let begin = line.len() - line.trim_start_matches(is_blank).len();
     let separator = [';', ','].into_iter().find(|&sign| trimmed.chars().any(|letter| letter == sign));
     let mut at = begin;
+    let mut has_decimal_commas = false;
     let mut piece = |token: &'t str, at: usize| -> Option<Wrong<'t>> {
         match value(token) {
             Ok(number) => {
@@ -49,6 +50,7 @@ pub(super) fn row<'t>(line: &'t str, values: &mut Vec<f64>) -> Row<'t> {
     };
     match separator {
         Some(sign) => {
+            has_decimal_commas = sign == ',' && looks_like_decimals(trimmed);
             // One separator at the end of a line is a habit of some programs.
             let body = trimmed.strip_suffix(sign).unwrap_or(trimmed);
             for token in body.split(sign) {
@@ -61,7 +63,9 @@ pub(super) fn row<'t>(line: &'t str, values: &mut Vec<f64>) -> Row<'t> {
             }
         }
         None => {
-            for token in trimmed.split_whitespace() {
+            // A lone carriage return is no blank: lines that end with it would become one row.
+            let is_gap = |letter: char| letter.is_whitespace() && letter != '\r';
+            for token in trimmed.split(is_gap).filter(|token| !token.is_empty()) {
                 at = begin + (token.as_ptr() as usize - trimmed.as_ptr() as usize);
                 if let Some(wrong) = piece(token, at) {
                     return Row::Words(wrong);
@@ -69,7 +73,17 @@ pub(super) fn row<'t>(line: &'t str, values: &mut Vec<f64>) -> Row<'t> {
             }
         }
     }
-    Row::Numbers
+    Row::Numbers { has_decimal_commas }
+}
+
+/// Whether every second comma of a row stands between digits as a point would: the digits behind it bare, no blank about.
+fn looks_like_decimals(row: &str) -> bool {
+    let tokens = row.split(',');
+    let is_bare = |token: &str| !token.is_empty() && token.bytes().all(|byte| byte.is_ascii_digit());
+    let is_whole = |token: &str| is_bare(token.trim_start().trim_start_matches(['-', '+']));
+    let count = tokens.clone().count();
+    count % 2 == 0
+        && tokens.enumerate().all(|(place, token)| if place % 2 == 0 { is_whole(token) } else { is_bare(token) })
 }
 
 /// The number of a token in the ways in which programs write numbers: `.5`, `+1.`, `-3.2D-02`.
@@ -126,19 +140,26 @@ impl Header {
     pub(super) fn take(&mut self, line: &str) {
         let is_part = |letter: char| letter.is_ascii_alphanumeric() || matches!(letter, '.' | '+' | '-');
         let words: Vec<&str> = line.split(|letter: char| !is_part(letter)).filter(|word| !word.is_empty()).collect();
-        let mut asked: Vec<bool> = Vec::new();
-        for word in &words {
+        // `DT= .01` says it itself, whatever else stands in the line.
+        let behind = |place: usize| words.get(place + 1).and_then(|word| value(word).ok());
+        let mut asked: Vec<(bool, Option<f64>)> = Vec::new();
+        for (place, word) in words.iter().enumerate() {
             if word.eq_ignore_ascii_case("dt") {
-                asked.push(true);
+                asked.push((true, behind(place)));
             } else if word.eq_ignore_ascii_case("npts") {
-                asked.push(false);
+                asked.push((false, behind(place)));
             }
         }
-        let numbers: Vec<f64> = words.iter().filter_map(|word| value(word).ok()).collect();
-        if asked.is_empty() || numbers.len() < asked.len() {
-            return;
+        if asked.iter().any(|(_, found)| found.is_none()) {
+            // Numbers in front of the words are theirs only where they are as many.
+            let numbers: Vec<f64> = words.iter().filter_map(|word| value(word).ok()).collect();
+            if numbers.len() != asked.len() {
+                return;
+            }
+            asked.iter_mut().zip(numbers).for_each(|((_, found), number)| *found = Some(number));
         }
-        for (is_step, found) in asked.into_iter().zip(numbers) {
+        for (is_step, found) in asked {
+            let Some(found) = found else { continue };
             if is_step {
                 self.step_s = Some(found);
             } else if (1.0..1e9).contains(&found) {

@@ -69,7 +69,11 @@ pub const RECORD_BYTES_MAX: usize = 8_000_000;
 /// A higher peak than this was hardly ever recorded; another unit is likelier.
 pub const PEAK_MAX: f64 = 5.0;
 /// Shortest and longest step of time.
-const STEPS_S: [f64; 2] = [1e-5, 1.0];
+///
+/// A longer one shows nothing of an earthquake: such times are milliseconds, or rows that are counted.
+const STEPS_S: [f64; 2] = [1e-5, RECORD_STEP_MAX_S];
+/// The longest step of time.
+pub const RECORD_STEP_MAX_S: f64 = 0.2;
 /// Steps may differ by this part, for times are printed with few digits.
 const UNEVEN: f64 = 0.1;
 /// Most lines in front of the first number.
@@ -129,6 +133,8 @@ struct Table {
     values: Vec<f64>,
     /// Where in the values each row begins, and its line in the text.
     rows: Vec<(usize, u32)>,
+    /// How many of them may be written with commas for points.
+    with_decimal_commas: usize,
 }
 
 impl Table {
@@ -140,7 +146,10 @@ impl Table {
             let begin = table.values.len();
             match row(line, &mut table.values) {
                 Row::Empty => {}
-                Row::Numbers => table.rows.push((begin, number)),
+                Row::Numbers { has_decimal_commas } => {
+                    table.with_decimal_commas += usize::from(has_decimal_commas);
+                    table.rows.push((begin, number));
+                }
                 Row::Words(_) if table.rows.is_empty() && number <= HEADER_LINES_MAX => {
                     table.values.truncate(begin);
                     table.header.take(line);
@@ -161,17 +170,21 @@ impl Table {
     fn record(&self, form: &RecordForm, faults: &mut Faults) -> Option<Recorded> {
         let width = self.width(0);
         let step_s = self.header.step_s.or(form.step_s);
-        // Three values a row are columns only where the first is time by the step, if one is said.
-        let is_timed = match width {
-            2 => self.looks_timed(self.header.step_s),
-            3 => self.looks_timed(step_s),
-            _ => false,
-        };
+        let is_timed = self.is_timed(width, step_s);
+        let first_line = self.rows.first().map_or(1, |row| row.1);
+        if !is_timed && step_s.is_some() && self.rows.len() > 2 && self.with_decimal_commas == self.rows.len() {
+            faults.say(fault(first_line, 1, Problem::NotANumber, "", "a point before the decimals, not a comma"));
+            return None;
+        }
+        let said_s = step_s;
         let (step_s, mut accelerations) = match step_s {
+            _ if is_timed && width > 3 => {
+                faults.say(fault(first_line, 1, Problem::WrongCount, "", "time and one or two accelerations"));
+                return None;
+            }
             _ if is_timed => self.columns(width, faults)?,
             Some(step_s) => (step_s, self.values.clone()),
             None => {
-                let line = self.rows.first().map_or(1, |row| row.1);
                 let (problem, allowed) = match width {
                     0 => (Problem::Missing, "rows of time and acceleration"),
                     1 => (
@@ -181,7 +194,7 @@ impl Table {
                     2 | 3 => return self.columns(width, faults).map(|_| None)?,
                     _ => (Problem::WrongCount, "two or three columns, or a header with DT="),
                 };
-                faults.say(fault(line, 1, problem, "", allowed));
+                faults.say(fault(first_line, 1, problem, "", allowed));
                 return None;
             }
         };
@@ -190,9 +203,13 @@ impl Table {
             faults.list = alloc::vec![too_many(self.rows.last().map_or(1, |row| row.1))];
             return None;
         }
-        if let Some(count) = self.header.count.filter(|&count| count != accelerations.len() && !is_timed) {
+        if said_s.is_some_and(|said_s| !((said_s - step_s).abs() <= UNEVEN * step_s)) {
+            faults.say(fault(first_line, 1, Problem::UnevenSteps, "", "the time step that is said beside the times"));
+        }
+        let counted = accelerations.len() / wide;
+        if let Some(count) = self.header.count.filter(|&count| count != counted) {
             let (mut given, mut allowed) = (String::new(), String::new());
-            push_whole(&mut given, accelerations.len());
+            push_whole(&mut given, counted);
             push_whole(&mut allowed, count);
             allowed.push_str(" values, as NPTS says");
             faults.say(fault(self.rows.last().map_or(1, |row| row.1), 1, Problem::WrongCount, &given, &allowed));
@@ -201,7 +218,7 @@ impl Table {
             faults.say(fault(1, 1, Problem::WrongCount, "", "at least 3 values"));
         }
         if !(STEPS_S[0]..=STEPS_S[1]).contains(&step_s) {
-            faults.say(fault(1, 1, Problem::UnevenSteps, "", "a time step of 0.00001 to 1 s"));
+            faults.say(fault(1, 1, Problem::UnevenSteps, "", "a time step of 0.00001 to 0.2 s"));
         }
         let unit = form.unit.in_g();
         accelerations.iter_mut().for_each(|value| *value *= unit);
@@ -223,14 +240,34 @@ impl Table {
         self.rows.get(row + 1).map_or(self.values.len(), |next| next.0) - begin
     }
 
-    /// Whether the first column rises as time does, by the step where one is said.
-    fn looks_timed(&self, step_s: Option<f64>) -> bool {
-        let firsts: Vec<f64> = self.rows.iter().take(4).map(|row| self.values[row.0]).collect();
-        let rises = firsts.windows(2).all(|pair| pair[1] > pair[0]);
-        match step_s {
-            Some(step_s) => rises && firsts.windows(2).all(|pair| (pair[1] - pair[0] - step_s).abs() < UNEVEN * step_s),
-            None => rises && firsts.len() > 1,
+    /// Whether the first column is time: it only rises, or only falls, which is a fault of its own.
+    ///
+    /// Rows that a header counts, all of their values together, are one motion. Few rows rise by chance: where a step is
+    /// said they must be even or many.
+    fn is_timed(&self, width: usize, said_s: Option<f64>) -> bool {
+        if self.rows.len() < 2 || width < 2 || self.header.count == Some(self.values.len()) {
+            return false;
         }
+        let Some(said_s) = said_s else { return width < 4 && self.rises_at_first() };
+        let time = |place: usize| self.values[self.rows[place].0];
+        let (first, whole) = (time(1) - time(0), time(self.rows.len() - 1) - time(0));
+        let mut is_even = true;
+        for place in 1..self.rows.len() {
+            let step = time(place) - time(place - 1);
+            // Times printed with too few digits stand still now and then.
+            if step * whole < 0.0 || whole == 0.0 {
+                return false;
+            }
+            is_even &= (step - first).abs() <= UNEVEN * first.abs();
+        }
+        let is_as_said = (first - said_s).abs() < UNEVEN * said_s;
+        width < 4 && (is_as_said || is_even && self.rows.len() > 2) || self.rows.len() > 7
+    }
+
+    /// Whether the first column rises from its first rows on.
+    fn rises_at_first(&self) -> bool {
+        let firsts: Vec<f64> = self.rows.iter().take(4).map(|row| self.values[row.0]).collect();
+        firsts.windows(2).all(|pair| pair[1] > pair[0])
     }
 
     /// The step, and the accelerations of a row one after the other.

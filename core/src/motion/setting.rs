@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::pulse::PulseForm;
-use super::record_text::{RecordForm, RecordUnit};
+use super::record_text::{RECORD_STEP_MAX_S, RecordForm, RecordUnit};
 use crate::calc::Kind;
 use crate::fields;
 use crate::input::field::{Absent::*, FieldShape::*, Value, Values};
@@ -25,7 +25,7 @@ fields! {
         "Place of the impulse", "Where an impact acts, as a share of the way from the centre of gravity to the edge that it comes down on. 1, 0.85 and 0.7 are always tried; a test may give another.", "Kalliontzis et al. 2016", [];
     RECORD_UNIT "record_unit" Choice(RecordUnit::WORDS), Unknown,
         "Unit of the record", "The unit of the accelerations in the file that you open. It is never guessed.", "", ["g", "m/s²", "cm/s² (gal)", "mm/s²", "in/s²"];
-    RECORD_STEP "record_step_s" Number { kind: Kind::Time, min: 0.000_1, max: 1.0 }, Unknown,
+    RECORD_STEP "record_step_s" Number { kind: Kind::Time, min: 0.000_1, max: RECORD_STEP_MAX_S }, Unknown,
         "Time step of the record", "Only for a file of values alone, which does not say it.", "", [];
     RECORD_FACTOR "record_factor" Number { kind: Kind::Number, min: -100.0, max: 100.0 }, Is(1.0),
         "Factor on the record", "Makes the record stronger or weaker. Both signs are tried anyhow.", "", [];

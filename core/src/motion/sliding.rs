@@ -46,10 +46,9 @@ pub struct Slid {
     pub rests_s: f64,
     /// Whether the vertical motion took all of its weight somewhere.
     pub is_weightless: bool,
+    /// Whether it still slides when the motion is over and nothing stops it.
+    pub never_rests: bool,
 }
-
-/// After the motion it slides on for so long at most; friction stops it long before, unless there is none.
-const TAIL_S: f64 = 60.0;
 
 /// Follows a body that slides through a motion.
 ///
@@ -69,13 +68,15 @@ pub fn slide(grip: &Grip, motion: &dyn GroundMotion) -> Slid {
     // Against friction alone it stops after v / (mu g).
     let stopping = grip.sliding * grip.free_fall_mm_per_s2;
     if state.speed != 0.0 && stopping > 0.0 {
-        let after_s = (state.speed.abs() / stopping).min(TAIL_S);
+        let after_s = state.speed.abs() / stopping;
         state.way_mm += state.speed * after_s - state.speed.signum() * stopping * after_s * after_s / 2.0;
         state.time_s += after_s;
         state.speed = 0.0;
         state.keep();
         state.slid.rests_s = state.time_s;
     }
+    // Without friction it slides on for ever.
+    state.slid.never_rests = state.speed != 0.0;
     state.slid.residual_mm = state.way_mm;
     state.slid
 }

@@ -7,9 +7,8 @@ use super::bench::{Bench, Place, Purpose, Run};
 use super::mirror::SAME_RAD;
 use crate::base_reactions::told::CaseLoad;
 use crate::base_reactions::{self, Plane};
-use crate::calc::number;
 use crate::calc::order::put_in_order;
-use crate::load_case::{Directions, HUNDRED_THIRTY, Level, LoadCase};
+use crate::load_case::{Directions, Level, LoadCase};
 use crate::rules::anchor::Amplification;
 
 /// Which directions a run tries.
@@ -46,18 +45,9 @@ impl Bench<'_> {
 
     /// The directions of the plan that a run tries, ascending.
     pub fn plan_directions(&self, run: Run) -> Tried {
-        match self.cases()[run.case].directions {
-            Directions::Any => Tried::Sweep(self.plan.clone()),
-            Directions::HundredThirty => {
-                let small = number::atan2(0.3, 1.0);
-                let right = core::f64::consts::FRAC_PI_2;
-                let mut list = Vec::new();
-                for quarter in 0..4 {
-                    list.push(quarter as f64 * right + small);
-                    list.push((quarter + 1) as f64 * right - small);
-                }
-                Tried::Only(list)
-            }
+        match self.cases()[run.case].directions.named_rad() {
+            None => Tried::Sweep(self.plan.clone()),
+            Some(named) => Tried::Only(named.into()),
         }
     }
 
@@ -98,13 +88,12 @@ impl Bench<'_> {
     pub fn case_load(&self, place: &Place) -> CaseLoad {
         let load = &self.loads[place.state];
         let case = &self.cases()[place.run.case];
-        let longer = if case.directions == Directions::HundredThirty { HUNDRED_THIRTY } else { 1.0 };
         CaseLoad {
             mass_kg: load.mass_kg,
             centre_mm: load.centre_mm,
             gravity: case.gravity,
             vertical: case.vertical,
-            horizontal: case.horizontal * longer,
+            horizontal: case.horizontal * case.directions.longer(),
             overstrength: if place.run.purpose == Purpose::Anchors { self.overstrength } else { 1.0 },
             direction_rad: place.direction_rad,
         }

@@ -7,6 +7,7 @@ use crate::calc::{CheckId, Outcome, Sheet, Subject};
 use crate::checks::stability::Tested;
 use crate::checks::standing_free::Standing;
 use crate::geometry::Point;
+use crate::load_case::Directions;
 use crate::load_out::{Load, LoadState};
 use crate::report::outcome::{At, SubjectTold};
 use crate::rules::anchor::Finding;
@@ -15,11 +16,13 @@ impl Bench<'_> {
     /// A state that stands by its weight alone, where there is a demand.
     pub fn standing(&self, state: usize) -> Option<Standing<'_>> {
         let Some(Ok(demand)) = &self.demand else { return None };
+        let directions = self.cases().first().map_or(Directions::Any, |case| case.directions);
         Some(Standing {
             hull: self.supports[0].feet_hull(),
             centre_mm: self.loads[state].centre_mm,
             friction: self.project.slab.as_ref().map_or(crate::slab::FRICTION_DEFAULT, |slab| slab.friction),
-            push: demand.push,
+            push: demand.push * directions.longer(),
+            directions,
             vertical: demand.vertical,
         })
     }

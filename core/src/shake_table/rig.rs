@@ -162,7 +162,9 @@ pub fn motion(
         None => spectrum.matched_from_hz(lowest_hz, sheet),
     };
     let mut read = |frequency_hz: f64| Ok([frequency_hz, spectrum.at(Axis::Horizontal, frequency_hz, sheet)?]);
-    let answered = read(spectrum.most_from(lowest_hz.unwrap_or(f_low), |_, a| a))?;
+    // Not from where the test is matched: that may be agreed above the frequencies at which the spectrum asks for most.
+    let [first_hz, _] = spectrum.drawn_hz();
+    let answered = read(spectrum.most_from(lowest_hz.unwrap_or(first_hz), |_, a| a))?;
     let velocity_at = read(spectrum.most_from(f_low, |f, a| a / f))?;
     let travel_at = read(spectrum.most_from(f_low, |f, a| a / (f * f)))?;
     let rigid = spectrum.rigid(Axis::Horizontal, sheet)?;

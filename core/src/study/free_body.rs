@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Sheet, StepId, steps};
+use crate::geometry::Point;
 use crate::motion::{FREE_FALL_MM_PER_S2, MassAndReach, RockingBody};
 use crate::project::bench::Bench;
 
@@ -91,10 +92,23 @@ pub fn free_bodies(bench: &Bench) -> Vec<FreeBody> {
     bodies
 }
 
-/// Full, empty where that is another state, and the user's own; states that are part-filled lie between.
+/// Full, empty where that is another state, of the part-filled ones that which tips first, and the user's own.
 pub fn states(bench: &Bench) -> Vec<usize> {
     let project = bench.project;
     let between = bench.loads.len() - 2 - project.states.len();
     let is_twice = project.contents.is_empty();
-    (0..bench.loads.len()).filter(|&state| state == 0 || state == 1 && !is_twice || state >= 2 + between).collect()
+    let slenderness = |state: usize| {
+        let [x_mm, y_mm, height_mm] = bench.loads[state].centre_mm;
+        let side = bench.supports[0].feet_hull().nearest_edge(Point::new(x_mm, y_mm));
+        side.map_or(0.0, |side| side.distance_mm / height_mm)
+    };
+    let mut first: Option<usize> = None;
+    for state in 2..2 + between {
+        if first.is_none_or(|known| slenderness(state) < slenderness(known)) {
+            first = Some(state);
+        }
+    }
+    let is_shown =
+        |&state: &usize| state == 0 || state == 1 && !is_twice || state >= 2 + between || first == Some(state);
+    (0..bench.loads.len()).filter(is_shown).collect()
 }

@@ -4,13 +4,13 @@ use alloc::vec;
 use alloc::vec::Vec;
 
 use super::free_body::FreeBody;
-use super::rocking::number;
+use super::rocking::{self, LEAVES};
 use super::shaking::Shaking;
 use crate::calc::clause::{INPUT, STATICS};
-use crate::calc::{Kind, Part, Sheet, StepId, Subject, System, steps};
+use crate::calc::{Kind, Part, Sheet, StepId, Subject, System, number, steps};
 use crate::motion::{
-    FREE_FALL_MM_PER_S2, Grip, Pulse, PulseForm, Scaled, Side, SlidingEstimate, SpectrumSetting, criteria, response,
-    rocking_angle, rocking_capacity, slide, sliding_distance_mm, spectrum,
+    FREE_FALL_MM_PER_S2, Grip, Pulse, PulseForm, Record, Scaled, Side, SlidingEstimate, SpectrumSetting, criteria,
+    response, rocking_angle, rocking_capacity, slide, sliding_distance_mm, spectrum,
 };
 use crate::report::table::{Cell, Column, Line, Table, columns};
 use core::f64::consts::PI;
@@ -24,6 +24,7 @@ steps! { 182 "beside rocking";
     TURNED "" Number (STATICS "" Derived) "turned round": Name;
     SLIDES "" Number (STATICS "" Derived) "slides at most": Name;
     RESTS "" Number (STATICS "" Derived) "comes to rest at": Name;
+    SLIDES_ON "" Number (STATICS "" Derived) "does not come to rest: nothing holds it": Name;
     BESIDE "" Number (STATICS "" Derived) "quick criteria for the worst, over its nearer edge": Name;
     CRITERION "" Number (STATICS "" Derived) "criterion": Name;
     ACCELERATION "" Number (STATICS "" Derived) "acceleration": Name;
@@ -48,7 +49,13 @@ pub(super) fn sliding_table(motion: &Shaking, frictions: [f64; 2]) -> Table {
         for (sign, row) in [(1.0, AS_IT_IS), (-1.0, TURNED)] {
             let grip = Grip { standing: friction, sliding: friction, free_fall_mm_per_s2: FREE_FALL_MM_PER_S2 };
             let slid = slide(&grip, &Scaled { motion, horizontal: sign, vertical: 1.0 });
-            add(row, Cell::Number(slid.peak_mm), Cell::Number(slid.residual_mm));
+            if slid.is_weightless {
+                add(row, Cell::Name(LEAVES), Cell::Nothing);
+            } else if slid.never_rests {
+                add(row, Cell::Name(SLIDES_ON), Cell::Nothing);
+            } else {
+                add(row, Cell::Number(slid.peak_mm), Cell::Number(slid.residual_mm));
+            }
         }
         if let Some((record, factor)) = motion.record() {
             let estimate = SlidingEstimate {
@@ -61,7 +68,9 @@ pub(super) fn sliding_table(motion: &Shaking, frictions: [f64; 2]) -> Table {
             };
             // The scan is long where the spectrum stays below; a few periods tell that beforehand.
             let most = spectrum(record, [0.02, 20.0], 60, &SpectrumSetting::of(0.1));
-            let reaches = most.iter().any(|one| factor.abs() * one.acceleration >= 2.0 * friction);
+            // The vertical motion takes friction away, so that less is enough.
+            let enough = 2.0 * friction * (1.0 - 0.4 * estimate.vertical);
+            let reaches = most.iter().any(|one| factor.abs() * one.acceleration >= enough);
             let found = reaches.then(|| sliding_distance_mm(&estimate, &demand, &mut Sheet::quiet())).flatten();
             add(BY_ASCE, found.map_or(Cell::Nothing, Cell::Number), Cell::Nothing);
         }
@@ -120,8 +129,8 @@ pub(super) fn beside_table(one: &FreeBody, motion: &Shaking) -> Table {
     ];
     if motion.record().is_some() {
         let alpha_rad = one.body.edge(nearer(one)).alpha_rad;
-        let angle = approximate(one, motion).map_or(Cell::Nothing, |angle| match angle {
-            crate::motion::Rocking::Found { angle_rad, .. } => number(angle_rad / alpha_rad),
+        let angle = approximate(one, motion).map_or(Cell::Nothing, |(angle, _)| match angle {
+            crate::motion::Rocking::Found { angle_rad, .. } => rocking::number(angle_rad / alpha_rad),
             crate::motion::Rocking::At(_) => Cell::Nothing,
         });
         rows.push(line(ASCE, Cell::Nothing, Cell::Nothing, angle));
@@ -135,12 +144,27 @@ pub(super) fn beside_table(one: &FreeBody, motion: &Shaking) -> Table {
     Table { name: BESIDE, columns, rows }
 }
 
-fn approximate(one: &FreeBody, motion: &Shaking) -> Option<crate::motion::Rocking> {
+/// The angle of the approximate method, and its factor for the vertical motion there, sqrt(1 + (a S_V / S_H)^2).
+///
+/// The factor depends on the frequency, so the search compares what bears without it to the demand times it.
+fn approximate(one: &FreeBody, motion: &Shaking) -> Option<(crate::motion::Rocking, f64)> {
     let (record, factor) = motion.record()?;
-    let demand = |frequency_hz: f64, damping: f64| {
+    let spectral = |record: &Record, frequency_hz: f64, damping: f64| {
         factor.abs() * response(record, 1.0 / frequency_hz, &SpectrumSetting::of(damping)).acceleration
     };
-    rocking_angle(&one.body, nearer(one), 1.0, &demand)
+    let side = nearer(one);
+    let upwards = |frequency_hz: f64, damping: f64| {
+        let vertical = motion.vertical().map_or(0.0, |vertical| spectral(vertical, frequency_hz, damping));
+        one.body.edge(side).uplift * vertical
+    };
+    let demand = |frequency_hz: f64, damping: f64| {
+        number::hypot(spectral(record, frequency_hz, damping), upwards(frequency_hz, damping))
+    };
+    let found = rocking_angle(&one.body, side, 1.0, &demand)?;
+    let there = rocking_capacity(&one.body, side, found, 1.0, &mut Sheet::quiet());
+    let (f_e, beta_e) = (there.frequency_hz, there.damping);
+    let alone = spectral(record, f_e, beta_e);
+    Some((found, if alone > 0.0 { demand(f_e, beta_e) / alone } else { 1.0 }))
 }
 
 /// The working of the criteria, and of the approximate method where there is a record.
@@ -149,8 +173,8 @@ pub(super) fn tell_beside(one: &FreeBody, motion: &Shaking, sheet: &mut Sheet) {
     let floor_hz = (velocity > 0.0).then(|| peak * FREE_FALL_MM_PER_S2 / (2.0 * PI * velocity));
     sheet.open(Part::StandingFree, Subject::Whole, None, System::Si);
     criteria(&one.body, nearer(one), floor_hz, sheet);
-    if let Some(angle) = approximate(one, motion) {
+    if let Some((angle, factor)) = approximate(one, motion) {
         sheet.open(Part::StandingFree, Subject::Whole, None, System::Si);
-        rocking_capacity(&one.body, nearer(one), angle, 1.0, sheet);
+        rocking_capacity(&one.body, nearer(one), angle, factor, sheet);
     }
 }

@@ -70,6 +70,14 @@ impl Shaking {
         }
     }
 
+    /// The vertical record, where there is one.
+    pub fn vertical(&self) -> Option<&Record> {
+        match self {
+            Shaking::Record(record, _) => record.vertical.as_ref(),
+            Shaking::Pulse(_) => None,
+        }
+    }
+
     /// The horizontal record and its factor, where it is one.
     pub fn record(&self) -> Option<(&Record, f64)> {
         match self {

@@ -98,12 +98,24 @@ fn stand(bench: &Bench, state: usize, direction_rad: f64) -> Stand {
 
 /// To the right, to the rear, to the left, to the front.
 const QUARTERS: [f64; 4] = [0.0, PI / 2.0, PI, -PI / 2.0];
+/// Directions nearer than this are one.
+const SAME_RAD: f64 = 1e-6;
+
+/// The quarters, and at right angles to the nearest side of the feet's hull where that is none of them.
+fn directions_rad(bench: &Bench, state: usize) -> Vec<f64> {
+    let [x_mm, y_mm, _] = bench.loads[state].centre_mm;
+    let nearest = bench.supports[0].feet_hull().nearest_edge(Point::new(x_mm, y_mm));
+    let across = nearest.map(|side| side.edge.from.direction_rad(side.edge.to) - PI / 2.0);
+    let is_new = |across: &f64| QUARTERS.iter().all(|quarter| number::cos(across - quarter) < number::cos(SAME_RAD));
+    let across = across.filter(is_new).map(|across| if across <= -PI { across + 2.0 * PI } else { across });
+    QUARTERS.into_iter().chain(across).collect()
+}
 
 fn thresholds_table(bench: &Bench, sheet: &mut Sheet) -> Table {
     let mut rows: Vec<Line> = Vec::new();
     let mut worst: Option<(f64, usize, Stand)> = None;
     for state in states(bench) {
-        for direction_rad in QUARTERS {
+        for direction_rad in directions_rad(bench, state) {
             let stand = stand(bench, state, direction_rad);
             let found = thresholds(&stand, &mut Sheet::quiet());
             if worst.as_ref().is_none_or(|(least, ..)| found.tips < *least) {
@@ -226,8 +238,8 @@ fn picture(bench: &Bench) -> Plot {
     });
     let slides = thresholds(&stand(bench, 0, 0.0), &mut Sheet::quiet()).slides;
     let mut levels = vec![PlotLevel { name: PlotName::Row(TIPS_LEVEL), y: slides }];
-    if let Some(Ok(demand)) = &bench.demand {
-        levels.push(PlotLevel { name: PlotName::Row(DEMAND_LEVEL), y: demand.push });
+    if let Some(standing) = bench.standing(0) {
+        levels.push(PlotLevel { name: PlotName::Row(DEMAND_LEVEL), y: standing.push });
     }
     let axis = |name, kind, ends| Axis { name, kind, scale: AxisScale::Linear, ends };
     Plot {
