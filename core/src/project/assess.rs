@@ -4,7 +4,6 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Project;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::floored::at_rest;
 use super::handled;
@@ -13,6 +12,7 @@ use super::sweep::{CHECKS, Ends, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
 use super::verdict::{governing, verdict};
+use super::{Anchorage, Project};
 use crate::calc::{CheckId, Outcome, Sheet, Subject, When};
 use crate::load_case::{Directions, Level};
 use crate::report::missing::{
@@ -281,8 +281,10 @@ fn absent(bench: &Bench) -> Vec<u16> {
     say(project.is_part_filled && (is_beside(0) || is_beside(1)), ONE_SIDE);
     let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());
     say(has_stems && !project.cabinet.anchors.is_empty() && project.anchorage.is_some(), STEMS_BEND);
-    let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));
-    say(given.is_some() && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
+    let is_idle = |anchorage: &Anchorage| {
+        anchorage.values.number(anchorage.rule.overstrength).is_some() && !anchorage.rule.is_on_levels
+    };
+    say(project.anchorage.as_ref().is_some_and(is_idle) && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
     rows
 }
 
