@@ -31,7 +31,7 @@ steps! { 217 "AISC Design Guide 1, rods under welded washers";
     F_NT "F_nt" Stress (AISC_DG1 "3rd ed., AISC 360 Table J3.2" Secondary) "Nominal tensile stress" = "0.75 * f_uta";
     F_NV "F_nv" Stress (AISC_DG1 "3rd ed., AISC 360 Table J3.2" Secondary) "Nominal shear stress, threads in the shear plane" = "0.450 * f_uta";
     PHI "phi" Number (AISC_DG1 "3rd ed., AISC 360 J3.8" Secondary) "Resistance factor of rods": Condition;
-    F_NT_LEFT "F'_nt" Stress (AISC_DG1 "3rd ed., AISC 360 J3.8" Secondary) "Tensile stress that the shear leaves" = "max(0, min(F_nt, 1.3 * F_nt - F_nt / (phi * F_nv) * f_v))";
+    F_NT_LEFT "F'_nt" Stress (AISC_DG1 "3rd ed., AISC 360 J3.8" Secondary) "Tensile stress that the shear leaves" = "F_nt * max(0, min(1, 1.3 - f_v / (phi * F_nv)))";
     F_D "F_d" Stress (AISC_DG1 "3rd ed., AISC 360 J3.8" Secondary) "Design stress" = "phi * F'_nt";
     U "u" Utilisation (AISC_DG1 "3rd ed., AISC 360 J3.8" Secondary) "Stress over design stress" = "f_t / F_d";
 }
@@ -81,8 +81,8 @@ fn stress(facts: &Facts, anchor: &Anchor, (n_ua, v_ua): (f64, Shear), sheet: &mu
     let f_nt = sheet.step(F_NT, 0.75 * f_uta);
     let f_nv = sheet.step(F_NV, 0.450 * f_uta);
     let phi = sheet.step(PHI, 0.75);
-    let left = 1.3 * f_nt - f_nt / (phi * f_nv) * f_v;
-    let left = sheet.step(F_NT_LEFT, number::positive_part(if left > f_nt { f_nt } else { left }));
+    let part = 1.3 - f_v / (phi * f_nv);
+    let left = sheet.step(F_NT_LEFT, f_nt * number::positive_part(if part > 1.0 { 1.0 } else { part }));
     let f_d = sheet.step(F_D, phi * left);
     sheet.step(U, f_t / f_d)
 }
