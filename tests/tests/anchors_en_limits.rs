@@ -1,7 +1,7 @@
 //! Every limit of EN 1992-4 from both sides: at a limit the clause's own side is taken.
 
 use serde_json::{Value as Json, json};
-use steadfoot::calc::{CheckId, Outcome, Sheet, Status};
+use steadfoot::calc::{CheckId, Outcome, Sheet, Status, Subject};
 use steadfoot::input::Problem;
 use steadfoot::rules::anchor::{Amplification, AnchorSite, Finding};
 use steadfoot::rules::en_1992_4 as en;
@@ -264,4 +264,28 @@ fn fields_that_contradict_each_other_are_faults() {
         faults(json!({ "bolt": "given", "diameter_mm": 10, "stress_area_mm2": 78.6 })),
         [("stress_area_mm2", Problem::AboveLimit), ("head", Problem::NotInRule)]
     );
+}
+
+#[test]
+fn shears_that_nearly_cancel_are_no_worse_than_the_worst_fastener_alone() {
+    let pried = |other: &str| {
+        let pair = json!([
+            { "at": [0, 0], "shear": ["3 kN", "4 kN"] },
+            { "at": [90, 120], "shear": ["-3 kN", other] },
+        ]);
+        at(json!({ "anchors": pair }), "shear-pryout/utilisation")
+    };
+    // A resultant of nothing has no line of action; one of next to nothing acts far beside the group.
+    let (none, little) = (pried("-4 kN"), pried("-3.999 kN"));
+    assert!((little / none - 1.0).abs() < 1e-3, "{none} and {little}");
+}
+
+#[test]
+fn what_is_found_of_one_fastener_is_found_of_our_own() {
+    // The neighbour's bolt is pulled harder, and sheared against ours.
+    let neighbour = json!({ "at": [0, 150], "tension": "9 kN", "shear": ["-9 kN", "0 kN"] });
+    let case = case(json!({ "anchors": [bolt(0.0, 0.0), neighbour], "own": 1 }));
+    for finding in case.quiet() {
+        assert!(!matches!(finding.subject, Subject::Anchor(place) if place > 0), "{finding:?}");
+    }
 }

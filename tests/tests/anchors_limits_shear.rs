@@ -1,6 +1,7 @@
 //! Every limit of the anchor rule in shear from both sides: edges, rows, pryout, grout.
 
 use serde_json::{Value as Json, json};
+use steadfoot::calc::{CheckId, Status};
 use steadfoot_tests::one_anchor::*;
 
 #[test]
@@ -115,4 +116,37 @@ fn pryout_doubles_from_65_mm_on() {
 fn a_grout_pad_takes_a_fifth_of_the_shear_strength() {
     let v_d = |seat: &str| at(json!({ "seat": seat }), "shear-steel/V_d");
     assert!(same(v_d("grout"), 0.8 * v_d("concrete")));
+}
+
+#[test]
+fn shears_that_nearly_cancel_are_no_worse_than_the_worst_anchor_alone() {
+    let pried = |rule: &str, other: &str| {
+        let pair = json!([
+            { "at": [0, 0], "shear": ["3 kN", "4 kN"] },
+            { "at": [90, 120], "shear": ["-3 kN", other] },
+        ]);
+        at(json!({ "rule": rule, "anchors": pair }), "shear-pryout/utilisation")
+    };
+    for rule in ["aci-318-19-si", "aci-318-19"] {
+        // A resultant of nothing has no line of action; one of next to nothing acts far beside the group.
+        let (none, little) = (pried(rule, "-4 kN"), pried(rule, "-3.999 kN"));
+        assert!((little / none - 1.0).abs() < 1e-3, "{rule}: {none} and {little}");
+    }
+}
+
+#[test]
+fn rods_under_welded_washers_bend_in_the_plate_whose_thickness_they_need() {
+    let made = |plate: Json, washer: Json, seat: &str| {
+        let changes = json!({ "holes": "oversize-washers", "plate_mm": plate, "washer_mm": washer, "seat": seat });
+        status(changes, CheckId::AnchorInteractionSteel)
+    };
+    assert_eq!(made(json!(20), json!(10), "grout"), Status::Holds);
+    assert_eq!(made(json!(null), json!(10), "grout"), Status::NotCovered);
+    assert_eq!(made(json!(20), json!(null), "grout"), Status::NotCovered);
+    assert_eq!(made(json!(20), json!(10), "stand-off"), Status::NotCovered);
+    assert!(!has(json!({ "plate_mm": 20, "washer_mm": 10 }), "interaction-steel/u"), "other holes ask for no bending");
+    let used = |plate: f64| {
+        at(json!({ "holes": "oversize-washers", "plate_mm": plate, "washer_mm": 10 }), "interaction-steel/utilisation")
+    };
+    assert!(used(30.0) > used(20.0));
 }

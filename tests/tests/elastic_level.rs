@@ -47,3 +47,19 @@ fn a_ground_that_the_rule_excludes_is_not_covered() {
     assert!(!is_covered(&json!({"ground_type": "S1"})));
     assert!(is_covered(&json!({"ground_type": "S1", "soil_factor": 1.15})));
 }
+
+#[test]
+fn a_factor_to_elastic_forces_multiplies_the_level_of_the_demand_rule_too() {
+    let shear = |changes: Value| {
+        let mut file: Value = serde_json::from_str(&std::fs::read_to_string(DEMO).unwrap()).unwrap();
+        for (key, value) in changes.as_object().unwrap() {
+            file["anchorage"][key] = value.clone();
+        }
+        let report = project::assess(&project::read(&file.to_string(), System::Si).unwrap());
+        let steel = report.checks.iter().find(|check| check.id == "anchor.shear.steel");
+        steel.and_then(|steel| steel.utilisation).unwrap()
+    };
+    let plain = shear(json!({}));
+    assert!((shear(json!({ "elastic_factor": 1.5 })) / plain - 1.5).abs() < 1e-9);
+    assert_eq!(shear(json!({ "elastic_factor": 1.0 })), plain);
+}

@@ -277,13 +277,19 @@ block("B4", "17.6.4.2 near a corner", si(25, 300, [mm(0, y, 1000) for y in (0, 1
 
 # P1: pryout of the group of N10, whose shears oppose, and of its worst anchor alone.
 area = (100 + 120 + 150) * 420
-e = 600_000 / 8000
-n_cbg = area / 90_000 * ec(e, 100) * (0.7 + 0.3 * 100 / 150) * 50_000
+n_cbg = area / 90_000 * (0.7 + 0.3 * 100 / 150) * 50_000
 own = (100 + 60) * (150 + 60)
 block("P1", "17.7.3.1, worst single anchor of a twisted group", si(25, 300, shears, {"right": "160 mm"}, embedment_mm=100), [
-    ("group-1/shear-pryout/V_ua", 8000, "N"), ("group-1/shear-pryout/M_z", 600_000, "N-mm"),
-    ("group-1/shear-pryout/e'_N_y", 75, "mm"), ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"),
+    ("group-1/shear-pryout/V_ua", 8000, "N"),
+    ("group-1/shear-pryout/e'_N_y", 0, "mm"), ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"),
     ("anchor-3/shear-pryout/A_Nc", own, "mm2"), ("anchor-3/shear-pryout/V_cp", 2 * own / 90_000 * 0.9 * 50_000, "N")])
+
+# P2: pryout of two anchors sheared one way unevenly: the resultant stands off the middle.
+uneven = [mm(0, 0, shear=(3000, 0)), mm(0, 120, shear=(1000, 0))]
+n_cbg = 300 * 420 / 90_000 * ec(30, 100) * 50_000
+block("P2", "17.7.3.1", si(25, 300, uneven, embedment_mm=100), [
+    ("group-1/shear-pryout/M_z", 120_000, "N-mm"), ("group-1/shear-pryout/e'_N_y", 30, "mm"),
+    ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N")])
 
 # S1: spacing and edge distance.
 block("S1", "17.9.2", si(25, 300, [mm(0, 0, 1000), mm(120, 0, 1000)], {"left": "-150 mm"}, embedment_mm=125), [
@@ -292,6 +298,16 @@ head = sqrt(4 * (sqrt(3) / 2 * 24 ** 2 - pi / 4 * 16 ** 2) / pi + 16 ** 2)
 block("S2", "17.9.2, not tightened", si(25, 300, [mm(0, 0, 1000), mm(120, 0, 1000)], {"left": "-150 mm"},
                                        embedment_mm=125, tightened=False), [
     ("spacing/s_min", 64, "mm"), ("edge/d_head", head, "mm"), ("edge/c_min", 20 + head / 2, "mm")])
+
+# A base plate that is lifted while a moment turns it, and one whose uplift acts between the rods: a load of less than nothing.
+for name, uplift, reason in (("beside the rods", 20.0, None), ("between the rods", 120.0, "all of them pull")):
+    moment, f, half, q = 1200.0, 12.0, 14.0, 4.42 * 12.0
+    data = {"ask": "plate-rectangular", "system": "us", "load": f"{-uplift} kip", "moment": f"{moment} kip-in", "length": "28 in",
+            "width": "12 in", "pressure": "4.42 ksi", "rods": "12 in", **({"reason": reason} if reason else {})}
+    y = f + half - sqrt((f + half) ** 2 - 2 * uplift * (moment / uplift - f) / q) if reason is None else 0.0
+    expect = [("reason", 0.0, "")] if reason else [("q", q, "kip/in"), ("Y", y, "in"), ("T", q * y + uplift, "kip")]
+    block(f"plate, uplift {name}", "AISC Design Guide 1, 3rd ed., 4.3.8, by hand", data, expect)
+    blocks[-1].update(runs="floor", source="Our own vector, by hand arithmetic from AISC Design Guide 1, 3rd ed., 4.3.8")
 
 # Figures of an earlier hand calculation; this script has to meet them to their last digit.
 EARLIER = """

@@ -194,6 +194,26 @@ for word, cr, uncr in (("table-outdoor", 200, 650), ("table-indoor", 300, 1000))
           us("adhesive", 4000, 12, [inch(0, 0, 500)], embedment_mm="4 in", anchor_category="1", bond_stress=word), [
               ("tension-bond/c_Na", 5 * sqrt(uncr / 1100), "in"), ("tension-bond/N_a", n, "lbf")])
 
+# In categories C to F it is not clear whether the table's factor of 0.4 enters c_Na: both widths are checked. Across a
+# diagonal the narrower one is the weaker one where the pulls differ, far from each other the wider one.
+least = dict(embedment_mm=125, anchor_category="1", bond_stress="table-outdoor", seismic_category="C-F", v_sa_eq_n=30_000.0)
+n_ba = 0.8 * 1.4 * pi * 16 * 125
+for name, places, pull in (("diagonal", (100, 100), (2000, 100)), ("in line", (100, 0), (2000, 2000))):
+    ratios, widths = [], []
+    for c in (160 * sqrt(4.5 / 7.6), 160 * sqrt(0.4 * 4.5 / 7.6)):
+        shared = (2 * c - places[0]) * (2 * c - places[1])
+        e = [abs(pull[1] * place / sum(pull) - place / 2) for place in places]
+        n_ag = (2 - shared / (4 * c * c)) / ((1 + e[0] / c) * (1 + e[1] / c)) * n_ba
+        widths.append((c, n_ag))
+        ratios.append(sum(pull) / (0.75 * 0.65 * n_ag))
+    pair = [mm(0, 0, pull[0], (100, 0)), mm(*places, pull[1], (100, 0))]
+    block(f"T1 two widths, {name}", "Table 17.6.5.2.5, 17.6.5.1.2", si("adhesive", 25, 600, pair, **least), [
+        ("group-1/tension-bond/c_Na", widths[0][0], "mm"), ("group-1/tension-bond/N_ag", widths[0][1], "N"),
+        ("group-2/tension-bond/c_Na", widths[1][0], "mm"), ("group-2/tension-bond/N_ag", widths[1][1], "N"),
+        ("tension-bond/utilisation", max(ratios), ""),
+        ("group-2/shear-pryout/N_ag", (2 - (2 * widths[1][0] - places[0]) * (2 * widths[1][0] - places[1]) / (4 * widths[1][0] ** 2)) * n_ba, "N")],
+          "The wider governs." if ratios[0] > ratios[1] else "The narrower governs.")
+
 # Spacing, edge distance and thickness.
 pair = [mm(0, 0, 1000), mm(120, 0, 1000)]
 edge = {"left": "-150 mm"}

@@ -21,12 +21,11 @@ pub(super) fn amplification(project: &Project, demand: Option<&Demand>) -> (Ampl
     if matches!(asked, Amplification::Plain | Amplification::Limited) {
         return (asked, 1.0);
     }
-    if demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified)) {
-        return (asked, 1.0);
-    }
+    let has_level = demand.is_some_and(|demand| demand.cases.iter().any(|case| case.level == Level::Amplified));
     match anchorage.values.number(anchorage.rule.overstrength) {
-        Some(factor) => (asked, factor),
-        None => (Amplification::Plain, 1.0),
+        Some(factor) if !has_level || anchorage.rule.is_on_levels => (asked, factor),
+        None if !has_level => (Amplification::Plain, 1.0),
+        _ => (asked, 1.0),
     }
 }
 

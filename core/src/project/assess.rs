@@ -275,8 +275,10 @@ fn absent(bench: &Bench) -> Vec<u16> {
     let asks = |anchorage: &Anchorage| anchorage.rule.fields.iter().any(|field| field.key == "seat");
     let is_untold = project.anchorage.as_ref().is_some_and(|anchorage| !asks(anchorage));
     say(is_untold && has_stems(project) && !project.cabinet.anchors.is_empty(), STEMS_BEND);
-    let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));
-    say(given.is_some() && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
+    let is_idle = |anchorage: &Anchorage| {
+        anchorage.values.number(anchorage.rule.overstrength).is_some() && !anchorage.rule.is_on_levels
+    };
+    say(project.anchorage.as_ref().is_some_and(is_idle) && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
     rows
 }
 

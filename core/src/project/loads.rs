@@ -127,7 +127,7 @@ impl Bench<'_> {
         let has = |level| cases.iter().any(|case| case.level == level);
         let for_anchors = match self.amplification {
             Amplification::Amplified | Amplification::TensionOnly | Amplification::ShearOnly
-                if self.overstrength == 1.0 && has(Level::Amplified) =>
+                if has(Level::Amplified) =>
             {
                 Level::Amplified
             }

@@ -30,6 +30,8 @@ pub struct AnchorRule {
     pub amplification: fn(&Values) -> Amplification,
     /// The field that holds the overstrength factor for demand rules without an amplified level.
     pub overstrength: usize,
+    /// Whether that factor also multiplies the level that a demand rule has of its own.
+    pub is_on_levels: bool,
     /// The row of a text table that says why a demand of another format is refused, and what would fit.
     pub other_format: StepId,
     /// Everything about the anchorage that no load changes.

@@ -54,6 +54,7 @@ const UNITS: &[(&str, Kind, f64)] = &[
     ("m2", Kind::Area, 1e6),
     ("in2", Kind::Area, INCH_MM * INCH_MM),
     ("ft2", Kind::Area, FOOT_MM * FOOT_MM),
+    ("in3", Kind::Empirical { force: 0, length: 18 }, INCH_MM * INCH_MM * INCH_MM),
     ("mm4", Kind::SecondMoment, 1.0),
     ("in4", Kind::SecondMoment, INCH_MM * INCH_MM * INCH_MM * INCH_MM),
     ("N", Kind::Force, 1.0),

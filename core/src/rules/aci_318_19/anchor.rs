@@ -104,7 +104,7 @@ impl Anchor {
             hook: values.number(f::HOOK).map(|hook| to(hook, Kind::Length)),
             h_ef: to(h_ef_mm, Kind::Length),
             h_ef_mm,
-            c_na_mm: super::bond::width_mm(facts, d_a),
+            c_na_mm: super::bond::width_mm(facts, d_a, super::bond::Width::Plain),
             hole: values.choice(f::HOLES).unwrap_or(0),
             f_ya: strengths.yield_mpa.map(|strength| to(strength, Kind::Stress)),
             f_u: to(strengths.tensile_mpa, Kind::Stress),

@@ -15,7 +15,7 @@ use super::pulled::PulledSet;
 use super::set::{Known, Set, connected, floor, larger, members, only};
 use super::sheared::KnownEdges;
 use super::steel::Shear;
-use super::{pulled, sheared, spacing, stiffness};
+use super::{pulled, sheared, spacing, stiffness, washers};
 use crate::calc::{CheckId, Kind, Outcome, Sheet, StepId, Subject};
 use crate::geometry::Polygon;
 use crate::rules::anchor::{Amplification, AnchorForce, Finding, Findings, PreparedAnchors};
@@ -132,6 +132,7 @@ impl PreparedAnchors for Anchorage {
         let mut round = Round { facts: &self.facts, forces: &self.forces, zones: &mut self.zones, sheet, findings };
         pulled::check(&mut round, &mut self.known);
         sheared::check(&mut round, &mut self.known);
+        washers::check(&mut round);
         round.together();
     }
 

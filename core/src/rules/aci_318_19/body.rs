@@ -20,7 +20,8 @@ pub fn breakouts_overlap(a: &Anchor, b: &Anchor) -> bool {
 /// Whether what two anchors break or pull out overlaps.
 pub fn bodies_overlap(facts: &Facts, a: usize, b: usize) -> bool {
     let (a, b) = (&facts.anchors[a], &facts.anchors[b]);
-    breakouts_overlap(a, b) || (facts.kind == AnchorKind::Adhesive && super::bond::overlap(a, b))
+    breakouts_overlap(a, b)
+        || (facts.kind == AnchorKind::Adhesive && super::bond::overlap(facts, [a, b], super::bond::Width::Plain))
 }
 
 /// The breakout body of a group, as the geometry makes it.

@@ -22,6 +22,9 @@ steps! { 66 "ACI 318-19, bond";
     H_EF "h_ef" Length (INPUT "" Derived) "Effective embedment": Given;
     TAU_UNCR "tau_uncr" Stress (INPUT "evaluation report" Derived) "Characteristic bond stress in uncracked concrete, from the evaluation report": Given;
     TAU_UNCR_TABLE "tau_uncr" Stress (ACI_318_19 "Table 17.6.5.2.5" Secondary) "Least bond stress in uncracked concrete": Table;
+    TAU_UNCR_LEAST "tau_uncr_min" Stress (ACI_318_19 "Table 17.6.5.2.5" Secondary) "Least bond stress in uncracked concrete, before any factor": Table;
+    ALPHA_UNCR "alpha_uncr" Number (ACI_318_19 "Table 17.6.5.2.5" Secondary) "Factor on it in seismic design categories C to F. Whether it enters the width is not clear: all is checked with it and without": Condition;
+    TAU_UNCR_SEIS "tau_uncr" Stress (ACI_318_19 "Table 17.6.5.2.5" Derived) "Bond stress that the narrower width goes by" = "alpha_uncr * tau_uncr_min";
     TAU_CR "tau_cr" Stress (INPUT "evaluation report" Derived) "Characteristic bond stress in cracked concrete, from the evaluation report": Given;
     TAU_CR_TABLE "tau_cr" Stress (ACI_318_19 "Table 17.6.5.2.5" Secondary) "Least bond stress in cracked concrete": Table;
     ALPHA_N_SEIS "alpha_N_seis" Number (INPUT "evaluation report" Derived) "Factor on bond stress under simulated earthquakes, from the evaluation report": Given;
@@ -64,19 +67,41 @@ steps! { 66 "ACI 318-19, bond";
 
 /// Factors of Table 17.6.5.2.5 in seismic design categories C to F, in cracked and in uncracked concrete.
 const TABLE_SEISMIC_CRACKED: f64 = 0.8;
+const TABLE_SEISMIC_UNCRACKED: f64 = 0.4;
 /// Factor of the same table under a lasting pull.
 const TABLE_LASTING: f64 = 0.4;
 
+/// How wide what is pulled out is taken. With the table's values it is not clear whether the seismic factor on the bond
+/// stress of uncracked concrete enters the width, and either may be the weaker one: far from edges the wide one, with
+/// pulls that differ across a diagonal the narrow one. So both are checked.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Width {
+    /// By the bond stress as it is.
+    Plain,
+    /// By the table's bond stress with its seismic factor.
+    Seismic,
+}
+
+/// The widths that are checked.
+pub fn widths(facts: &Facts) -> &'static [Width] {
+    if facts.seismic && facts.report.bond_stress > 0 { &[Width::Plain, Width::Seismic] } else { &[Width::Plain] }
+}
+
 /// Bond stress of uncracked concrete, which sets the width of what is pulled out; NaN while it is unknown, which the gaps
-/// say. With the table's values the seismic 0.4 is left out of it: the wider body is the weaker one.
-fn tau_uncr(facts: &Facts, sheet: &mut Sheet) -> f64 {
-    match facts.report.bond_stress {
-        0 => sheet.step(TAU_UNCR, facts.report.tau_uncr.unwrap_or(f64::NAN)),
-        place => {
-            let tau = facts.edition.least_bond[place - 1][1];
-            sheet.detailed(TAU_UNCR_TABLE, tau, || Detail::Rows(alloc::vec![[place as f64, tau]]))
-        }
+/// say.
+fn tau_uncr(facts: &Facts, width: Width, sheet: &mut Sheet) -> f64 {
+    let place = facts.report.bond_stress;
+    if place == 0 {
+        return sheet.step(TAU_UNCR, facts.report.tau_uncr.unwrap_or(f64::NAN));
     }
+    let tau = facts.edition.least_bond[place - 1][1];
+    let id = if width == Width::Plain { TAU_UNCR_TABLE } else { TAU_UNCR_LEAST };
+    sheet.detailed(id, tau, || Detail::Rows(alloc::vec![[place as f64, tau]]));
+    if width == Width::Plain {
+        return tau;
+    }
+    let alpha = sheet.step(ALPHA_UNCR, TABLE_SEISMIC_UNCRACKED);
+    sheet.step(TAU_UNCR_SEIS, alpha * tau)
 }
 
 /// The bond stress that counts in the state of the concrete.
@@ -105,12 +130,12 @@ fn tau(facts: &Facts, tau_uncr: f64, sheet: &mut Sheet) -> f64 {
 
 /// Half the width of what one anchor of this diameter pulls out, in mm; zero where it is no adhesive anchor or the bond
 /// stress is unknown.
-pub fn width_mm(facts: &Facts, d_a: f64) -> f64 {
+pub fn width_mm(facts: &Facts, d_a: f64, width: Width) -> f64 {
     if facts.kind != AnchorKind::Adhesive {
         return 0.0;
     }
     let quiet = &mut Sheet::quiet();
-    let c_na = half_width(facts, d_a, tau_uncr(facts, quiet), quiet);
+    let c_na = half_width(facts, d_a, tau_uncr(facts, width, quiet), quiet);
     if c_na.is_nan() { 0.0 } else { facts.edition.system.to_si(c_na, Kind::Length) }
 }
 
@@ -121,9 +146,14 @@ fn half_width(facts: &Facts, d_a: f64, tau_uncr: f64, sheet: &mut Sheet) -> f64 
 }
 
 /// Whether what two adhesive anchors pull out overlaps: both distances along the axes below 2 c_Na (Table 17.5.1.3.1).
-pub fn overlap(a: &Anchor, b: &Anchor) -> bool {
-    let reach_mm = a.c_na_mm + b.c_na_mm;
+pub fn overlap(facts: &Facts, [a, b]: [&Anchor; 2], width: Width) -> bool {
+    let reach_mm = width_of(facts, a, width) + width_of(facts, b, width);
     less((a.at.x_mm - b.at.x_mm).abs(), reach_mm) && less((a.at.y_mm - b.at.y_mm).abs(), reach_mm)
+}
+
+/// c_Na of an anchor in mm; the plain one is kept with it.
+fn width_of(facts: &Facts, anchor: &Anchor, width: Width) -> f64 {
+    if width == Width::Plain { anchor.c_na_mm } else { width_mm(facts, anchor.d_a, width) }
 }
 
 /// How much of a group pulls out.
@@ -139,6 +169,7 @@ pub enum Extent {
 pub struct Bonded {
     /// The anchors.
     pub members: Vec<usize>,
+    width: Width,
     /// Whether all have the same diameter and embedment.
     pub alike: bool,
     c_na: f64,
@@ -150,15 +181,19 @@ pub struct Bonded {
 }
 
 impl Bonded {
-    /// The groups among pulled anchors.
+    /// The groups among pulled anchors, of every width.
     pub fn groups(facts: &Facts, pulled: Set) -> Vec<Bonded> {
-        let sets = connected(pulled, |a, b| overlap(&facts.anchors[a], &facts.anchors[b]));
-        let own = sets.into_iter().filter(|set| set & facts.own != 0);
-        own.map(|set| Bonded::new(facts, set, Extent::Whole, &mut Sheet::quiet())).collect()
+        let mut groups = Vec::new();
+        for &width in widths(facts) {
+            let sets = connected(pulled, |a, b| overlap(facts, [&facts.anchors[a], &facts.anchors[b]], width));
+            let own = sets.into_iter().filter(|set| set & facts.own != 0);
+            groups.extend(own.map(|set| Bonded::new(facts, set, (Extent::Whole, width), &mut Sheet::quiet())));
+        }
+        groups
     }
 
     /// A group or one anchor of it, with the steps that lead to its factors.
-    pub fn new(facts: &Facts, set: Set, extent: Extent, sheet: &mut Sheet) -> Bonded {
+    pub fn new(facts: &Facts, set: Set, (extent, width): (Extent, Width), sheet: &mut Sheet) -> Bonded {
         let all: Vec<usize> = members(set).collect();
         let members = match extent {
             Extent::Whole => all.clone(),
@@ -171,10 +206,10 @@ impl Bonded {
         });
         let d_a = sheet.step(D_A, first.d_a);
         let h_ef = sheet.step(H_EF, first.h_ef);
-        let tau_uncr = tau_uncr(facts, sheet);
+        let tau_uncr = tau_uncr(facts, width, sheet);
         let c_na = half_width(facts, d_a, tau_uncr, sheet);
         let points: Vec<Point> = all.iter().map(|&place| facts.anchors[place].at).collect();
-        let parts = squares(facts, &points, first.c_na_mm);
+        let parts = squares(facts, &points, width_of(facts, first, width));
         let a_na = match extent {
             Extent::Whole => {
                 let parts = parts.concat();
@@ -196,7 +231,7 @@ impl Bonded {
         let psi_ed = if is_far { sheet.step(PSI_ED_FAR, 1.0) } else { sheet.step(PSI_ED, 0.7 + 0.3 * c_a_min / c_na) };
         let psi_cp = splitting(facts, h_ef, (c_a_min, c_na), sheet);
         let n_ba = basic_strength(facts, first, tau_uncr, sheet);
-        Bonded { members, alike, c_na, a_na, a_nao, psi_ed, psi_cp, n_ba }
+        Bonded { members, width, alike, c_na, a_na, a_nao, psi_ed, psi_cp, n_ba }
     }
 
     /// Nominal strength of a single anchor (17.6.5.1a).
@@ -216,7 +251,7 @@ impl Bonded {
     pub fn check(&self, facts: &Facts, pull: &[f64], sheet: &mut Sheet) -> Outcome {
         if sheet.is_told() {
             let set = self.members.iter().fold(0, |set, &place| set | super::set::only(place));
-            Bonded::new(facts, set, Extent::Whole, sheet);
+            Bonded::new(facts, set, (Extent::Whole, self.width), sheet);
         }
         let (id, nominal) = if self.members.len() == 1 {
             (N_D, self.single(sheet))
@@ -269,7 +304,7 @@ pub fn check_lasting(facts: &Facts, place: usize, sheet: &mut Sheet) -> Outcome 
     // A lasting pull is no earthquake: the bond stress is the static one.
     let tau = match (facts.report.bond_stress, facts.is_cracked) {
         (_, false) => {
-            let tau_uncr = tau_uncr(facts, sheet);
+            let tau_uncr = tau_uncr(facts, Width::Plain, sheet);
             sheet.step(TAU_SOUND, tau_uncr)
         }
         (0, true) => {

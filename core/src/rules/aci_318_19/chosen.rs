@@ -144,6 +144,8 @@ pub const OPTION_ATTACHMENT: usize = 2;
 pub const PULLOUT_NOT_DECISIVE: usize = 1;
 /// Place of the word "tight".
 pub const HOLE_TIGHT: usize = 1;
+/// Place of the word "oversize-washers".
+pub const HOLE_WASHERS: usize = 4;
 /// Place of the word "slot-x".
 pub const HOLE_SLOT_X: usize = 2;
 /// Place of the word "slot-y".

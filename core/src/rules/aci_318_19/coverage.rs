@@ -18,6 +18,7 @@ steps! { 62 "ACI 318-19, coverage";
     OUTSIDE "" Number (INPUT "" Derived) "an anchor stands on or beyond the edge of the slab": Reason;
     NO_HEAD "" Number (ACI_318_19 "17.6.3.2.2" Secondary) "the bearing area of an anchor's head is not known": Reason;
     STAND_OFF "" Number (ACI_318_19 "17.7.1" Secondary) "the anchor reaches the slab through a gap and bends; ACI 318 has no rule for the bending of anchors": Reason;
+    NO_WASHER "" Number (INPUT "" Derived) "rods under welded washers bend in the plate: its thickness or that of the washers is missing": Reason;
     NO_SCREWS "" Number (ACI_318_19 "17.1.2" Memory) "screw anchors came into the code with its edition of 2019": Reason;
     ADHESIVE_DEPTH "" Number (ACI_318_19 "17.3.3" Secondary) "adhesive anchors are covered from 4 to 20 diameters of embedment": Reason;
     SCREW_DEPTH "" Number (ACI_318_19 "17.3.4" Secondary) "screw anchors are covered from 5 to 10 diameters of embedment, and from 40 mm (1.5 in.)": Reason;

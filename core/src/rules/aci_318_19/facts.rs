@@ -67,6 +67,8 @@ pub struct Facts {
     pub seat: usize,
     /// Thickness of the plate that studs are welded to.
     pub plate: Option<f64>,
+    /// Thickness of washers that are welded to the base.
+    pub washer: Option<f64>,
     /// Whether anchors are torqued.
     pub tightened: bool,
     /// Cover at the edge.
@@ -162,6 +164,7 @@ impl Facts {
             edge_bars: values.choice(f::EDGE_BARS).unwrap_or(0),
             seat: values.choice(f::SEAT).unwrap_or(0),
             plate: known(f::PLATE, Kind::Length),
+            washer: known(f::WASHER, Kind::Length),
             tightened: values.flag(f::TIGHTENED),
             cover: to(values.given(f::COVER), Kind::Length),
             aggregate: to(values.given(f::AGGREGATE), Kind::Length),

@@ -63,10 +63,12 @@ fields! {
         "Free length", "Between the base and the concrete, grouted or not: the height of the grout pad, the gap or the raised floor.", "ACI 318-19 17.7.1.2.1", [];
     HOLES "holes" Choice(HOLE_WORDS), Word(0),
         "Holes in the base",
-        "Decides which anchors take shear. In standard holes the row nearest to the edge may bear alone; tight, filled or welded ones share; a slotted hole takes nothing along its slot.",
-        "ACI 318-19 R17.7.2.1", ["standard clearance, 1.5 to 3 mm (1/16 to 1/8 in.)", "tight, filled or welded", "slotted to the right and left", "slotted to front and rear"];
+        "Decides which anchors take shear. In standard holes the row nearest to the edge may bear alone; tight, filled or welded ones share; a slotted hole takes nothing along its slot. In oversize holes the washers welded to the base take the shear to the rods, which bend in the plate: that is checked by AISC Design Guide 1.",
+        "ACI 318-19 R17.7.2.1", ["standard clearance, 1.5 to 3 mm (1/16 to 1/8 in.)", "tight, filled or welded", "slotted to the right and left", "slotted to front and rear", "oversize, with plate washers welded to the base"];
     PLATE "plate_mm" Number { kind: Kind::Length, min: 1.0, max: 200.0 }, Unknown,
-        "Plate thickness", "Thickness of the plate that studs are welded to. A plate thick enough lets their edge strength count higher.", "ACI 318-19 17.7.2.2.2", [];
+        "Plate thickness", "Thickness of the plate that studs are welded to, or of the base plate under welded washers. Studs on a plate thick enough have a higher edge strength.", "ACI 318-19 17.7.2.2.2", [];
+    WASHER "washer_mm" Number { kind: Kind::Length, min: 1.0, max: 100.0 }, Unknown,
+        "Washer thickness", "Of the plate washers that are welded to the base over oversize holes.", "AISC Design Guide 1, 3rd ed., 4.4", [];
     TIGHTENED "tightened" Flag, Set(true),
         "Nut is tightened", "Whether the anchor gets a torque. Every equipment bolt with a tightened nut does; it needs more spacing and edge distance.", "ACI 318-19 17.9.2", [];
     COVER "cover_mm" Number { kind: Kind::Length, min: 0.0, max: 150.0 }, Is(20.0),
@@ -221,4 +223,4 @@ pub static REPORT_FIELDS: &[usize] = &[
 ];
 
 /// The words for the holes in the base, the common one first.
-pub static HOLE_WORDS: &[&str] = &["standard", "tight", "slot-x", "slot-y"];
+pub static HOLE_WORDS: &[&str] = &["standard", "tight", "slot-x", "slot-y", "oversize-washers"];

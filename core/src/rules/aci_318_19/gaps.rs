@@ -15,6 +15,8 @@ pub struct Gaps {
     pub steel_tension: Option<StepId>,
     /// Steel in shear.
     pub steel_shear: Option<StepId>,
+    /// Rods that bend under welded washers.
+    pub washers: Option<StepId>,
     /// Breakout and bond in tension.
     pub concrete: Option<StepId>,
     /// Pullout.
@@ -37,6 +39,7 @@ impl Gaps {
         Gaps {
             steel_tension: stand_off,
             steel_shear: stand_off.or_else(|| steel_shear(facts)),
+            washers: stand_off.or_else(|| (facts.plate.is_none() || facts.washer.is_none()).then_some(c::NO_WASHER)),
             concrete: category,
             pullout: category.or_else(|| pullout(facts)),
             bond,

@@ -1,8 +1,8 @@
 //! ACI 318-19 chapter 17: anchors in concrete, in its inch-pound and its SI edition, and in those of 2014 and 2011.
 //!
 //! Covered: cast-in headed and hooked bolts, welded headed studs, expansion, undercut, screw and adhesive anchors, the last
-//! four by the values of their evaluation report; anchor reinforcement. Not covered: shear lugs, anchors that bend in a gap
-//! under the base.
+//! four by the values of their evaluation report; anchor reinforcement; rods that bend under welded washers, by AISC Design
+//! Guide 1. Not covered: shear lugs, anchors that bend in a gap under the base.
 
 mod anchor;
 mod anchorage;
@@ -35,6 +35,7 @@ mod sheared;
 mod spacing;
 mod steel;
 mod stiffness;
+mod washers;
 
 use alloc::boxed::Box;
 
@@ -60,6 +61,7 @@ const RULE: AnchorRule = AnchorRule {
     faults: chosen::faults,
     amplification: chosen::amplification,
     overstrength: fields::OVERSTRENGTH,
+    is_on_levels: false,
     other_format: coverage::OTHER_FORMAT,
     prepare: |site| prepare(&EDITION_SI, site),
     concrete_modulus_mpa: concrete::modulus_si,
@@ -141,10 +143,11 @@ static STEPS: &[&StepTable] = &[
     &bars::TEXTS,
     &ductile::TEXTS,
     &attachment::TEXTS,
+    &washers::TEXTS,
     &bolts::TEXTS,
 ];
 
-const STOPS: &str = "Cast-in headed and hooked bolts and welded headed studs in concrete of 17 to 70 MPa (2500 to 10 000 psi; a higher strength counts as the limit); expansion, undercut, screw and adhesive anchors up to 55 MPa (8000 psi), by the values of their own evaluation report, and not without them. Up to 100 mm (4 in.) thick, embedded within the slab. Shear lugs, prying of the base and anchors that bend in a gap under the base are not covered, nor are through-bolts, grouted or power-driven anchors, fatigue and impact. In seismic design categories C to F one of the options of 17.10 limits the forces; the release where the earthquake makes a fifth of the force or less is never taken.";
+const STOPS: &str = "Cast-in headed and hooked bolts and welded headed studs in concrete of 17 to 70 MPa (2500 to 10 000 psi; a higher strength counts as the limit); expansion, undercut, screw and adhesive anchors up to 55 MPa (8000 psi), by the values of their own evaluation report, and not without them. Up to 100 mm (4 in.) thick, embedded within the slab. Rods that bend in the plate under welded washers go by AISC Design Guide 1. Shear lugs (17.11), prying of the base and anchors that bend in a gap under the base are not covered, nor are through-bolts, grouted or power-driven anchors, the underside of metal deck, zones where the structure yields (17.10.2), fatigue and impact. In seismic design categories C to F one of the options of 17.10 limits the forces; the release where the earthquake makes a fifth of the force or less (17.10.5.1, 17.10.6.1) is never taken, which can only make the answer harder: weight that presses a cabinet down leaves its bolts no pull and no shear but that of the earthquake.";
 
 const STOPS_14: &str = "As the edition of 2019, of which it differs by numbering and by screw anchors, which it does not know. Clauses are cited by their numbers in ACI 318-19: 17.6.1 to 17.6.5 were 17.4.1 to 17.4.5, 17.7 was 17.5, 17.8 was 17.6, 17.9 was 17.7, 17.10 was 17.2.3, 17.5.3 was 17.3.3 and 17.2.4 was 17.2.6. That nothing else differs is from memory.";
 

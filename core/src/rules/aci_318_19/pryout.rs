@@ -2,8 +2,8 @@
 
 use alloc::vec::Vec;
 
-use super::body::bodies_overlap;
-use super::bond::{Bonded, Extent};
+use super::body::breakouts_overlap;
+use super::bond::{self, Bonded, Extent, Width};
 use super::breakout::{Basic, Eccentricity, Group, N, Piece, X_I, Y_I, sum};
 use super::coverage::{MIXED_BOND, MIXED_DEPTHS};
 use super::edition::ACI_318_19;
@@ -24,6 +24,8 @@ steps! { 59 "ACI 318-19, pryout";
     M_Z "M_z" Moment (STATICS "" Derived) "Twist of the shears about the centroid of the group" = "sum(x_i * V_y_i - y_i * V_x_i) - sum(x_i) / n * sum(V_y_i) + sum(y_i) / n * sum(V_x_i)";
     E_X "e'_N_x" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along x" = "abs(M_z * sum(V_y_i) / V_ua^2)";
     E_Y "e'_N_y" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along y" = "abs(M_z * sum(V_x_i) / V_ua^2)";
+    E_X_NONE "e'_N_x" Length (PRACTICE "shears that oppose each other" Memory) "0, because shears of the group oppose each other: their resultant may lie beside the group, and every anchor is checked alone instead": Condition;
+    E_Y_NONE "e'_N_y" Length (PRACTICE "shears that oppose each other" Memory) "0, for the same reason": Condition;
     K_CP "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is at least 65 mm (2.5 in.)": Condition;
     K_CP_SHALLOW "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is below 65 mm (2.5 in.)": Condition;
     N_CP "N_cp" Force (ACI_318_19 "17.7.3.1.1" Secondary) "Of an adhesive anchor the lesser of bond and breakout" = "min(N_a, N_cb)";
@@ -49,25 +51,37 @@ pub struct PriedGroup {
     /// The bond of each member, cut half way to its neighbours.
     cuts: Vec<Bonded>,
     set: Set,
+    width: Width,
 }
 
 impl PriedGroup {
-    /// The groups among sheared anchors, ours at least in part.
+    /// The groups among sheared anchors, ours at least in part; of adhesive anchors by every width of what is pulled out.
     pub fn groups(facts: &Facts, sheared: Set) -> Vec<PriedGroup> {
-        let sets = connected(sheared, |a, b| bodies_overlap(facts, a, b));
-        let group = |set: Set| {
-            let breakout = Group::new(facts, set);
-            let bond = |extent| Bonded::new(facts, set, extent, &mut Sheet::quiet());
-            let is_bonded = facts.kind == AnchorKind::Adhesive;
-            let cut_members = if is_bonded { breakout.body.members.len() } else { 0 };
-            PriedGroup {
-                breakout,
-                bond: is_bonded.then(|| bond(Extent::Whole)),
-                cuts: (0..cut_members).map(|place| bond(Extent::Cut(place))).collect(),
-                set,
-            }
-        };
-        sets.into_iter().filter(|set| set & facts.own != 0).map(group).collect()
+        let mut groups = Vec::new();
+        for &width in bond::widths(facts) {
+            let sets = connected(sheared, |a, b| {
+                let pair = [&facts.anchors[a], &facts.anchors[b]];
+                breakouts_overlap(pair[0], pair[1])
+                    || (facts.kind == AnchorKind::Adhesive && bond::overlap(facts, pair, width))
+            });
+            let own = sets.into_iter().filter(|set| set & facts.own != 0);
+            groups.extend(own.map(|set| PriedGroup::new(facts, set, width)));
+        }
+        groups
+    }
+
+    fn new(facts: &Facts, set: Set, width: Width) -> PriedGroup {
+        let breakout = Group::new(facts, set);
+        let bond = |extent| Bonded::new(facts, set, (extent, width), &mut Sheet::quiet());
+        let is_bonded = facts.kind == AnchorKind::Adhesive;
+        let cut_members = if is_bonded { breakout.body.members.len() } else { 0 };
+        PriedGroup {
+            breakout,
+            bond: is_bonded.then(|| bond(Extent::Whole)),
+            cuts: (0..cut_members).map(|place| bond(Extent::Cut(place))).collect(),
+            set,
+            width,
+        }
     }
 
     /// Why the equations do not reach this group.
@@ -117,22 +131,25 @@ impl Sheared<'_> {
         let (shear, anchors) = (self.shear, &facts.anchors);
         let (v_x, v_y) = (sum(members, |p| shear[p].x), sum(members, |p| shear[p].y));
         let v_ua = sheet.step(V_UA, sqrt(v_x * v_x + v_y * v_y));
-        let m_z = sum(members, |p| anchors[p].x * shear[p].y - anchors[p].y * shear[p].x)
-            - sum(members, |p| anchors[p].x) / n * v_y
-            + sum(members, |p| anchors[p].y) / n * v_x;
-        let m_z = sheet.step(M_Z, m_z);
-        // A pure twist has no resultant; its anchors are checked alone.
-        let square = if v_ua > 0.0 { v_ua * v_ua } else { f64::INFINITY };
-        let eccentricity = Eccentricity {
-            x: sheet.step(E_X, (m_z * v_y / square).abs()),
-            y: sheet.step(E_Y, (m_z * v_x / square).abs()),
+        let eccentricity = if self.is_opposed() {
+            Eccentricity { x: sheet.step(E_X_NONE, 0.0), y: sheet.step(E_Y_NONE, 0.0) }
+        } else {
+            let m_z = sum(members, |p| anchors[p].x * shear[p].y - anchors[p].y * shear[p].x)
+                - sum(members, |p| anchors[p].x) / n * v_y
+                + sum(members, |p| anchors[p].y) / n * v_x;
+            let m_z = sheet.step(M_Z, m_z);
+            let square = v_ua * v_ua;
+            Eccentricity {
+                x: sheet.step(E_X, (m_z * v_y / square).abs()),
+                y: sheet.step(E_Y, (m_z * v_x / square).abs()),
+            }
         };
         let n_cbg = breakout.basic.group(eccentricity, sheet);
         let (id, n_cpg) = match &self.group.bond {
             None => (V_CPG, n_cbg),
             Some(bond) => {
                 if sheet.is_told() {
-                    Bonded::new(facts, self.group.set, Extent::Whole, sheet);
+                    Bonded::new(facts, self.group.set, (Extent::Whole, self.group.width), sheet);
                 }
                 let n_ag = bond.group(eccentricity, sheet);
                 (V_CPG_BONDED, sheet.step(N_CPG, n_ag.min(n_cbg)))
@@ -192,7 +209,7 @@ impl Sheared<'_> {
                 };
                 let n_a = match known.filter(|_| !sheet.is_told()) {
                     Some(bond) => bond.single(sheet),
-                    None => Bonded::new(facts, self.group.set, extent, sheet).single(sheet),
+                    None => Bonded::new(facts, self.group.set, (extent, self.group.width), sheet).single(sheet),
                 };
                 (V_CP_BONDED, sheet.step(N_CP, n_a.min(n_cb)))
             }

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::anchor::Anchor;
 use super::body::widest_gap;
-use super::chosen::HOLE_TIGHT;
+use super::chosen::{HOLE_TIGHT, HOLE_WASHERS};
 use super::edge::Basic;
 use super::facts::Facts;
 use super::line::{EdgeLine, sides_across};
@@ -70,7 +70,7 @@ pub fn rows(facts: &Facts, line: &EdgeLine, acting: Set) -> Vec<EdgeRow> {
     for later in 0..bodies.len() {
         for place in members(bodies[later]) {
             // An anchor without slack bears with its own share.
-            if facts.anchors[place].hole == HOLE_TIGHT {
+            if matches!(facts.anchors[place].hole, HOLE_TIGHT | HOLE_WASHERS) {
                 continue;
             }
             let Some(front) = close_front(facts, line, &bodies[..later], behind, place) else { continue };

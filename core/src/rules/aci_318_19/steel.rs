@@ -63,7 +63,7 @@ pub fn specified(values: &Values) -> Specified {
 }
 
 /// f_uta (17.6.1.2).
-fn tensile_strength(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
+pub fn tensile_strength(facts: &Facts, anchor: &Anchor, sheet: &mut Sheet) -> f64 {
     let (f_u_id, f_ya_id) = match STEELS.get(anchor.steel).map(|steel| steel.trust) {
         None => (F_U, F_YA),
         Some(Trust::Memory) => (F_U_MEMORY, F_YA_MEMORY),

@@ -130,7 +130,7 @@ fields! {
         ["a2: elastic", "a1: capacity design by a yielding base", "b: ductile fasteners"];
     OVERSTRENGTH "elastic_factor" Number { kind: Kind::Number, min: 1.0, max: 10.0 }, Unknown,
         "Factor to elastic forces",
-        "Multiplies the horizontal force where the demand rule has no level for anchors designed elastically: the behaviour factors that are in it, and 1.5 with the simplified formula. There is no default. A factor given here also multiplies a level for anchors.",
+        "Multiplies the horizontal force. Where the demand rule has no level for anchors designed elastically it is needed, and stands for the behaviour factors that are in the force; there is no default. Where it has one, the factor multiplies that too: annex C is recalled, with little certainty, to ask for 1.5 on what the simplified formula of EN 1998-1 gives, unless a more precise model is used, and that is not put in by itself.",
         "EN 1992-4:2018 C.3, C.4", [];
     QUALIFIED "qualification" Choice(&["none", "C1", "C2"]), Word(0),
         "Qualified for",

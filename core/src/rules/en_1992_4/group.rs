@@ -186,7 +186,7 @@ impl Group {
         }
         let of = mode(self.body.reach);
         let mut worst = (0, f64::NEG_INFINITY);
-        for (place, &member) in members.iter().enumerate() {
+        for (place, &member) in members.iter().enumerate().filter(|(_, member)| **member < facts.own) {
             let ratio = pull[member] / self.shares[place].product;
             // A ratio that is no number is the worst of all.
             if ratio > worst.1 || ratio.is_nan() {

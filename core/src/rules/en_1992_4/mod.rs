@@ -55,6 +55,7 @@ pub static RULE: AnchorRule = AnchorRule {
     faults: fields::faults,
     amplification,
     overstrength: fields::OVERSTRENGTH,
+    is_on_levels: true,
     other_format: coverage::OTHER_FORMAT,
     prepare: |site| Box::new(Anchorage::new(Facts::new(site))),
     concrete_modulus_mpa: concrete::modulus,
@@ -76,7 +77,7 @@ pub static TEXT: AnchorRuleText = AnchorRuleText {
     document: &EN_1992_4,
     fields: fields::FIELD_TEXTS,
     steps: STEPS,
-    stops: "Fasteners of at least 6 mm, 40 mm deep, in concrete C12/15 to C90/105 (above 60 MPa it counts as 60), within the slab. Everything but cast-in headed bolts needs the values of its European Technical Assessment, which are asked for by their symbols; what is missing is named, and its check is not covered. Of annex C only elastic design (a2) is offered; in a gap or on thick mortar the steel in shear is then not covered. Not covered at all: supplementary reinforcement, anchor channels, rods that are compressed over a free length, prying of the base, fire and fatigue. Most values are from memory or from texts that quote the standard, which is said beside each; where an assessment or a National Annex says otherwise its value is put in and printed.",
+    stops: "Fasteners of at least 6 mm, 40 mm deep, in concrete C12/15 to C90/105 (above 60 MPa it counts as 60), within the slab. Everything but cast-in headed bolts needs the values of its European Technical Assessment, which are asked for by their symbols; what is missing is named, and its check is not covered. Of annex C only elastic design (a2) is offered, not capacity design (a1) and ductile fasteners (b); in a gap or on thick mortar the steel in shear is then not covered. Not covered at all: supplementary reinforcement (7.2.1.9, 7.2.2.6), shear lugs, openings near fasteners, anchor channels, rods that are compressed over a free length, prying of the base, fire and fatigue. Most values are from memory or from texts that quote the standard, which is said beside each; where an assessment or a National Annex says otherwise its value is put in and printed.",
 };
 
 static STEPS: &[&StepTable] = &[

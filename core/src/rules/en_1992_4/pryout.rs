@@ -23,6 +23,8 @@ steps! { 80 "EN 1992-4, pry-out";
     M_Z "M_z" Moment (STATICS "" Derived) "Twist of the shears about the centroid of the group" = "sum(x_i * V_y_i - y_i * V_x_i) - sum(x_i) / n * sum(V_y_i) + sum(y_i) / n * sum(V_x_i)";
     E_X "e_N_x" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along x" = "abs(M_z * sum(V_y_i) / V_Ed^2)";
     E_Y "e_N_y" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along y" = "abs(M_z * sum(V_x_i) / V_Ed^2)";
+    E_X_NONE "e_N_x" Length (EN_1992_4 "7.2.2.4(4)" Secondary) "0, because shears of the group oppose each other: their resultant may lie beside the group, and every fastener is checked alone instead": Condition;
+    E_Y_NONE "e_N_y" Length (EN_1992_4 "7.2.2.4(4)" Secondary) "0, for the same reason": Condition;
     K_8 "k_8" Number (EN_1992_4 "7.2.2.4(2)" Secondary) "Factor of fasteners at least 60 mm deep": Condition;
     K_8_SHALLOW "k_8" Number (EN_1992_4 "7.2.2.4(2)" Secondary) "Factor of fasteners less than 60 mm deep": Condition;
     K_8_GIVEN "k_8" Number (INPUT "European Technical Assessment" Derived) "Factor for pry-out": Given;
@@ -75,15 +77,18 @@ impl Sheared<'_> {
         let shear = self.shear;
         let (v_x, v_y) = (sum(members, |p| shear[p].x), sum(members, |p| shear[p].y));
         let v_ed = sheet.step(V_ED_GROUP, sqrt(v_x * v_x + v_y * v_y));
-        let m_z = sum(members, |p| at(p).x_mm * shear[p].y - at(p).y_mm * shear[p].x)
-            - sum(members, |p| at(p).x_mm) / n * v_y
-            + sum(members, |p| at(p).y_mm) / n * v_x;
-        let m_z = sheet.step(M_Z, m_z);
-        // A pure twist has no resultant; its fasteners are checked alone.
-        let square = if v_ed > 0.0 { v_ed * v_ed } else { f64::INFINITY };
-        let eccentricity = Eccentricity {
-            x: sheet.step(E_X, (m_z * v_y / square).abs()),
-            y: sheet.step(E_Y, (m_z * v_x / square).abs()),
+        let eccentricity = if self.is_opposed() {
+            Eccentricity { x: sheet.step(E_X_NONE, 0.0), y: sheet.step(E_Y_NONE, 0.0) }
+        } else {
+            let m_z = sum(members, |p| at(p).x_mm * shear[p].y - at(p).y_mm * shear[p].x)
+                - sum(members, |p| at(p).x_mm) / n * v_y
+                + sum(members, |p| at(p).y_mm) / n * v_x;
+            let m_z = sheet.step(M_Z, m_z);
+            let square = v_ed * v_ed;
+            Eccentricity {
+                x: sheet.step(E_X, (m_z * v_y / square).abs()),
+                y: sheet.step(E_Y, (m_z * v_x / square).abs()),
+            }
         };
         let n_rk = self.group.resistance(eccentricity, sheet);
         (subject, self.against(facts, (n_rk, v_ed), Piece::Whole, sheet))
@@ -97,7 +102,7 @@ impl Sheared<'_> {
         }
         let quiet = &mut Sheet::quiet();
         let mut worst = (0, f64::NEG_INFINITY);
-        for (place, &member) in members.iter().enumerate() {
+        for (place, &member) in members.iter().enumerate().filter(|(_, member)| **member < facts.own) {
             let ratio = self.shear[member].size() / self.group.single(Piece::Cut(place), quiet);
             if ratio > worst.1 || ratio.is_nan() {
                 worst = (place, ratio);

@@ -41,7 +41,9 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         directly. Ground S1 and S2 need a study of the site, which gives S. The soil factors, the vertical ratio and the importance factors \
         are nationally determined; recommended values stand here and each can be replaced. Clause 4.3.5 has no vertical force; for anchors \
         that of EN 1992-4 annex C is taken, recalled from memory, as are its table of behaviour and amplification factors and its options \
-        of design. Anchors count on no ductility unless an option is stated; that is the level that elastic design asks for. Regions of low and very low seismicity, where a country may \
+        of design. Anchors count on no ductility unless an option is stated; that is the level that elastic design asks for. \
+        Whether annex C also asks for 1.5 on what this simplified formula gives is recalled with little certainty: it is not in the force, and the factor \
+        to elastic forces of the anchorage puts it in. Regions of low and very low seismicity, where a country may \
         release buildings, are not told apart. The second generation of EN 1998 is not here. Anchors \
         designed by capacity have no such level, and the code no overstrength factor.",
 };

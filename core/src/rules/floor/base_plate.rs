@@ -7,7 +7,7 @@ use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Detail, Sheet, StepId, number, steps};
 
 steps! { 156 "base plate";
-    P "P" Force (INPUT "" Derived) "Compression": Given;
+    P "P" Force (INPUT "" Derived) "Compression; uplift is negative": Given;
     M "M" Moment (INPUT "" Derived) "Moment": Given;
     N "N" Length (INPUT "" Derived) "Length of the plate along the moment": Given;
     B "B" Length (INPUT "" Derived) "Width of the plate": Given;
@@ -19,7 +19,7 @@ steps! { 156 "base plate";
     Q_ACT "q_y" Stiffness (AISC_DG1 "2nd ed., 3.3.2" Memory) "Bearing per length over it" = "P / Y";
     F_ACT "f_y" Stress (AISC_DG1 "2nd ed., 3.3.2" Memory) "Bearing pressure over it" = "P / (Y * B)";
     F_ROD "f" Length (INPUT "" Derived) "From the middle of the plate to the rods": Given;
-    Y_LARGE "Y" Length (AISC_DG1 "2nd ed., 3.4.2" Memory) "Length in bearing" = "f + N / 2 - sqrt((f + N / 2)^2 - 2 * P * (e + f) / q)";
+    Y_LARGE "Y" Length (AISC_DG1 "2nd ed., 3.4.2" Memory) "Length in bearing" = "f + N / 2 - sqrt((f + N / 2)^2 - 2 * (M + P * f) / q)";
     T_LARGE "T" Force (AISC_DG1 "2nd ed., 3.4.2" Memory) "Pull of the rods" = "q * Y - P";
     D_COL "d" Length (INPUT "" Derived) "Depth of the column": Given;
     B_F "b_f" Length (INPUT "" Derived) "Width of its flange": Given;
@@ -56,6 +56,7 @@ steps! { 156 "base plate";
     S_ROD "f_s" Stress (STATICS "" Derived) "Stress of the rods" = "T / A_s";
     S_STRAIN "f_e" Stress (STATICS "plane sections" Derived) "The same by the strain of the section: it must be equal" = "n * f_c * (N / 2 + f - Y) / Y";
     SMALL_PLATE "" Number (AISC_DG1 "2nd ed., 3.4" Memory) "the plate is too small: the pressure that is available cannot balance load and moment": Reason;
+    ALL_PULLED "" Number (AISC_DG1 "3rd ed., 4.3.8" Secondary) "the uplift acts between the rods: all of them pull, and nothing bears": Reason;
     NO_ROOT "" Number (AISC_DG1 "1st ed." Memory) "the triangular block has no real length: the plate is too small": Reason;
     NO_PULL "" Number (BLODGETT "3.3" Memory) "the eccentricity is within a sixth of the plate: no rod pulls and the cubic is not needed": Reason;
 }
@@ -94,31 +95,44 @@ pub struct Block {
 }
 
 impl BasePlate {
-    fn tell(&self, sheet: &mut Sheet) -> f64 {
+    fn tell_sides(&self, sheet: &mut Sheet) {
         sheet.step(P, self.load);
         sheet.step(M, self.moment);
         sheet.step(N, self.length);
         sheet.step(B, self.width);
+    }
+
+    fn tell(&self, sheet: &mut Sheet) -> f64 {
+        self.tell_sides(sheet);
         sheet.step(E, self.moment / self.load)
     }
 
     /// The rectangular block (2nd edition): `pressure` is phi 0.85 f'c with its confinement, `rods` their distance.
     ///
-    /// Errors: the plate is too small.
+    /// A load of nothing leaves the moment alone; an uplift is a negative load.
+    ///
+    /// Errors: the plate is too small; the uplift acts so near to the middle that all rods pull.
     pub fn rectangular(&self, pressure: f64, rods: f64, sheet: &mut Sheet) -> Result<Block, StepId> {
-        let e = self.tell(sheet);
+        self.tell_sides(sheet);
         let pressure = sheet.step(F_PB, pressure);
         let q = sheet.step(Q_MAX, pressure * self.width);
-        let critical = sheet.step(E_CRIT, self.length / 2.0 - self.load / (2.0 * q));
-        if e <= critical {
-            let y = sheet.step(Y_SMALL, self.length - 2.0 * e);
-            sheet.step(Q_ACT, self.load / y);
-            sheet.step(F_ACT, self.load / (y * self.width));
-            return Ok(Block { bearing: y, pull: 0.0 });
+        if self.load > 0.0 {
+            let e = sheet.step(E, self.moment / self.load);
+            let critical = sheet.step(E_CRIT, self.length / 2.0 - self.load / (2.0 * q));
+            if e <= critical {
+                let y = sheet.step(Y_SMALL, self.length - 2.0 * e);
+                sheet.step(Q_ACT, self.load / y);
+                sheet.step(F_ACT, self.load / (y * self.width));
+                return Ok(Block { bearing: y, pull: 0.0 });
+            }
         }
         let f = sheet.step(F_ROD, rods);
+        let turned = self.moment + self.load * f;
+        if !(turned > 0.0) {
+            return Err(ALL_PULLED);
+        }
         let far = f + self.length / 2.0;
-        let left = number::pow(far, 2.0) - 2.0 * self.load * (e + f) / q;
+        let left = number::pow(far, 2.0) - 2.0 * turned / q;
         if !(left >= 0.0) {
             return Err(SMALL_PLATE);
         }

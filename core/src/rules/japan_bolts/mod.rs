@@ -33,6 +33,7 @@ pub static RULE: AnchorRule = AnchorRule {
     amplification: |_| Amplification::Plain,
     // There is no such factor, so there is no such field.
     overstrength: usize::MAX,
+    is_on_levels: false,
     other_format: steps::OTHER_FORMAT,
     prepare: |site| Box::new(Bolts::new(site)),
     concrete_modulus_mpa: |strength_mpa| ROOT_MODULUS * number::sqrt(strength_mpa),

@@ -43,7 +43,8 @@ pub static TEXT: DemandRuleText = DemandRuleText {
         replaced. On soft soil D the formula for S_S falls so fast that stronger shaking of the rock gives slightly less force where \
         F_o a_g lies between 0.8 and 1.0. A vertical force is asked in special cases only (7.2.2) and is not here. Friction alone may not \
         hold plant (7.2.4). Anchors designed by capacity have no elastic level, and the rules no \
-        overstrength factor.",
+        overstrength factor. Whether EN 1992-4 also asks for 1.5 on what a simplified form gives is recalled with little certainty: it is not in the \
+        force, and the factor to elastic forces of the anchorage puts it in.",
 };
 
 const HEIGHTS: HeightFields = HeightFields { attachment: fields::ATTACHMENT, roof: fields::ROOF };
