@@ -14,7 +14,7 @@ after(closeBrowsers);
 const html = (name) => readFileSync(join(SITE, name), 'utf8');
 const CHAPTERS = readdirSync(SITE).filter((name) => name.endsWith('.html') && /class="leaf chapter"/.test(html(name))).filter((name) => name !== 'steadfoot.html').sort();
 
-test('there are six chapters, each with one question and a worksheet', () => {
+test('every chapter has one question and a worksheet', () => {
   assert.ok(CHAPTERS.length >= 6, `${CHAPTERS}`);
   for (const name of CHAPTERS) {
     assert.equal((html(name).match(/<p class="question">/g) ?? []).length, 1, name);
@@ -24,7 +24,7 @@ test('there are six chapters, each with one question and a worksheet', () => {
 
 // The schedule of a hall is dropped onto its chapter, which has no field of one cabinet.
 for (const name of CHAPTERS.filter((one) => !html(one).includes('kind="hall"'))) {
-  test(`the worksheet of ${name} answers to what is typed, and can be reset`, () => visit({ page: name }, async ({ page }) => {
+  test(`what is typed into the worksheet of ${name} travels in its links, and can be reset`, () => visit({ page: name }, async ({ page }) => {
     const root = await worksheet(page);
     const path = await root.evaluate((shadow) => [...shadow.querySelectorAll('input[data-path]')].find((input) => input.classList.contains('number') && /^\d/.test(input.value))?.dataset.path);
     assert.ok(path, 'there is a number to change');

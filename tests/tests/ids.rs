@@ -4,7 +4,7 @@
 //! `cargo test -p steadfoot-tests --test ids --test schema --test invalid -- --ignored` and tell it in the changelog.
 
 use std::fmt::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use steadfoot::calc::{CheckId, Shape};
 use steadfoot::study::tables;
@@ -52,6 +52,29 @@ fn every_table_has_its_own_number_and_its_rows_are_counted() {
             table.number
         );
     }
+}
+
+#[test]
+fn every_table_of_the_sources_is_listed_under_a_number_of_its_own() {
+    let mut numbers: Vec<u8> = Vec::new();
+    for file in sources(&PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../core/src")) {
+        let text = std::fs::read_to_string(file).expect("a source");
+        let made = text.lines().map(str::trim_start).filter_map(|line| line.strip_prefix("steps! { "));
+        numbers.extend(made.filter_map(|line| line.split(' ').next()?.parse::<u8>().ok()));
+    }
+    assert!(numbers.len() > 100, "only {} tables were found", numbers.len());
+    let free: Vec<u8> = (10..240).filter(|number| !numbers.contains(number)).collect();
+    let listed: Vec<u8> = tables().iter().map(|table| table.number).collect();
+    for number in &numbers {
+        let (made, told) = (numbers.iter().filter(|other| *other == number).count(), listed.contains(number));
+        assert!(made == 1, "{made} tables have the number {number}; free are {free:?}");
+        assert!(told, "the table {number} is not listed in core/src/report/text_tables.rs, nor by a rule or a study");
+    }
+}
+
+fn sources(folder: &Path) -> Vec<PathBuf> {
+    let entries = std::fs::read_dir(folder).expect("a folder").map(|entry| entry.expect("an entry").path());
+    entries.flat_map(|path| if path.is_dir() { sources(&path) } else { vec![path] }).collect()
 }
 
 #[test]

@@ -36,7 +36,8 @@ impl Pivot {
 
 /// The hand method about every edge of the feet's hull, in the order of the hull; none for a hull without area.
 ///
-/// Anchors count as equally stiff, as the method has it.
+/// Anchors count as equally stiff, as the method has it. It answers how hard each is pulled if the cabinet turns about one
+/// edge; lengths in mm, forces in N, pull positive.
 pub fn pivots(hull: &Hull, anchors: &[Anchor], load: &BaseLoad) -> Vec<Pivot> {
     hull.edges().map(|edge| pivot(edge, anchors, load)).collect()
 }

@@ -53,6 +53,14 @@ impl Shear {
 /// V_ix = V_x k_i / sum(k) - T k_i (y_i - y_c) / J and V_iy = V_y k_i / sum(k) + T k_i (x_i - x_c) / J.
 /// Source: rigid plate on an elastic bolt group. None where there is no anchor, or where a twist meets anchors that all
 /// stand on one point and cannot carry it.
+///
+/// ```
+/// use steadfoot::base_reactions::{Horizontal, shear_shares};
+/// use steadfoot::geometry::Point;
+/// let anchors = [-100.0, 100.0].map(|x_mm| (Point::new(x_mm, 0.0), 1.0));
+/// let force = Horizontal { y_n: 1000.0, at: Point::new(50.0, 0.0), ..Horizontal::default() };
+/// assert_eq!(shear_shares(&anchors, &force).unwrap().shares[1].y_n, 750.0);
+/// ```
 pub fn shear_shares(anchors: &[(Point, f64)], force: &Horizontal) -> Option<ShearShares> {
     let stiffness_sum: f64 = anchors.iter().map(|&(_, stiffness)| stiffness).sum();
     if !(stiffness_sum > 0.0) {

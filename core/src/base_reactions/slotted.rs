@@ -11,7 +11,15 @@ pub type Held = (Point, [bool; 2]);
 /// V_ix = w_xi (V_x / sum(w_x) - T (y_i - y_s) / J) and V_iy = w_yi (V_y / sum(w_y) + T (x_i - x_s) / J), with w 1 where
 /// the anchor holds and 0 where it slides, x_s the mean of those that hold along y, y_s of those that hold along x, and
 /// J = sum(w_x (y - y_s)^2 + w_y (x - x_s)^2). Source: rigid plate on an elastic bolt group whose springs act along one
-/// axis only. None where nothing holds along an axis, or where a twist meets no lever.
+/// axis only. Lengths in mm, forces in N. None where nothing holds along an axis, or where a twist meets no lever.
+///
+/// ```
+/// use steadfoot::base_reactions::{Horizontal, slotted_shares};
+/// use steadfoot::geometry::Point;
+/// let anchors = [(Point::new(-100.0, 0.0), [true, true]), (Point::new(100.0, 0.0), [false, true])];
+/// let force = Horizontal { x_n: 1000.0, ..Horizontal::default() };
+/// assert_eq!(slotted_shares(&anchors, &force).unwrap().shares[1].x_n, 0.0);
+/// ```
 pub fn slotted_shares(anchors: &[Held], force: &Horizontal) -> Option<ShearShares> {
     let holds = |way: usize| anchors.iter().filter(move |(_, held)| held[way]).map(|&(at, _)| at);
     let count = |way: usize| holds(way).count() as f64;

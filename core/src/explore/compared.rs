@@ -108,7 +108,10 @@ pub struct MovedBy {
     pub status: Option<Status>,
 }
 
-/// Compares two projects, the first being the earlier one.
+/// In what two projects differ, the first being the earlier one; which checks moved, by which of the differences alone, and
+/// along which steps.
+///
+/// `uses` says which symbols the text of a step uses: only native code and the page know that.
 pub fn compare(before: &Project, after: &Project, uses: Uses) -> Compared {
     let [old, new] = [before, after].map(assess);
     let side = |project: &Project, report: &Report| Side {

@@ -95,7 +95,10 @@ struct Scan {
     met_uncovered: bool,
 }
 
-/// The strongest demand and the largest load, bolted and free; the highest zone for a rule with zones.
+/// How far it can go: the strongest demand and the largest load, bolted and free; the highest zone for a rule with zones.
+///
+/// Demands are pushes over the weight, loads are in kg; every mass grows alike, and every strength tried is a whole check.
+/// A search that stops at the end of its reach, or where a clause ends, says so.
 pub fn limits(project: &Project) -> Vec<Limit> {
     let mut found = Vec::new();
     for of in [LimitOf::Bolted, LimitOf::Free] {
@@ -105,7 +108,7 @@ pub fn limits(project: &Project) -> Vec<Limit> {
     found
 }
 
-/// The largest load by the same search, for what asks for it alone.
+/// The largest load by the same search, for what asks for it alone; none where nothing is aboard, or without a demand rule.
 pub fn load_limit(project: &Project, of: LimitOf) -> Option<Limit> {
     let now: f64 = project.contents.iter().map(|content| content.mass_kg).sum();
     if now <= 0.0 || project.site.is_none() {

@@ -2,7 +2,13 @@ use super::Point;
 
 /// The widest gap between neighbouring points: the longest link of the shortest tree that joins them all.
 ///
-/// For a row of three at 150 it is 150; for a grid it is the larger of its two pitches.
+/// For a row of three at 150 it is 150; for a grid it is the larger of its two pitches. Panics where there is no point.
+///
+/// ```
+/// use steadfoot::geometry::{Point, widest_gap};
+/// let [from, to] = widest_gap(&[0.0, 150.0, 400.0].map(|x_mm| Point::new(x_mm, 0.0)));
+/// assert_eq!(from.distance_mm(to), 250.0);
+/// ```
 pub fn widest_gap(points: &[Point]) -> [Point; 2] {
     let mut nearest = alloc::vec![points[0]; points.len()];
     let mut joined = alloc::vec![false; points.len()];

@@ -70,7 +70,16 @@ pub fn tell(cabinet: &Cabinet, contents: &[Content], state: &LoadState, sheet: &
     load(cabinet, contents, state, sheet);
 }
 
-/// Mass, centre of gravity and inertia of a state, in SI whatever the rules compute in.
+/// Mass, centre of gravity and inertia of a state, in kg and mm whatever the rules compute in; told where the sheet is.
+///
+/// Statics: sums over frame and contents, each content a box of even density. A state that is empty is the frame alone.
+///
+/// ```
+/// use steadfoot::{calc::Sheet, load_out::load, project::built_in};
+/// let project = built_in().unwrap();
+/// let full = load(&project.cabinet, &project.contents, &project.all_states()[0], &mut Sheet::quiet());
+/// assert_eq!(full.mass_kg, 650.0 + 900.0 + 700.0);
+/// ```
 pub fn load(cabinet: &Cabinet, contents: &[Content], state: &LoadState, sheet: &mut Sheet) -> Load {
     sheet.open(Part::LoadOut, Subject::Whole, None, System::Si);
     let boxes = || state.aboard.iter().map(|aboard| Placed::new(&contents[aboard.content], aboard));

@@ -118,14 +118,6 @@ pub fn own(contents: &[Content], state: &State) -> LoadState {
     own
 }
 
-/// Every way to fill the cabinet, to check that none is worse than the states that are assessed: 2^n states for n
-/// contents, at most 20 of them. Panics with more.
-pub fn states_of_all_subsets(contents: &[Content]) -> Vec<LoadState> {
-    assert!(contents.len() <= 20, "there are too many subsets of {} contents", contents.len());
-    let subset = |bits: usize| those(counted("subset ", bits), contents, |content| bits >> content & 1 == 1);
-    (0..1 << contents.len()).map(subset).collect()
-}
-
 fn those(name: String, contents: &[Content], is_aboard: impl Fn(usize) -> bool) -> LoadState {
     let aboard = contents.iter().enumerate().filter(|(place, _)| is_aboard(*place));
     let aboard = aboard.map(|(place, content)| Aboard { content: place, drawn_out_mm: content.drawn_out_mm });

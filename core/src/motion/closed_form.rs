@@ -46,7 +46,17 @@ pub struct FreeRocked {
     pub impacts_s: Vec<f64>,
 }
 
-/// Free rocking from an angle below that of falling, small angles.
+/// How free rocking from an angle below that of falling dies down, impact by impact.
+///
+/// Housner 1963, for small angles and a slender body on a stiff floor, without sliding. Angles in rad, times in s; from the
+/// angle of falling up the results are not numbers.
+///
+/// ```
+/// use steadfoot::{calc::Sheet, motion::{FreeRocking, free_rocking}};
+/// let start = FreeRocking { p_rad_per_s: 2.5, alpha_rad: 0.2, release_rad: 0.1, restitution: 0.9, impacts: 3 };
+/// let rocked = free_rocking(&start, &mut Sheet::quiet());
+/// assert!(rocked.ratios[0] == 0.5 && rocked.ratios.is_sorted_by(|a, b| a > b));
+/// ```
 pub fn free_rocking(start: &FreeRocking, sheet: &mut Sheet) -> FreeRocked {
     let p = sheet.step(P, start.p_rad_per_s);
     let theta_0 = sheet.step(THETA_0, start.release_rad);

@@ -43,7 +43,15 @@ const LOOKS_IN_A_PERIOD: f64 = 40.0;
 
 /// The highest response of an oscillator of this period, exactly integrated.
 ///
-/// With `looks` 0 each step of the record is cut until a period has at least forty looks.
+/// With `looks` 0 each step of the record is cut until a period has at least forty looks. Periods in s, accelerations in
+/// multiples of g; the record is taken as straight between its values (Nigam and Jennings).
+///
+/// ```
+/// use steadfoot::motion::{Record, SpectrumSetting, response};
+/// let record = Record { step_s: 0.01, accelerations: vec![0.0, 0.1, 0.2, 0.1, 0.0, 0.0, 0.0] };
+/// // What is very stiff moves as the floor does.
+/// assert!((response(&record, 0.001, &SpectrumSetting::of(0.05)).acceleration - 0.2).abs() < 0.01);
+/// ```
 pub fn response(record: &Record, period_s: f64, setting: &SpectrumSetting) -> Response {
     let oscillator = Oscillator::of_period(period_s, setting.damping);
     let looks = match setting.looks {

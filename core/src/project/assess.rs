@@ -26,7 +26,16 @@ use crate::rules::anchor::Finding;
 ///
 /// Runs every state, load case and direction; finds where each check governs; repeats that with anchors four times
 /// softer and stiffer where their stiffness was not given, and takes the upper end. Where the file leaves something
-/// open, the report says that it was not tried; [`crate::explore::assess_open`] tries it.
+/// open, the report says that it was not tried; [`crate::explore::assess_open`] tries it. Numbers are in N, mm, MPa, kg, s
+/// and rad, accelerations in multiples of g. It cannot fail: where a clause does not reach, its check is not covered.
+///
+/// ```
+/// use steadfoot::calc::Role;
+/// use steadfoot::project::{assess, built_in};
+/// let report = assess(&built_in().unwrap());
+/// let governing = &report.checks[report.governs.unwrap()];
+/// assert_eq!((governing.role, governing.at.is_some()), (Role::Required, true));
+/// ```
 pub fn assess(project: &Project) -> Report {
     let mut bench = Bench::new(project);
     assess_on(&mut bench)
@@ -282,7 +291,14 @@ fn absent(bench: &Bench) -> Vec<u16> {
     rows
 }
 
-/// Only the answer in one word and the check that governs it, for searches that ask often.
+/// Only the answer in one word and the id of the check that governs it, for searches that ask often: the same as
+/// [`assess`] tells.
+///
+/// ```
+/// use steadfoot::project::{assess, built_in, quick};
+/// let project = built_in().unwrap();
+/// assert_eq!(quick(&project).0, assess(&project).verdict);
+/// ```
 pub fn quick(project: &Project) -> (Verdict, Option<&'static str>) {
     let quick = quick_told(&mut Bench::new(project));
     (quick.verdict, quick.governing().map(|check| check.id))

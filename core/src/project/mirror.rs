@@ -60,11 +60,6 @@ impl Mirror {
         asked_rad
     }
 
-    /// Whether a direction stands for itself.
-    pub fn is_asked(self, direction_rad: f64) -> bool {
-        (self.asked_rad(direction_rad) - direction_rad).abs() <= SAME_RAD
-    }
-
     /// A direction and its images.
     pub fn images_rad(self, direction_rad: f64) -> Vec<f64> {
         let mut images = alloc::vec![direction_rad];

@@ -127,7 +127,12 @@ fn attempt(text: &str, units: LimitUnits, settings: &[Setting]) -> Result<Projec
     }
 }
 
-/// Reads a project file from bytes, which may be anything.
+/// Reads a project file from bytes, which may be anything; errors as [`read`], and a fault where they are no UTF-8 text.
+///
+/// ```
+/// use steadfoot::input::LimitUnits;
+/// assert_eq!(steadfoot::project::read_bytes(&[0xff], LimitUnits::File).unwrap_err().len(), 1);
+/// ```
 pub fn read_bytes(bytes: &[u8], units: impl Into<LimitUnits>) -> Result<Project, Vec<Fault>> {
     let units = units.into();
     if bytes.len() > text::TEXT_MAX_BYTES {

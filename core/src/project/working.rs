@@ -14,7 +14,17 @@ use crate::report::outcome::{At, SubjectTold};
 
 /// The sections that lead to one result: load-out, demand, stiffness, base reactions, and the check itself.
 ///
-/// `at` comes from a report of the same project; a place that does not exist there gives no sections.
+/// `at` comes from a report of the same project; a place that does not exist there gives no sections. Each section is in
+/// the units of its rule, which it names.
+///
+/// ```
+/// use steadfoot::project::{assess, built_in, working};
+/// let project = built_in().unwrap();
+/// let report = assess(&project);
+/// let at = report.checks[report.governs.unwrap()].at.unwrap();
+/// let sections = working(&project, &at);
+/// assert!(sections.iter().any(|section| section.check.map(|check| check.id()) == at.check));
+/// ```
 pub fn working(project: &Project, at: &At) -> Vec<Section> {
     let mut bench = Bench::new(project);
     if at.state >= bench.loads.len() || at.case.is_some_and(|case| case >= bench.cases().len()) {

@@ -57,7 +57,8 @@ pub fn text(id: StepId) -> Option<&'static StepText> {
 }
 
 fn push_new(tables: &mut alloc::vec::Vec<&'static StepTable>, table: &'static StepTable) {
-    if tables.iter().all(|known| known.number != table.number) {
+    // By address and not by number, so that two tables of one number are seen.
+    if !tables.iter().any(|known| core::ptr::eq(*known, table)) {
         tables.push(table);
     }
 }

@@ -81,7 +81,7 @@ impl Basis {
     }
 }
 
-/// The spectrum of a test, by the place of its word; the reason where there is none.
+/// What spectrum a test must show, by the place of its word; the reason where a test asks for none.
 ///
 /// Tells one section, or three where AC156 covers two places.
 pub fn spectrum(test: usize, basis: &Basis, sheet: &mut Sheet) -> Result<Spectrum, StepId> {

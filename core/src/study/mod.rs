@@ -141,6 +141,12 @@ studies! {
 }
 
 /// The study of an id.
+///
+/// ```
+/// use steadfoot::{project::built_in, study::study};
+/// let shown = (study("standing-free").unwrap().make)(&built_in().unwrap(), "").unwrap();
+/// assert!(!shown.tables.is_empty() || !shown.pictures.is_empty());
+/// ```
 pub fn study(id: &str) -> Option<&'static Study> {
     STUDIES.iter().copied().find(|study| study.id == id)
 }
@@ -149,7 +155,7 @@ pub fn study(id: &str) -> Option<&'static Study> {
 pub fn tables() -> Vec<&'static StepTable> {
     let mut tables = crate::report::text_tables::tables();
     for table in STUDY_TEXTS.iter().flat_map(|text| text.steps) {
-        if tables.iter().all(|known| known.number != table.number) {
+        if !tables.iter().any(|known| core::ptr::eq(*known, *table)) {
             tables.push(table);
         }
     }

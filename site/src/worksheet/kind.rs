@@ -31,17 +31,12 @@ const ALL_VIEWS: &[View] = &[View::Plan, View::Elevation, View::Rose];
 const ALL_TOPICS: &[Topic] = &[Topic::Bolted, Topic::Free, Topic::Uncovered, Topic::Governs];
 const BOLTED: &[Topic] = &[Topic::Bolted, Topic::Governs];
 
-/// All kinds.
+/// A kind that shows nothing, from which the others take what they do not name.
+const NOTHING: Kind = Kind { word: "", title: "", views: &[], topics: &[], tables: &[], checks: None, studies: &[] };
+
+/// All kinds, in the order of the page's.
 pub static KINDS: &[Kind] = &[
-    Kind {
-        word: "landing",
-        title: "A live cabinet",
-        views: ALL_VIEWS,
-        topics: ALL_TOPICS,
-        tables: &[],
-        checks: None,
-        studies: &[],
-    },
+    Kind { word: "landing", title: "A live cabinet", views: ALL_VIEWS, topics: ALL_TOPICS, ..NOTHING },
     Kind {
         word: "check",
         title: "The whole check",
@@ -49,7 +44,7 @@ pub static KINDS: &[Kind] = &[
         topics: ALL_TOPICS,
         tables: &[Table::States, Table::Cases],
         checks: Some(""),
-        studies: &[],
+        ..NOTHING
     },
     Kind {
         word: "load-out",
@@ -57,8 +52,7 @@ pub static KINDS: &[Kind] = &[
         views: &[View::Elevation],
         topics: BOLTED,
         tables: &[Table::States],
-        checks: None,
-        studies: &[],
+        ..NOTHING
     },
     Kind {
         word: "demand",
@@ -66,235 +60,130 @@ pub static KINDS: &[Kind] = &[
         views: &[View::Rose],
         topics: BOLTED,
         tables: &[Table::Cases],
-        checks: None,
-        studies: &[],
+        ..NOTHING
     },
-    Kind {
-        word: "rules",
-        title: "Every rule side by side",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["side-by-side", "floor-level"],
-    },
-    Kind {
-        word: "shake-table",
-        title: "What a test must show",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["required-spectra", "test-rig"],
-    },
+    Kind { word: "rules", title: "Every rule side by side", studies: &["side-by-side", "floor-level"], ..NOTHING },
+    Kind { word: "shake-table", title: "What a test must show", studies: &["required-spectra", "test-rig"], ..NOTHING },
     Kind {
         word: "base-reactions",
         title: "What feet and anchors feel",
         views: &[View::Plan],
         topics: BOLTED,
-        tables: &[],
         checks: Some("base."),
-        studies: &[],
+        ..NOTHING
     },
     Kind {
         word: "standing-free",
         title: "Whether it stays put by itself",
         views: &[View::Elevation],
         topics: &[Topic::Free],
-        tables: &[],
         checks: Some("free."),
         studies: &["standing-free"],
+        ..NOTHING
     },
     Kind {
         word: "rocking",
         title: "Whether it rocks, and how far",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
         studies: &["rocking", "fragility", "response-spectrum"],
+        ..NOTHING
     },
     Kind {
         word: "anchors",
         title: "Whether the anchors hold",
         views: &[View::Plan],
         topics: BOLTED,
-        tables: &[],
         checks: Some("anchor."),
         studies: &["anchor-modes", "anchor-section", "what-would-hold"],
+        ..NOTHING
     },
     Kind {
         word: "setting-out",
         title: "The setting-out sheet",
-        views: &[],
         topics: &[Topic::Bolted],
-        tables: &[],
-        checks: None,
         studies: &["setting-out", "as-built"],
+        ..NOTHING
     },
     Kind {
         word: "feet",
         title: "Whether the floor bears the feet",
         views: &[View::Plan],
         topics: BOLTED,
-        tables: &[],
         checks: Some("foot."),
-        studies: &[],
+        ..NOTHING
     },
     Kind {
         word: "slab",
         title: "Whether the slab carries it",
         views: &[View::Plan],
         topics: BOLTED,
-        tables: &[],
         checks: Some("slab."),
-        studies: &[],
+        ..NOTHING
     },
     Kind {
         word: "ways-of-standing",
         title: "Casters, levelling feet or wide bases",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
         studies: &["ways-of-standing"],
+        ..NOTHING
     },
-    Kind {
-        word: "pressure-map",
-        title: "How hard each foot presses",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["pressure-map"],
-    },
-    Kind {
-        word: "bolt-stiffness",
-        title: "What soft feet and stiff bolts do",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["stiffness"],
-    },
-    Kind {
-        word: "uneven-floor",
-        title: "What an uneven floor does",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["uneven-floor"],
-    },
-    Kind {
-        word: "row-of-cabinets",
-        title: "A row of cabinets",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["row-of-cabinets"],
-    },
-    Kind {
-        word: "ask-the-owner",
-        title: "Questions to send",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &[],
-    },
-    Kind {
-        word: "row",
-        title: "Side by side",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: None,
-        studies: &["cabinets-in-a-row"],
-    },
+    Kind { word: "pressure-map", title: "How hard each foot presses", studies: &["pressure-map"], ..NOTHING },
+    Kind { word: "bolt-stiffness", title: "What soft feet and stiff bolts do", studies: &["stiffness"], ..NOTHING },
+    Kind { word: "uneven-floor", title: "What an uneven floor does", studies: &["uneven-floor"], ..NOTHING },
+    Kind { word: "row-of-cabinets", title: "A row of cabinets", studies: &["row-of-cabinets"], ..NOTHING },
+    Kind { word: "ask-the-owner", title: "Questions to send", ..NOTHING },
+    Kind { word: "row", title: "Side by side", studies: &["cabinets-in-a-row"], ..NOTHING },
     Kind {
         word: "frame",
         title: "How stiff the frame is",
-        views: &[],
         topics: &[Topic::Bolted],
-        tables: &[],
         checks: Some("frame."),
         studies: &["sway"],
+        ..NOTHING
     },
     Kind {
         word: "not-known",
         title: "What you do not know",
-        views: &[],
         topics: &[Topic::Bolted],
-        tables: &[],
-        checks: None,
         studies: &["not-known"],
+        ..NOTHING
     },
     Kind {
         word: "what-matters",
         title: "What matters most",
-        views: &[],
         topics: &[Topic::Bolted],
-        tables: &[],
-        checks: None,
         studies: &["what-matters"],
+        ..NOTHING
     },
     Kind {
         word: "move-down",
         title: "What to move down",
-        views: &[],
         topics: &[Topic::Bolted, Topic::Free],
-        tables: &[],
-        checks: None,
         studies: &["what-to-move-down"],
+        ..NOTHING
     },
-    Kind {
-        word: "moving",
-        title: "Whether it comes to its place",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: Some("move."),
-        studies: &[],
-    },
+    Kind { word: "moving", title: "Whether it comes to its place", checks: Some("move."), ..NOTHING },
     Kind {
         word: "limits",
         title: "How far each input can go",
-        views: &[],
         topics: &[Topic::Bolted],
-        tables: &[],
-        checks: None,
         studies: &["how-far"],
+        ..NOTHING
     },
     Kind {
         word: "map",
         title: "Two inputs against each other",
-        views: &[],
         topics: &[Topic::Bolted],
-        tables: &[],
-        checks: None,
         studies: &["limit-map"],
+        ..NOTHING
     },
-    Kind {
-        word: "lifting",
-        title: "Whether it hangs safely",
-        views: &[],
-        topics: &[],
-        tables: &[],
-        checks: Some("lift."),
-        studies: &["hook"],
-    },
+    Kind { word: "lifting", title: "Whether it hangs safely", checks: Some("lift."), studies: &["hook"], ..NOTHING },
     Kind {
         word: "zone-statement",
         title: "The zone statement",
-        views: &[],
         topics: &[Topic::Bolted, Topic::Free],
-        tables: &[],
-        checks: None,
         studies: &["zone-statement"],
+        ..NOTHING
     },
-    Kind { word: "hall", title: "A hall full", views: &[], topics: &[], tables: &[], checks: None, studies: &[] },
+    Kind { word: "hall", title: "A hall full", ..NOTHING },
 ];
 
 /// The kind of this word.

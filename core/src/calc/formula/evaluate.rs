@@ -27,6 +27,20 @@ pub trait Symbols {
 ///
 /// Errors: a text that cannot be read, a name without a value, quantities of different dimension added or compared, a
 /// power that leaves the sixths.
+///
+/// ```
+/// use steadfoot::calc::Kind;
+/// use steadfoot::calc::formula::{Quantity, Symbols, evaluate};
+/// struct Three;
+/// impl Symbols for Three {
+///     fn values(&self, _: &str) -> Vec<Quantity> {
+///         vec![Quantity { value: 3.0, dimension: Kind::Length.dimension() }]
+///     }
+/// }
+/// let area = evaluate("2 * b * h", &Three).unwrap();
+/// assert_eq!((area.value, area.dimension), (18.0, Kind::Area.dimension()));
+/// assert!(evaluate("b + b * h", &Three).is_err());
+/// ```
 pub fn evaluate(text: &str, symbols: &dyn Symbols) -> Result<Quantity, FormulaError> {
     Evaluation { symbols, index: None }.of(&read(text)?)
 }

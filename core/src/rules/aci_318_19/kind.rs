@@ -48,9 +48,4 @@ impl AnchorKind {
     pub fn is_mechanical(self) -> bool {
         self.is_drilled() && self != AnchorKind::Adhesive
     }
-
-    /// Whether it is an expansion anchor.
-    pub fn is_expansion(self) -> bool {
-        matches!(self, AnchorKind::TorqueExpansion | AnchorKind::DisplacementExpansion)
-    }
 }

@@ -4,7 +4,7 @@
 
 use super::documents::{AISC_360_16, EN_1992_1_1, EN_1993_1_8};
 use crate::calc::clause::{INPUT, PRACTICE};
-use crate::calc::{Detail, Sheet, number, steps};
+use crate::calc::{Detail, Sheet, steps};
 
 steps! { 149 "bearing";
     F_C "f'_c" Stress (INPUT "slab" Derived) "Specified strength of the concrete": Given;
@@ -102,9 +102,4 @@ impl LoadedArea {
         let beta = sheet.step(BETA_J, 2.0 / 3.0);
         [force, sheet.step(F_JD, beta * force / area)]
     }
-}
-
-/// The effective width beside a steel section under a joint's bearing strength (EN 1993-1-8 6.2.5(4)): c = t sqrt(f_y / (3 f_jd)).
-pub fn effective_width_mm(thickness_mm: f64, yield_mpa: f64, joint_mpa: f64) -> f64 {
-    thickness_mm * number::sqrt(yield_mpa / (3.0 * joint_mpa))
 }

@@ -18,9 +18,6 @@ steps! { 155 "rolling";
     F_HOLD "F_hold" Force (STATICS "forces along the ramp" Derived) "What holds it on the way down" = "W * max(0, s_r - C * c_r)";
 }
 
-/// Lever arms measured for hard rubber: on smooth concrete, tile, asphalt, carpet; mm.
-pub static LEVERS_MM: [(&str, f64); 4] = [("smooth-concrete", 2.2), ("tile", 2.4), ("asphalt", 3.3), ("carpet", 4.5)];
-
 /// Push on the level, N.
 pub fn level_n(weight_n: f64, radius_mm: f64, lever_mm: f64, sheet: &mut Sheet) -> f64 {
     let weight = sheet.step(W, weight_n);
