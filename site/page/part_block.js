@@ -1,6 +1,12 @@
 // One part of the project file in the form: its heading, what it is for, its fields; or, where it is absent and may be,
 // that it is not checked and a button to give it.
 
+// A long part that has been filled in folds what it was not given, where several such fields follow each other; a new
+// one shows all of its fields.
+const FOLDED_FROM = 9;
+const FOLDED_GIVEN = 3;
+const FOLDED_RUN = 3;
+
 class PartBlock {
   // `hidden` are keys that the reader does not type.
   constructor(seat, part, hidden = []) {
@@ -31,6 +37,7 @@ class PartBlock {
       keepingFocus(this.element, () => this.build(tree));
     }
     for (const row of [...this.pickers, ...this.rows]) row.refresh();
+    for (const { element, rows } of this.folds) if (rows.some((row) => this.isGiven(row) || faultsWithin(this.seat.faults(), row.path).length > 0)) element.open = true;
     const own = this.seat.faults().filter((fault) => fault.path === this.part.path && this.part.path !== "");
     this.fault.hidden = own.length === 0;
     fill(this.fault, own.map((fault) => make("span", { "data-fault-of": fault.path }, faultText(fault))));
@@ -38,6 +45,7 @@ class PartBlock {
 
   build(tree) {
     const { part } = this;
+    this.folds = [];
     if (!this.given) {
       this.rows = [];
       this.pickers = [];
@@ -49,11 +57,42 @@ class PartBlock {
     const rule = part.rules === "none" ? null : chosenRule(part, tree);
     this.pickers = placePickers(this.seat, part, tree);
     // The rule itself is asked first, then the place, then what the place fills.
-    const [first, ...rest] = this.rows.map((row) => row.element);
+    const [first, ...rest] = this.folded();
     return fill(this.body, first, this.tools(), this.pickers.map((picker) => picker.element), rest,
       rule && rule.stops && make("p", { class: "note stops" }, make("b", {}, "Where this rule stops. "), textWithSymbols(rule.stops)),
       part.presence === "optional" && make("p", { class: "tools" },
         make("button", { type: "button", class: "tool", "data-key": "give " + part.id, click: () => this.give(undefined) }, "Take the ", part.noun, " away")));
+  }
+
+  isGiven(row) {
+    return this.seat.project().at(row.path) !== undefined;
+  }
+
+  folded() {
+    const { rows } = this;
+    if (rows.length < FOLDED_FROM || rows.filter((row) => row.field.key !== "rule" && this.isGiven(row)).length < FOLDED_GIVEN) return rows.map((row) => row.element);
+    const elements = [];
+    let run = [];
+    const fold = () => {
+      const idle = run.map((row) => row.element);
+      if (run.length < FOLDED_RUN) elements.push(...idle);
+      else {
+        const element = make("details", { class: "folded" },
+          make("summary", { "data-key": "fold " + run[0].path }, "Not given, or as usual: ", make("span", { class: "count" }, run.map((row, place) => [place > 0 && ", ", textWithSymbols(row.label)]))), idle);
+        this.folds.push({ element, rows: run });
+        elements.push(element);
+      }
+      run = [];
+    };
+    for (const row of rows) {
+      if (row.field.absent !== "fault" && !this.isGiven(row)) run.push(row);
+      else {
+        fold();
+        elements.push(row.element);
+      }
+    }
+    fold();
+    return elements;
   }
 
   // Approval data stand beside the rule that asks for them.
