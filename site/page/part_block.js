@@ -5,7 +5,7 @@
 // one shows all of its fields.
 const FOLDED_FROM = 9;
 const FOLDED_GIVEN = 3;
-const FOLDED_RUN = 3;
+const FOLDED_RUN = 2;
 
 class PartBlock {
   // `hidden` are keys that the reader does not type.
