@@ -170,6 +170,14 @@ impl Board {
         patch
     }
 
+    /// Two levels moved apart until all that stands on the board is between them, px.
+    pub fn levels_around(&self, [mut top, mut bottom]: [f64; 2]) -> [f64; 2] {
+        let mut take = |patch: &Patch| (top, bottom) = (top.min(patch.top), bottom.max(patch.bottom));
+        self.written.iter().for_each(&mut take);
+        self.obstacles.iter().for_each(|(patch, _)| take(patch));
+        [top, bottom]
+    }
+
     /// What stands on the board: shapes first, then texts.
     pub fn into_marks(mut self) -> Vec<Mark> {
         self.shapes.append(&mut self.texts);
