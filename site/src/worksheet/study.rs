@@ -5,7 +5,7 @@ use serde_json::Value;
 use steadfoot::calc::check::CHECK_TITLES;
 use steadfoot::calc::show::Rounding;
 use steadfoot::calc::{CheckId, StepId, System};
-use steadfoot::project::Project;
+use steadfoot::project::{Project, input_name};
 use steadfoot::report::drawing::{Drawing, Painter, bars, figure, plot};
 use steadfoot::report::table::{Cell, Column, Table};
 use steadfoot::study::{self, Picture, STUDY_TEXTS};
@@ -36,10 +36,10 @@ pub fn of_project(id: &str, project: &Project) -> anyhow::Result<String> {
     match (study.make)(project, "") {
         Ok(shown) => {
             for picture in &shown.pictures {
-                html += &framed(&painted(picture));
+                html += &framed(&painted(picture, project));
             }
             for table in &shown.tables {
-                html += &self::table(table);
+                html += &self::table(table, project);
             }
             for note in &shown.notes {
                 html += &format!("<p class=\"note\">{}.</p>\n", with_symbols(&words::sentence_case(&said(*note))));
@@ -56,8 +56,9 @@ fn said(id: StepId) -> String {
     study::text(id).map_or_else(String::new, |row| row.what.to_string())
 }
 
-fn painted(picture: &Picture) -> Drawing {
-    let painter = Painter { width_px: WIDTH_PX, system: System::Si, words: &said };
+fn painted(picture: &Picture, project: &Project) -> Drawing {
+    let inputs = |path: &str| input_name(path, project);
+    let painter = Painter { width_px: WIDTH_PX, system: System::Si, words: &said, inputs: &inputs };
     match picture {
         Picture::Plot(one) => plot(one, &painter),
         Picture::Bars(one) => bars(one, &painter),
@@ -74,7 +75,7 @@ fn framed(drawing: &Drawing) -> String {
     )
 }
 
-fn table(table: &Table) -> String {
+fn table(table: &Table, project: &Project) -> String {
     let name = words::sentence_case(&said(table.name));
     let heads: String = table
         .columns
@@ -91,14 +92,14 @@ fn table(table: &Table) -> String {
         html += if line.is_marked { "<tr class=\"marked\">" } else { "<tr>" };
         for (cell, column) in line.cells.iter().zip(&table.columns) {
             let label = escaped(&said(column.name));
-            html += &format!("<td data-label=\"{label}\">{}</td>", with_symbols(&cell_text(cell, column)));
+            html += &format!("<td data-label=\"{label}\">{}</td>", with_symbols(&cell_text(cell, column, project)));
         }
         html += "</tr>\n";
     }
     html + "</tbody></table></div></div>\n"
 }
 
-fn cell_text(cell: &Cell, column: &Column) -> String {
+fn cell_text(cell: &Cell, column: &Column, project: &Project) -> String {
     match cell {
         Cell::Nothing => "–".to_string(),
         Cell::Number(value) => words::plain(*value, column.kind, column.rounding),
@@ -113,6 +114,7 @@ fn cell_text(cell: &Cell, column: &Column) -> String {
         }
         Cell::Name(id) => said(*id),
         Cell::Text(text) => text.clone(),
+        Cell::Input(path) => input_name(path, project),
         Cell::Check(check) => {
             let place = CheckId::ALL.iter().position(|known| known == check);
             place.map_or_else(String::new, |place| CHECK_TITLES[place].to_string())
