@@ -118,7 +118,7 @@ class Comparison {
     return [
       make("p", { class: "sides" }, side(sides[0], "in " + this.other.name), "; ", side(sides[1], "here"), "."),
       sides.some((one) => one.open > 0) && make("p", { class: "note" }, "Inputs are left open in one of them; its numbers stand for what stands in for those, and for nothing else."),
-      inputs.length === 0 ? make("p", { class: "note" }, "The two inputs are the same.") : comparedInputs(inputs),
+      inputs.length === 0 ? make("p", { class: "note" }, "The two inputs are the same.") : comparedInputs(inputs, [this.other.text, this.assessment.text].map((text) => JSON.parse(text))),
       checks.length === 0 ? make("p", { class: "note", "data-unmoved": unmoved }, "No check moved.") : comparedChecks(checks, unmoved, open, inputs),
     ];
   }
@@ -130,14 +130,15 @@ function usesOf(code) {
   return [row.h, row.s || "-", ...(row.y || [])].join(" ");
 }
 
-function comparedInputs(inputs) {
+// What stands in the first file only has its rule there.
+function comparedInputs(inputs, trees) {
   const heads = ["No.", "Input", "Before", "Now", "By itself"];
   return make("div", { class: "study-table" }, make("div", { class: "wide", tabindex: 0, role: "group", "aria-label": "Inputs that differ" },
     make("table", {}, make("caption", {}, "Inputs that differ"),
       make("thead", {}, make("tr", {}, heads.map((head) => make("th", { scope: "col" }, head)))),
       make("tbody", {}, inputs.map((input, place) => make("tr", { "data-input": input.path, "data-change": input.change, "data-alone": input.alone },
         make("td", { "data-label": heads[0] }, String(place + 1)),
-        make("td", { "data-label": heads[1] }, input.path, CHANGE_WORDS[input.change] && make("span", { class: "note" }, " ", CHANGE_WORDS[input.change])),
+        make("td", { "data-label": heads[1] }, textWithSymbols(placeText(input.path, trees[input.change === "removed" ? 0 : 1])), CHANGE_WORDS[input.change] && make("span", { class: "note" }, " ", CHANGE_WORDS[input.change])),
         make("td", { "data-label": heads[2] }, shortened(input.before)), make("td", { "data-label": heads[3] }, shortened(input.after)),
         make("td", { "data-label": heads[4] }, ALONE_WORDS[input.alone])))))));
 }

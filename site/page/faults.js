@@ -42,22 +42,48 @@ function shownNumber(fault, tree) {
   return typeof number === "number" && field ? engineSays((engine) => engine.field_text(number, field.kind, unitSystem.now)) : fault.given;
 }
 
-// "tray 3, Mass" for contents[2].mass_kg.
+// "tray 3, Mass" for contents[2].mass_kg, "Contents, Mass" for contents[*].mass_kg, which means every one of them.
 function placeText(path, tree) {
   const words = [];
   let at = "";
-  for (const key of keysOf(path)) {
+  let [item, ...keys] = [tree, ...keysOf(path)];
+  while (keys.length > 0) {
+    const key = keys.shift();
     // An end of a range, or a word of a set, is told by its field.
     if (key === "between" || key === "one_of") break;
-    const field = fieldsOf(at, tree).find((one) => one.key === key);
-    at = within(at, key);
-    const part = partAt(at);
-    const item = valueAt(tree, at);
-    const name = item && typeof item === "object" && typeof item.name === "string" ? item.name : "";
-    if (typeof key === "number") words.push(part ? name || part.noun + " " + (key + 1) : "");
-    else if (part) words.push(part.title);
-    else if (partAt(at + "[]") && path === at) words.push(partAt(at + "[]").title);
-    else words.push(field ? field.label : partAt(at + "[]") ? "" : key);
+    item = item && typeof item === "object" ? item[key] : undefined;
+    const inside = at === "" ? key : at + "." + key;
+    if (partAt(inside)) {
+      words.push(partAt(inside).title);
+      at = inside;
+    } else if (partAt(inside + "[]")) {
+      at = inside + "[]";
+      const row = keys.shift();
+      item = Array.isArray(item) ? item[row] : undefined;
+      words.push(typeof row === "number" ? item && typeof item.name === "string" && item.name || partAt(at).noun + " " + (row + 1) : row === undefined || row === "*" ? partAt(at).title : row);
+    } else {
+      const field = fieldsOf(at, tree).find((one) => one.key === key);
+      const [behind] = keys;
+      const more = !field || behind === undefined || behind === "*" ? "" : typeof behind !== "number" ? behind : field.count ? axesOf(field)[behind] : "";
+      words.push((field ? field.label : key) + (more ? " " + more : ""));
+      break;
+    }
   }
   return words.filter(Boolean).slice(-2).join(", ");
+}
+
+// What every place of a file that may hold a number is called, rows of a list together, for whoever has no tables.
+function placeTexts(tree) {
+  const all = {};
+  const walk = (value, path) => {
+    if (all[path] === undefined) all[path] = placeText(path, tree);
+    if (value === null || typeof value !== "object") return;
+    if (!Array.isArray(value)) all[path + "[*]"] = all[path];
+    for (const [key, inside] of Object.entries(value)) {
+      const isRow = Array.isArray(value) && inside !== null && typeof inside === "object";
+      walk(inside, isRow ? path + "[*]" : within(path, Array.isArray(value) ? Number(key) : key));
+    }
+  };
+  walk(tree, "");
+  return all;
 }

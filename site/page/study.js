@@ -2,6 +2,8 @@
 
 const STUDY_DELAY_MS = 300;
 // Several small pictures stand side by side where there is room.
+// In their pictures inputs are called by name.
+const NAMED_STUDIES = ["what-matters"];
 const STUDY_WIDTHS = { "anchor-modes": 340, "ways-of-standing": 250 };
 
 // One worker for all studies of a page; questions wait in a row, and of the same asker only the last is kept.
@@ -46,8 +48,10 @@ const studyDesk = {
     try {
       const worker = engineWorker((engine) => {
         let words = {};
+        let names = {};
         let stopped = false;
-        const wordsOf = (code) => words[code] || "";
+        // Of a row by its code, of an input by its path.
+        const wordsOf = (of) => words[of] || names[of] || "";
         // A study in portions is left now and then, so that it can be stopped, and say how far it is.
         const goOn = (work, system, width) => {
           const until = Date.now() + 80;
@@ -71,6 +75,7 @@ const studyDesk = {
             return;
           }
           const [text, system, id, extra, width] = data;
+          names = data[5];
           stopped = false;
           try {
             const work = engine.begin_study(text, id, extra);
@@ -98,9 +103,9 @@ const studyDesk = {
   },
 };
 
-function studyHere([text, system, id, extra, width]) {
+function studyHere([text, system, id, extra, width, names]) {
   try {
-    return engineSays((engine) => engine.study(text, system, id, extra, width, wordsOf));
+    return engineSays((engine) => engine.study(text, system, id, extra, width, (of) => (typeof of === "string" ? names[of] || of : wordsOf(of))));
   } catch (error) {
     console.error(error);
     return { broken: String(error) };
@@ -141,7 +146,8 @@ class StudyView {
   ask() {
     const { text, system } = this.assessment;
     const width = Math.min(Math.max(Math.floor(this.body.clientWidth) || DRAWING_WIDTH_MIN, DRAWING_WIDTH_MIN), STUDY_WIDTHS[this.id] || 720);
-    studyDesk.ask([text, system, this.id, this.extra, width], (said) => this.tell(said), this);
+    const names = NAMED_STUDIES.includes(this.id) ? placeTexts(JSON.parse(text)) : {};
+    studyDesk.ask([text, system, this.id, this.extra, width, names], (said) => this.tell(said), this);
   }
 
   progress([done, of]) {
@@ -165,10 +171,11 @@ class StudyView {
   }
 
   shown({ notes, tables, pictures, sections }) {
+    const tree = JSON.parse(this.assessment.text);
     return [
       this.figure && this.figure.of(this.assessment.text, this.extra),
       pictures.map((picture) => make("figure", { class: "figure " + picture.view }, make("div", { class: "frame" }, drawingOf(picture)), make("figcaption", {}, picture.title))),
-      tables.map((table) => studyTable(table, this.id, notes)),
+      tables.map((table) => studyTable(table, this.id, notes, tree)),
       notes.map((note) => make("p", { class: "note" }, textWithSymbols(sentenceCase(wordsOf(note))), ".")),
       sections.length > 0 && make("details", { class: "study-working" }, make("summary", { "data-key": "working " + this.id }, "The working"), workingBlock(sections, { open: true })),
     ];
@@ -176,7 +183,7 @@ class StudyView {
 }
 
 // On a phone a row of many columns becomes a block of labelled values; a few narrow ones stay a table.
-function studyTable(table, id, notes) {
+function studyTable(table, id, notes, tree) {
   const name = sentenceCase(wordsOf(table.name));
   const figures = table.columns.map((_, place) => table.rows.every(({ cells }) => cells[place] === "nothing" || isFigure(cells[place])));
   const wordy = figures.filter((one) => !one).length;
@@ -187,15 +194,15 @@ function studyTable(table, id, notes) {
         make("thead", {}, make("tr", {}, table.columns.map((column, place) => make("th", { scope: "col", class: figures[place] ? "figures" : null }, textWithSymbols(wordsOf(column.name)))))),
         make("tbody", {}, table.rows.map((row) => make("tr", { class: row.is_marked ? "marked" : null },
           row.cells.map((cell, place) => make("td", { class: [figures[place] && "figures", cell === "nothing" && "none"].filter(Boolean).join(" ") || null, "data-label": wordsOf(table.columns[place].name), "data-value": cell.number === undefined ? null : String(cell.number) },
-            textWithSymbols(cellText(cell, table.columns[place]))))))))),
-    make("button", { type: "button", class: "plain", "data-key": "csv " + table.name, click: () => saveText(id + ".csv", "text/csv", tableCsv(table, notes)) }, "Save this table as CSV"));
+            textWithSymbols(cellText(cell, table.columns[place], tree))))))))),
+    make("button", { type: "button", class: "plain", "data-key": "csv " + table.name, click: () => saveText(id + ".csv", "text/csv", tableCsv(table, notes, tree)) }, "Save this table as CSV"));
 }
 
 function isFigure(cell) {
   return cell.number !== undefined || cell.range !== undefined || cell.measured !== undefined;
 }
 
-function cellText(cell, column) {
+function cellText(cell, column, tree) {
   if (cell === "nothing") return "–";
   const { kind, ends } = cell.measured || { kind: column.kind, ends: cell.range };
   const number = (value, rounding) => shown(value, kind, { rounding });
@@ -204,11 +211,11 @@ function cellText(cell, column) {
   if (cell.name !== undefined) return wordsOf(cell.name);
   if (cell.check !== undefined) return checkTitle(cell.check);
   if (cell.status !== undefined) return STATUS_WORDS[cell.status];
-  return cell.text;
+  return cell.input === undefined ? cell.text : placeText(cell.input, tree);
 }
 
 // Numbers in SI with all their digits; the notes of the study and the cautions come along.
-function tableCsv(table, notes) {
+function tableCsv(table, notes, tree) {
   const unit = (column) => engineSays((engine) => engine.unit_text(column.kind, "si", "base"));
   const heads = table.columns.map((column) => wordsOf(column.name) + (unit(column) ? " [" + unit(column) + "]" : ""));
   const lines = table.rows.map((row) => row.cells.map((cell, place) => {
@@ -219,7 +226,7 @@ function tableCsv(table, notes) {
       const unit = engineSays((engine) => engine.unit_text(cell.measured.kind, "si", "base"));
       return [...new Set(cell.measured.ends)].join(" to ") + (unit ? " " + unit : "");
     }
-    return cellText(cell, table.columns[place]);
+    return cellText(cell, table.columns[place], tree);
   }));
   return [heads, ...lines, ...notes.map((note) => [sentenceCase(wordsOf(note)) + "."]), ...texts.cautions.map((caution) => [caution])].map((cells) => cells.map(csvCell).join(",")).join("\r\n") + "\r\n";
 }

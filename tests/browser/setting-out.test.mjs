@@ -98,7 +98,7 @@ test('what would hold is told below the anchors, and every line of it holds', ()
   assert.ok(lines.length > 0);
   for (const line of lines) {
     assert.ok(line.utilisation <= 1, JSON.stringify(line));
-    if (line.bolts !== DEMO.cabinet.anchors.length || line['nearest edge from the nearest bolt'] !== 130) continue;
+    if (line.bolts !== DEMO.cabinet.anchors.length || line['edge that is nearest now, from the nearest bolt'] !== 130) continue;
     const changed = structuredClone(DEMO);
     Object.assign(changed.anchorage, { bolt: line.bolt, embedment_mm: line.embedment });
     changed.slab.strength_mpa = line['strength of the concrete'];

@@ -3,6 +3,7 @@
 pub mod anchorages;
 pub mod demand_input;
 pub mod demand_world;
+pub mod edited;
 pub mod en_anchor;
 pub mod engine_opened;
 pub mod one_anchor;

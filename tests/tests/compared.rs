@@ -91,6 +91,7 @@ fn one_field_is_one_path_and_every_moved_check_is_followed_back_to_it() {
                 assert!([last.before, last.after] == ends || symbol(last.id) != "u", "{}: {last:?}", check.id);
             }
             for (place, step) in check.steps.iter().enumerate() {
+                assert!(step.before.is_none() || step.before != step.after, "{path}: {} stayed", symbol(step.id));
                 assert!(step.before.map(f64::to_bits) != step.after.map(f64::to_bits), "{step:?}");
                 assert!(step.from.iter().all(|&from| from < place), "a step hangs on what stands before it");
             }

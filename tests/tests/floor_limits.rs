@@ -230,7 +230,8 @@ fn bolts_of_a_cabinet_on_stems_may_bend_until_somebody_says_how_they_reach_the_c
     let bolted = |change: &dyn Fn(&mut Value)| {
         let mut value = cabinet(plain(), &FOUR);
         value["cabinet"]["anchors"] = FOUR.map(|[x, y, ..]| json!({ "at_mm": [1.2 * x, 1.2 * y] })).into();
-        value["anchorage"] = json!({ "rule": "aci-318-19-si", "bolt": "M20", "steel": "f1554-36", "embedment_mm": 140 });
+        value["anchorage"] =
+            json!({ "rule": "aci-318-19-si", "bolt": "M20", "steel": "f1554-36", "embedment_mm": 140 });
         value["site"]["horizontal_coefficient"] = json!(0.6);
         change(&mut value);
         let report = report(&value);

@@ -91,7 +91,8 @@ fn the_circles_of_the_plan_are_those_that_were_earned() {
     assert_eq!(told[4], Cell::Number(search.together.expect("it was searched").holds_mm));
     // Painted, every hole lies where the file says, to the scale of the drawing.
     let words = |id: StepId| said(id).to_string();
-    let drawing = figure(plan, &Painter { width_px: 480.0, system: System::Si, words: &words });
+    let drawing =
+        figure(plan, &Painter { width_px: 480.0, system: System::Si, words: &words, inputs: &|path| path.into() });
     let holes: Vec<[f64; 2]> =
         drawing.marks.iter().filter(|mark| mark.class == "hole").map(|mark| mark.points[0]).collect();
     assert_eq!(holes.len(), 4);

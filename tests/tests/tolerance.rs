@@ -87,6 +87,24 @@ fn all_at_once_may_be_off_by_no_more_than_each_alone() {
     }
 }
 
+/// Bolts of a row come nearest to one another along the row, not over the corners of squares.
+#[test]
+fn all_at_once_may_be_off_along_the_row_too() {
+    let project = demo("20-row-of-cabinets.json");
+    let mut search = Tolerance::new(&project).expect("it holds as it is drawn");
+    search.finish();
+    let together = search.together.expect("it was searched");
+    assert!(together.holds_mm > 0.0, "{together:?}");
+    for number in (0..256).step_by(3) {
+        let mut all = project.clone();
+        for anchor in 0..4 {
+            let towards_rad = (number >> (2 * anchor) & 3) as f64 * std::f64::consts::FRAC_PI_2;
+            all = moved(&all, anchor, together.holds_mm, towards_rad);
+        }
+        assert!(holds(&all), "combination {number} at {}", together.holds_mm);
+    }
+}
+
 #[test]
 fn far_from_every_edge_a_hole_may_be_a_hands_width_off() {
     let mut search = Tolerance::new(&demo("02-full.json")).expect("it holds as it is drawn");

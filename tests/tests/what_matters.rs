@@ -85,12 +85,13 @@ fn bars_are_painted_with_their_names_on_a_phone_too() {
     let Picture::Bars(bars) = &shown.pictures[0] else { panic!("bars are expected") };
     let words = |id: StepId| steadfoot::study::text(id).map_or(String::new(), |row| row.what.into());
     for width_px in [240.0, 320.0, 720.0] {
-        let drawing = drawing::bars(bars, &Painter { width_px, system: System::Si, words: &words });
+        let drawing =
+            drawing::bars(bars, &Painter { width_px, system: System::Si, words: &words, inputs: &|path| path.into() });
         let levels: Vec<f64> = bars
             .bars
             .iter()
             .map(|bar| {
-                let PlotName::Text(name) = &bar.name else { panic!("inputs have labels") };
+                let PlotName::Input(name) = &bar.name else { panic!("inputs have labels") };
                 drawing.marks.iter().find(|mark| mark.text == *name).unwrap_or_else(|| panic!("{name}")).points[0][1]
             })
             .collect();

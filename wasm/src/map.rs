@@ -4,9 +4,11 @@ use serde::Serialize;
 use steadfoot::calc::{CheckId, System};
 use steadfoot::explore::{Along, Found, KNOBS, Knob, edits, map_cells, places, turned_both};
 use steadfoot::project::{self, Project};
-use steadfoot::report::drawing::{Painter, plot};
+use steadfoot::report::drawing::plot;
 use steadfoot::study::limit_map::{LimitMap, PAIRS, pair};
 use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
+
+use crate::study::painted_for;
 
 /// What the page is told of the inputs that can be turned.
 #[derive(Serialize)]
@@ -91,9 +93,8 @@ pub fn map_drawing(
     let drawn = with_axes(text, [(knob_x, xs), (knob_y, ys)], |project, x, y| {
         let mut cells: Vec<Found> = cells.as_chunks().0.iter().map(|cell| Found::unpacked(*cell)).collect();
         cells.resize(xs.len() * ys.len(), Found::NOT_BUILT);
-        let words = crate::study::said_by(words);
-        let painter = Painter { width_px, system: crate::system_of(system), words: &words };
-        crate::plain(&plot(&LimitMap { project, x, y, cells: &cells }.plot(), &painter))
+        let map = LimitMap { project, x, y, cells: &cells }.plot();
+        painted_for((system, width_px, words), |painter| crate::plain(&plot(&map, painter)))
     });
     drawn.unwrap_or(JsValue::NULL)
 }

@@ -3,10 +3,11 @@
 use serde::Serialize;
 use steadfoot::calc::{StepId, System};
 use steadfoot::project;
-use steadfoot::report::drawing::Painter;
 use steadfoot::study::rocking::rocking_path as path_of;
 use steadfoot::study::work::{Work, begin_of};
 use wasm_bindgen::prelude::{JsValue, wasm_bindgen};
+
+use crate::study::{painted_for, studied};
 
 /// A rocking cabinet seen along its edges, with its angles over time.
 #[derive(Serialize)]
@@ -71,8 +72,7 @@ impl StudyWork {
 
     /// What is found so far, as [`study`](crate::study::study) tells it.
     pub fn shown(&self, system: &str, width_px: f64, words: &js_sys::Function) -> JsValue {
-        let words = crate::study::said_by(words);
-        let painter = Painter { width_px, system: crate::system_of(system), words: &words };
-        crate::plain(&crate::study::studied(Ok(self.0.shown()), &painter))
+        let shown = Ok(self.0.shown());
+        painted_for((system, width_px, words), |painter| crate::plain(&studied(shown, painter)))
     }
 }

@@ -20,13 +20,13 @@ pub enum Studied {
 /// Answers a study for a project: `{ shown: { notes, tables, pictures, sections } }`, or `{ reason }` with the row that
 /// says why there is nothing to show; null where the project has faults or the study is unknown.
 ///
-/// `extra` is what the reader brought beside the project, `words` gives the words of a row, which pictures need.
+/// `extra` is what the reader brought beside the project; `words` gives the words of a row and what the input at a path is
+/// called, which pictures need.
 #[wasm_bindgen]
 pub fn study(text: &str, system: &str, id: &str, extra: &str, width_px: f64, words: &js_sys::Function) -> JsValue {
     let (Ok(project), Some(study)) = (project::read(text, System::Si), study::study(id)) else { return JsValue::NULL };
-    let words = said_by(words);
-    let painter = Painter { width_px, system: crate::system_of(system), words: &words };
-    crate::plain(&studied((study.make)(&project, extra), &painter))
+    let made = (study.make)(&project, extra);
+    painted_for((system, width_px, words), |painter| crate::plain(&studied(made, painter)))
 }
 
 pub fn studied(made: Result<Shown, StepId>, painter: &Painter) -> Studied {
@@ -49,8 +49,14 @@ fn painted(picture: &Picture, painter: &Painter) -> Drawing {
     }
 }
 
-/// The words of rows, as a function of the page says them.
-pub fn said_by(words: &js_sys::Function) -> impl Fn(StepId) -> String {
-    let said = |id: StepId| words.call1(&JsValue::NULL, &id.code().into()).ok().and_then(|word| word.as_string());
-    move |id| said(id).unwrap_or_default()
+/// Paints for a reader: units, width, and a function of the page that says the words of a row, given its code, and what an
+/// input is called, given its path.
+pub fn painted_for<T>(
+    (system, width_px, words): (&str, f64, &js_sys::Function),
+    paint: impl FnOnce(&Painter) -> T,
+) -> T {
+    let said =
+        |of: JsValue| words.call1(&JsValue::NULL, &of).ok().and_then(|word| word.as_string()).unwrap_or_default();
+    let (rows, inputs) = (|id: StepId| said(id.code().into()), |path: &str| said(path.into()));
+    paint(&Painter { width_px, system: crate::system_of(system), words: &rows, inputs: &inputs })
 }

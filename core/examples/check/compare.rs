@@ -7,7 +7,7 @@ use steadfoot::calc::show::{Reading, Rounding, Style, show};
 use steadfoot::calc::{CheckId, Kind, Status, StepId, System};
 use steadfoot::explore::{Alone, CheckMoved, Compared, StepMoved, compare};
 use steadfoot::input::difference::Change;
-use steadfoot::project::Project;
+use steadfoot::project::{Project, input_name};
 use steadfoot::report::cautions::CAUTIONS;
 use steadfoot::report::outcome::{CheckTold, Verdict};
 use steadfoot::report::text_tables::tables;
@@ -35,7 +35,7 @@ pub fn json(compared: &Compared) -> Value {
 }
 
 /// As text: the answers, the inputs, the checks, and the steps from input to result.
-pub fn text(compared: &Compared) -> String {
+pub fn text(compared: &Compared, [before, after]: [&Project; 2]) -> String {
     let mut text = String::new();
     for (word, side) in ["before", "after "].iter().zip(&compared.sides) {
         let verdict = match side.verdict {
@@ -68,7 +68,10 @@ pub fn text(compared: &Compared) -> String {
             Alone::NotAlone => " (cannot stand by itself)",
             Alone::NotTried => " (not tried by itself)",
         };
-        text += &format!("  [{}] {}: {what}{alone}\n", place + 1, input.path);
+        // What stands in the first file only has its rule there.
+        let of = if input.change == Change::Removed { before } else { after };
+        let name = input_name(&input.path, of);
+        text += &format!("  [{}] {name} ({}): {what}{alone}\n", place + 1, input.path);
     }
     text +=
         &format!("\nchecks that moved: {}, to the last bit the same: {}\n", compared.checks.len(), compared.unmoved);

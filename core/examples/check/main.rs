@@ -118,7 +118,7 @@ fn two(before: &str, after: &str, json: bool) -> ExitCode {
     if json {
         println!("{}", compare::json(&compared));
     } else {
-        print!("{}", compare::text(&compared));
+        print!("{}", compare::text(&compared, [&projects[0], &projects[1]]));
     }
     ExitCode::SUCCESS
 }

@@ -201,7 +201,9 @@ fn is_same(before: Option<&CheckTold>, after: Option<&CheckTold>) -> bool {
     let told = |check: &CheckTold| {
         let [low, high] = check.span.unwrap_or([f64::NAN; 2]);
         let numbers = [check.value, check.limit, check.utilisation, Some(low), Some(high)];
-        (numbers.map(|number| number.map(f64::to_bits)), check.status, check.role, check.reason)
+        // Nothing turned round is still nothing.
+        let bits = |number: f64| (number + 0.0).to_bits();
+        (numbers.map(|number| number.map(bits)), check.status, check.role, check.reason)
     };
     before.map(told) == after.map(told)
 }

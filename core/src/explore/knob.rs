@@ -1,5 +1,6 @@
 //! Knobs: inputs that can be turned as one number, so that one can ask how far each may go.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::ladder::{NearestEdge, bolts, field, has_own, is_by_report, listed_mm, nearest_edge};
@@ -22,7 +23,7 @@ steps! { 200 "knobs";
     FRICTION "" Number (INPUT "slab.friction" Derived) "friction under the feet": Name;
     EMBEDMENT "" Number (INPUT "anchorage.embedment_mm" Derived) "embedment of all anchors": Name;
     BOLT "" Number (INPUT "anchorage.bolt" Derived) "diameter of all bolts": Name;
-    EDGE "" Number (INPUT "slab.edges_mm" Derived) "distance from the nearest edge to its nearest anchor": Name;
+    EDGE "" Number (INPUT "slab.edges_mm" Derived) "distance from the edge that is nearest now to its nearest anchor": Name;
     WIDTH "" Number (INPUT "cabinet" Derived) "width between the outermost feet": Name;
     DEPTH "" Number (INPUT "cabinet" Derived) "depth between the outermost feet": Name;
     STIFFNESS "" Number (INPUT "cabinet.anchors" Derived) "stiffness of every anchor, taken as known": Name;
@@ -51,7 +52,8 @@ pub enum Knob {
     Embedment,
     /// The size of all bolts, by diameter.
     Bolt,
-    /// How far the nearest edge of the slab is from the anchor nearest to it; the cabinet is moved away from it.
+    /// How far the edge of the slab that is nearest now is from the anchor nearest to it; the cabinet is moved away from it,
+    /// and may come to another edge.
     Edge,
     /// The width between the outermost feet; feet and anchors are spread about the middle of the base.
     Width,
@@ -119,6 +121,13 @@ impl Knob {
     /// Row of its name.
     pub fn name(self) -> StepId {
         KNOBS[self as usize].2
+    }
+
+    /// The path of the field that it turns, where that is one of the demand rule's own, with a name of its own.
+    pub fn field_of_rule(self, project: &Project) -> Option<String> {
+        let site = project.site.as_ref().filter(|_| matches!(self, Knob::Strength | Knob::Zone))?;
+        let (Strength::Field(field) | Strength::Zones(field)) = (site.rule.strength)(&site.values);
+        Some(["site", site.rule.fields[field].key].join("."))
     }
 
     /// The present value in SI; none where the project has no such thing, or must not have it turned: values of an

@@ -1,7 +1,7 @@
 //! Earned tolerance: how far a hole may be drilled beside its mark before a required check passes 1.
 //!
-//! Each bolt is moved alone, in the direction that is worst for it, and then all are moved at once to the corners of
-//! squares. The anchor is moved in the concrete and under the cabinet alike, as if its bracket followed it. A radius is told
+//! Each bolt is moved alone, in the direction that is worst for it, and then all are moved at once, each in one of eight
+//! directions. The anchor is moved in the concrete and under the cabinet alike, as if its bracket followed it. A radius is told
 //! as an interval: at its low end every direction tried holds, at its high end one does not.
 
 use alloc::vec::Vec;
@@ -23,8 +23,8 @@ const MOST: u32 = (MOST_MM / STEP_MM) as u32;
 const EVEN: usize = 16;
 /// Of the directions at one radius, this many, the worst at the places already known, are swept as a whole.
 const SWEPT: usize = 6;
-/// Up to this many bolts every combination of corners is tried together; with more, the worst is climbed for.
-const ALL_CORNERS_MAX: usize = 4;
+/// Up to this many bolts every combination of corners, and of sides, is tried together; with more, the worst is climbed for.
+const ALL_COMBINED_MAX: usize = 4;
 /// Two anchors nearer than this stand on one place.
 const APART_MM: f64 = 1.0;
 
@@ -85,7 +85,7 @@ impl Tolerance {
             self.circles.push(circle);
         } else if self.together.is_none() {
             let least_mm = self.circles.iter().fold(MOST_MM, |least, circle| least.min(circle.holds_mm));
-            self.together = Some(self.circle((least_mm / STEP_MM) as u32, Tolerance::corners));
+            self.together = Some(self.circle((least_mm / STEP_MM) as u32, Tolerance::combinations));
         }
         self.together.is_none()
     }
@@ -203,13 +203,20 @@ impl Tolerance {
         is_sound.then_some(moved)
     }
 
-    /// Even directions, and those to and from every other bolt and the middle of the base.
+    /// Even directions, and those to and from the nearest other bolts, those of neighbours among them, and the middle of the
+    /// base.
     fn directions_rad(&self, anchor: usize) -> Vec<f64> {
         let anchors = &self.project.cabinet.anchors;
         let at = anchors[anchor].at;
         let mut directions: Vec<f64> = (0..EVEN).map(|step| TAU * step as f64 / EVEN as f64).collect();
-        let others = anchors.iter().map(|other| other.at).chain([Point::default()]);
-        let mut near: Vec<Point> = others.filter(|other| other.distance_mm(at) > APART_MM).collect();
+        // A neighbour's bolts are moved as this cabinet's own: they come nearer from its side as from ours.
+        let beside = self.project.neighbours.iter().flat_map(|one| [one.at, Point::new(-one.at.x_mm, -one.at.y_mm)]);
+        let bases = core::iter::once(Point::default()).chain(beside);
+        let others = bases.flat_map(|by| {
+            anchors.iter().map(move |other| Point::new(other.at.x_mm + by.x_mm, other.at.y_mm + by.y_mm))
+        });
+        let mut near: Vec<Point> =
+            others.chain([Point::default()]).filter(|other| other.distance_mm(at) > APART_MM).collect();
         put_in_order(&mut near, |a, b| a.distance_mm(at).total_cmp(&b.distance_mm(at)));
         for other in near.into_iter().take(4) {
             directions.extend([at.direction_rad(other), other.direction_rad(at)]);
@@ -217,35 +224,39 @@ impl Tolerance {
         directions
     }
 
-    /// Combinations of corners of all bolts, those that are worst at the places already known.
-    fn corners(&mut self, radius_mm: f64) -> Vec<Moves> {
+    /// Combinations of moves of all bolts, those that are worst at the places already known: corners of squares, and
+    /// straight along the sides, which is how two bolts of a row come nearest to one another.
+    fn combinations(&mut self, radius_mm: f64) -> Vec<Moves> {
         let count = self.project.cabinet.anchors.len();
-        if count <= ALL_CORNERS_MAX {
-            return (0..4_usize.pow(count as u32)).map(|number| combination(number, count)).collect();
+        if count <= ALL_COMBINED_MAX {
+            let of = |ways: &'static [Point; 4]| {
+                (0..4_usize.pow(count as u32)).map(move |number| combination(ways, number, count))
+            };
+            let mut all: Vec<Moves> = of(&CORNERS).chain(of(&SIDES)).collect();
+            all.push(self.climbed(all[0].clone(), radius_mm));
+            return all;
         }
-        let mut starts: Vec<Moves> = (0..4).map(|corner| alloc::vec![CORNERS[corner]; count]).collect();
-        let inward = |at: Point| Point::new(-at.x_mm.signum(), -at.y_mm.signum());
-        let scaled = |to: Point| Point::new(to.x_mm * FRAC_1_SQRT_2, to.y_mm * FRAC_1_SQRT_2);
+        let mut starts: Vec<Moves> = ways().map(|way| alloc::vec![way; count]).collect();
         let places: Vec<Point> = self.project.cabinet.anchors.iter().map(|anchor| anchor.at).collect();
-        let mut each = |way: &dyn Fn(Point) -> Point| starts.push(places.iter().map(|&at| scaled(way(at))).collect());
-        each(&inward);
-        each(&|at| Point::new(-inward(at).x_mm, -inward(at).y_mm));
-        each(&|at| inward(at).turned_right());
-        each(&|at| Point::new(-inward(at).turned_right().x_mm, -inward(at).turned_right().y_mm));
+        for out in [FRAC_1_SQRT_2, -FRAC_1_SQRT_2] {
+            let way = |at: &Point| Point::new(out * at.x_mm.signum(), out * at.y_mm.signum());
+            starts.push(places.iter().map(way).collect());
+            starts.push(places.iter().map(|at| way(at).turned_right()).collect());
+        }
         let climbed: Vec<Moves> = starts.iter().map(|start| self.climbed(start.clone(), radius_mm)).collect();
         starts.extend(climbed);
         starts
     }
 
-    /// From one combination, every bolt in turn to the corner that is worst.
+    /// From one combination, every bolt in turn to where it is worst.
     fn climbed(&self, mut moves: Moves, radius_mm: f64) -> Moves {
         let level = |moves: &Moves| {
             self.moved(moves, radius_mm).map_or(f64::INFINITY, |moved| self.trials.glance(&moved).utilisation)
         };
         let mut highest = level(&moves);
         for place in 0..moves.len() {
-            for corner in CORNERS {
-                let before = core::mem::replace(&mut moves[place], corner);
+            for way in ways() {
+                let before = core::mem::replace(&mut moves[place], way);
                 let here = level(&moves);
                 if here > highest { highest = here } else { moves[place] = before }
             }
@@ -262,8 +273,15 @@ const CORNERS: [Point; 4] = [
     Point::new(FRAC_1_SQRT_2, -FRAC_1_SQRT_2),
 ];
 
-fn combination(number: usize, count: usize) -> Moves {
-    (0..count).map(|place| CORNERS[number >> (2 * place) & 3]).collect()
+/// Straight to the sides, as far.
+const SIDES: [Point; 4] = [Point::new(1.0, 0.0), Point::new(0.0, 1.0), Point::new(-1.0, 0.0), Point::new(0.0, -1.0)];
+
+fn ways() -> impl Iterator<Item = Point> {
+    CORNERS.into_iter().chain(SIDES)
+}
+
+fn combination(ways: &[Point; 4], number: usize, count: usize) -> Moves {
+    (0..count).map(|place| ways[number >> (2 * place) & 3]).collect()
 }
 
 fn alone(count: usize, anchor: usize, rad: f64) -> Moves {

@@ -160,7 +160,8 @@ fn moved(old: &[Section], new: &[Section], check: &str) -> Vec<Quantity> {
             // A row may stand twice in a section; the same one of them is meant.
             let number = section.steps.iter().take_while(|other| !core::ptr::eq(*other, step)).filter(same).count();
             let was = partner.and_then(|other| old[other].steps.iter().filter(same).nth(number));
-            if was.is_some_and(|was| was.value.to_bits() == step.value.to_bits()) {
+            // Nothing turned round is still nothing.
+            if was.is_some_and(|was| was.value == step.value || was.value.to_bits() == step.value.to_bits()) {
                 continue;
             }
             let values = [was.map_or(f64::NAN, |was| was.value), step.value];

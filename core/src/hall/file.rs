@@ -16,9 +16,9 @@ pub const FORMAT_NAME: &str = "steadfoot hall 1";
 pub const KEYS: [&str; 9] =
     ["format", "title", "base", "types", "floors", "storeys", "load_outs", "outline_mm", "aisle_mm"];
 /// Most corners of an outline.
-const CORNERS_MAX: usize = 200;
+pub(super) const CORNERS_MAX: usize = 200;
 /// Narrowest and widest aisle.
-const AISLE_LIMITS_MM: [f64; 2] = [1.0, 20_000.0];
+pub(super) const AISLE_LIMITS_MM: [f64; 2] = [1.0, 20_000.0];
 /// Furthest coordinate of a hall.
 pub(super) const FURTHEST_MM: f64 = 10_000_000.0;
 

@@ -125,6 +125,8 @@ pub enum PlotName {
     Row(StepId),
     /// Words of the reader, or of a published table.
     Text(String),
+    /// An input by its path; `[*]` stands for every item of a list.
+    Input(String),
     /// The short name of a check.
     Check(CheckId),
 }

@@ -60,6 +60,8 @@ pub enum Cell {
     Name(StepId),
     /// Words of the reader, or of a published table.
     Text(String),
+    /// An input by its path; `[*]` stands for every item of a list. Whoever shows it says what it is called.
+    Input(String),
     /// The title of a check.
     Check(CheckId),
     /// How a check ended.

@@ -59,7 +59,11 @@ pub fn begin(project: &Project, extra: &str) -> Result<Box<dyn Work>, StepId> {
     if search.ranges.is_empty() {
         return Err(NOTHING);
     }
-    let scale = |one: &Ranged| Scale { kind: one.knob.kind(project), zones: zones(one.knob, project) };
+    let scale = |one: &Ranged| Scale {
+        name: one.knob.field_of_rule(project).map_or(Cell::Name(one.knob.name()), Cell::Input),
+        kind: one.knob.kind(project),
+        zones: zones(one.knob, project),
+    };
     Ok(Box::new(UnderWay { scales: search.ranges.iter().map(scale).collect(), of, search }))
 }
 
@@ -69,8 +73,10 @@ struct UnderWay {
     of: Option<CheckId>,
 }
 
-/// How the values of a knob are told.
+/// How a knob and its values are told.
 struct Scale {
+    /// What it is called.
+    name: Cell,
     kind: Kind,
     /// Zones have names, and nothing between them.
     zones: Vec<Notch>,
@@ -132,7 +138,7 @@ impl Work for UnderWay {
 }
 
 fn line(ranged: &Ranged, scale: &Scale, cells: [Cell; 4]) -> Line {
-    let mut all = vec![Cell::Name(ranged.knob.name()), scale.told([ranged.now; 2])];
+    let mut all = vec![scale.name.clone(), scale.told([ranged.now; 2])];
     all.extend(cells);
     Line::plain(all)
 }

@@ -12,7 +12,6 @@ mod free_body;
 mod hook;
 mod how_far;
 mod ideas;
-mod label;
 pub mod limit_map;
 mod not_known;
 pub mod pressure_map;

@@ -5,7 +5,6 @@ use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::label::label;
 use super::work::Work;
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
@@ -123,7 +122,7 @@ impl Work for UnderWay {
 impl UnderWay {
     fn opened(&self) -> Table {
         let rows = self.open.iter().map(|open| {
-            let mut cells = vec![Cell::Text(label(&open.path))];
+            let mut cells = vec![Cell::Input(open.path.clone())];
             match &open.may_be {
                 MayBe::Between(kind, [low, high]) => {
                     cells.extend([measured(*low, *kind), measured(*high, *kind), measured(open.stand_in, *kind)]);
@@ -153,7 +152,9 @@ impl UnderWay {
             .open
             .iter()
             .enumerate()
-            .map(|(place, open)| row(Cell::Text(label(&open.path)), of_each(&|point| cell(open, &point.values[place]))))
+            .map(|(place, open)| {
+                row(Cell::Input(open.path.clone()), of_each(&|point| cell(open, &point.values[place])))
+            })
             .collect();
         rows.push(row(
             Cell::Name(GOVERNS),
@@ -177,7 +178,7 @@ impl UnderWay {
             let open = &self.open[settles.input];
             for part in &settles.parts {
                 let cells = vec![
-                    Cell::Text(label(&open.path)),
+                    Cell::Input(open.path.clone()),
                     Cell::Number(number::floor(100.0 * settles.decides) / 100.0),
                     cell(open, &part.from),
                     if part.from == part.to { Cell::Nothing } else { cell(open, &part.to) },

@@ -57,8 +57,8 @@ pub static TEXT: StudyText = StudyText {
     id: "setting-out",
     title: "The setting-out sheet",
     help: "Every hole with its number, its place and its distances, and how far off its mark it may be before a required \
-           check passes 1: each hole alone in the direction that is worst for it, then all at once to the corners of \
-           squares. Tried in whole millimetres, up to 100 mm.",
+           check passes 1: each hole alone in the direction that is worst for it, then all at once, each \
+           in one of eight directions. Tried in whole millimetres, up to 100 mm.",
     steps: &[&TEXTS, &super::setting_out_plan::TEXTS],
 };
 

@@ -4,7 +4,6 @@ use alloc::boxed::Box;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::label::label;
 use super::work::Work;
 use super::{Picture, Shown, Study, StudyText};
 use crate::calc::clause::{INPUT, STATICS};
@@ -117,7 +116,7 @@ impl UnderWay {
         let turns = moved.iter().flatten().any(|trial| trial.verdict != self.0.now.verdict);
         let value =
             group.value().map_or(Cell::Nothing, |value| Cell::Measured { ends: [value; 2], kind: group.kind() });
-        let mut cells = vec![Cell::Text(label(&group.path)), Cell::Number(group.numbers.len() as f64), value];
+        let mut cells = vec![Cell::Input(group.path.clone()), Cell::Number(group.numbers.len() as f64), value];
         for trial in moved {
             cells.extend(came(trial));
         }
@@ -146,7 +145,7 @@ fn bars(told: &[(&Group, Moved)], now: f64) -> Option<Bars> {
         .map(|(group, moved)| {
             let used = used(moved);
             let ends = [used.iter().copied().fold(now, f64::min), used.iter().copied().fold(now, f64::max)];
-            Bar { name: PlotName::Text(label(&group.path)), ends }
+            Bar { name: PlotName::Input(group.path.clone()), ends }
         })
         .collect();
     let (low, high) = drawn.iter().fold((now, now), |(low, high), bar| (low.min(bar.ends[0]), high.max(bar.ends[1])));

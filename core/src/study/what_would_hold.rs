@@ -19,7 +19,7 @@ steps! { 91 "what would hold";
     CHANGED "" Number (INPUT "anchorage" Derived) "what is changed": Name;
     BOLT "" Number (INPUT "anchorage" Derived) "bolt": Name;
     EMBEDMENT "" Number (INPUT "anchorage" Derived) "embedment": Name;
-    EDGE "" Number (INPUT "slab" Derived) "nearest edge from the nearest bolt": Name;
+    EDGE "" Number (INPUT "slab" Derived) "edge that is nearest now, from the nearest bolt": Name;
     STRENGTH "" Number (INPUT "slab" Derived) "strength of the concrete": Name;
     NUMBER "" Number (INPUT "cabinet.anchors" Derived) "bolts": Name;
     UTILISATION "" Number (STATICS "" Derived) "utilisation": Name;

@@ -4,7 +4,7 @@ use anyhow::Context;
 use serde_json::Value;
 use steadfoot::calc::show::Rounding;
 use steadfoot::calc::{StepId, System};
-use steadfoot::project::Project;
+use steadfoot::project::{Project, input_name};
 use steadfoot::report::drawing::{Drawing, Painter, bars, figure, plot};
 use steadfoot::report::table::{Cell, Column, Table};
 use steadfoot::study::{self, Picture, STUDY_TEXTS};
@@ -35,10 +35,10 @@ pub fn of_project(id: &str, project: &Project) -> anyhow::Result<String> {
     match (study.make)(project, "") {
         Ok(shown) => {
             for picture in &shown.pictures {
-                html += &framed(&painted(picture));
+                html += &framed(&painted(picture, project));
             }
             for table in &shown.tables {
-                html += &self::table(table);
+                html += &self::table(table, project);
             }
             for note in &shown.notes {
                 html += &format!("<p class=\"note\">{}.</p>\n", with_symbols(&words::sentence_case(&said(*note))));
@@ -55,8 +55,9 @@ fn said(id: StepId) -> String {
     study::text(id).map_or_else(String::new, |row| row.what.to_string())
 }
 
-fn painted(picture: &Picture) -> Drawing {
-    let painter = Painter { width_px: WIDTH_PX, system: System::Si, words: &said };
+fn painted(picture: &Picture, project: &Project) -> Drawing {
+    let inputs = |path: &str| input_name(path, project);
+    let painter = Painter { width_px: WIDTH_PX, system: System::Si, words: &said, inputs: &inputs };
     match picture {
         Picture::Plot(one) => plot(one, &painter),
         Picture::Bars(one) => bars(one, &painter),
@@ -73,7 +74,7 @@ fn framed(drawing: &Drawing) -> String {
     )
 }
 
-fn table(table: &Table) -> String {
+fn table(table: &Table, project: &Project) -> String {
     let name = words::sentence_case(&said(table.name));
     let classes: Vec<&str> = (0..table.columns.len()).map(|place| class_of(table, place)).collect();
     let heads: String = table
@@ -94,7 +95,8 @@ fn table(table: &Table) -> String {
         html += if line.is_marked { "<tr class=\"marked\">" } else { "<tr>" };
         for ((cell, column), class) in line.cells.iter().zip(&table.columns).zip(&classes) {
             let label = escaped(&said(column.name));
-            html += &format!("<td{class} data-label=\"{label}\">{}</td>", with_symbols(&cell_text(cell, column)));
+            html +=
+                &format!("<td{class} data-label=\"{label}\">{}</td>", with_symbols(&cell_text(cell, column, project)));
         }
         html += "</tr>\n";
     }
@@ -109,7 +111,7 @@ fn class_of(table: &Table, place: usize) -> &'static str {
     if is_of_figures { " class=\"figures\"" } else { "" }
 }
 
-fn cell_text(cell: &Cell, column: &Column) -> String {
+fn cell_text(cell: &Cell, column: &Column, project: &Project) -> String {
     match cell {
         Cell::Nothing => "–".to_string(),
         Cell::Number(value) => words::plain(*value, column.kind, column.rounding),
@@ -124,6 +126,7 @@ fn cell_text(cell: &Cell, column: &Column) -> String {
         }
         Cell::Name(id) => said(*id),
         Cell::Text(text) => text.clone(),
+        Cell::Input(path) => input_name(path, project),
         Cell::Check(check) => check.title().to_string(),
         Cell::Status(status) => words::status(*status).to_string(),
     }

@@ -32,7 +32,7 @@ const SIDE_PX: f64 = 18.0;
 /// let name = StepId::of(0, 0);
 /// let one = Bars { name, kind: Kind::Utilisation, ends: [0.0, 1.0], bars: vec![bar], levels: vec![] };
 /// let words = |_: StepId| String::new();
-/// let drawing = bars(&one, &Painter { width_px: 320.0, system: System::Si, words: &words });
+/// let drawing = bars(&one, &Painter { width_px: 320.0, system: System::Si, words: &words, inputs: &|_| String::new() });
 /// assert!(drawing.marks.iter().any(|mark| mark.text == "mass"));
 /// ```
 pub fn bars(bars: &Bars, painter: &Painter) -> Drawing {

@@ -27,7 +27,7 @@ use crate::report::figure::{Figure, FigurePart};
 /// let wide = FigurePart::Dimension { from_mm: [0.0, 0.0], to_mm: [1000.0, 0.0], offset_px: -20.0 };
 /// let one = Figure { name: StepId::of(0, 0), parts: vec![block, wide] };
 /// let words = |_: StepId| String::new();
-/// let drawing = figure(&one, &Painter { width_px: 320.0, system: System::Si, words: &words });
+/// let drawing = figure(&one, &Painter { width_px: 320.0, system: System::Si, words: &words, inputs: &|_| String::new() });
 /// assert!(drawing.marks.iter().any(|mark| mark.text.starts_with("1000")));
 /// ```
 pub fn figure(figure: &Figure, painter: &Painter) -> Drawing {

@@ -13,6 +13,8 @@ pub struct Painter<'a> {
     pub system: System,
     /// The words of a row of a text table. The engine carries no texts, so whoever asks brings them.
     pub words: &'a dyn Fn(StepId) -> String,
+    /// What the input at a path is called.
+    pub inputs: &'a dyn Fn(&str) -> String,
 }
 
 impl Painter<'_> {
@@ -22,6 +24,7 @@ impl Painter<'_> {
             PlotName::None => String::new(),
             PlotName::Row(id) => (self.words)(*id),
             PlotName::Text(text) => text.clone(),
+            PlotName::Input(path) => (self.inputs)(path),
             PlotName::Check(check) => String::from(check.short()),
         }
     }

@@ -27,7 +27,7 @@ use crate::report::plot::{Axis, AxisScale, Curve, Plot, Stroke};
 /// let (points, levels) = (vec![], vec![]);
 /// let one = Plot { name, x: axis(Kind::Time), y: axis(Kind::Acceleration), curves: vec![line], points, levels, grid: None };
 /// let words = |_: StepId| "name".to_string();
-/// let drawing = plot(&one, &Painter { width_px: 400.0, system: System::Si, words: &words });
+/// let drawing = plot(&one, &Painter { width_px: 400.0, system: System::Si, words: &words, inputs: &|_| String::new() });
 /// assert!(drawing.marks.iter().any(|mark| mark.class.starts_with("curve")));
 /// assert!(drawing.marks.iter().any(|mark| mark.text == "name (s)"));
 /// ```

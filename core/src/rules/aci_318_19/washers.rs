@@ -4,10 +4,10 @@
 //! grout or concrete below and in the washer above, bends in between.
 
 use super::anchor::Anchor;
-use super::anchorage::{Round, worst};
+use super::anchorage::Round;
 use super::chosen::HOLE_WASHERS;
 use super::facts::Facts;
-use super::set::members;
+use super::set::{members, worst};
 use super::steel::{self, Shear};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, number, steps};
