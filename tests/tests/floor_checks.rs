@@ -21,7 +21,7 @@ fn cabinet(floor: Value) -> Value {
         "slab": { "strength_mpa": 28, "thickness_mm": 200, "edges_mm": {} },
         "floor": floor,
         "site": site("strength"),
-        "anchorage": { "rule": "aci-318-19-si", "bolt": "M16", "steel": "f1554-36", "embedment_mm": 125 } })
+        "anchorage": { "rule": "aci-318-19-si", "bolt": "M16", "steel": "f1554-36", "embedment_mm": 125, "seat": "concrete" } })
 }
 
 fn site(format: &str) -> Value {

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::content::Content;
 use super::state::State;
+use crate::cabinet::Cabinet;
 use crate::input::fault::push_whole;
 
 /// What is in the cabinet in one state.
@@ -47,6 +48,63 @@ pub fn part_filled(contents: &[Content]) -> Vec<LoadState> {
     let highest = counts
         .map(|count| those(counted("highest ", count), contents, |content| rank[content] >= contents.len() - count));
     lowest.chain(highest).collect()
+}
+
+/// Contents whose middles differ by more than this along an axis stand beside each other.
+const BESIDE_MM: f64 = 50.0;
+
+/// Word, axis and sense of the sides to which a part-filled cabinet may lean.
+pub(super) const LEANING: [(&str, usize, f64); 4] =
+    [("leaning left ", 0, -1.0), ("leaning right ", 0, 1.0), ("leaning front ", 1, -1.0), ("leaning rear ", 1, 1.0)];
+
+/// The states that lean: aboard are only those contents that tip the whole most towards one side of its feet.
+///
+/// Moments about that side are sums over what is aboard, so a set is worst when it holds every content whose distance
+/// from the side, over its height, is below one number: the push over the gravity that holds against it. The contents
+/// are put in the order of that ratio; the first are those with which it tips by the least push, and with more of them
+/// it pulls hardest at stronger pushes. Only along an axis on which contents stand beside each other: elsewhere these
+/// are the highest ones. Sets that are there already are left out.
+pub fn leaning(cabinet: &Cabinet, contents: &[Content], known: &[LoadState]) -> Vec<LoadState> {
+    let mut found: Vec<LoadState> = Vec::new();
+    let centres: Vec<[f64; 3]> = contents.iter().map(|content| content.centre_mm(content.drawn_out_mm)).collect();
+    for (word, axis, sense) in LEANING {
+        let ends = contents.iter().map(|content| content.offset_mm[axis]);
+        let [low, high] = ends.fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], at| [low.min(at), high.max(at)]);
+        let side_mm = cabinet.feet.iter().fold(f64::NEG_INFINITY, |side: f64, foot| {
+            let (at, size) = if axis == 0 { (foot.at.x_mm, foot.size.x_mm) } else { (foot.at.y_mm, foot.size.y_mm) };
+            side.max(sense * at + size / 2.0)
+        });
+        if !(high - low > BESIDE_MM && side_mm.is_finite()) {
+            continue;
+        }
+        let lever_mm = |at: &[f64; 3]| side_mm - sense * at[axis];
+        let ratio = |content: usize| lever_mm(&centres[content]) / centres[content][2].max(1.0);
+        let mut first: Vec<usize> = (0..contents.len()).collect();
+        put_in_order(&mut first, |&a, &b| ratio(a).total_cmp(&ratio(b)));
+        let frame = &cabinet.frame;
+        let (mut holding, mut tipping) =
+            (frame.mass_kg * lever_mm(&frame.centre_mm), frame.mass_kg * frame.centre_mm[2]);
+        let mut least = 0;
+        for &content in &first {
+            if !(ratio(content) * tipping < holding) {
+                break;
+            }
+            holding += contents[content].mass_kg * lever_mm(&centres[content]);
+            tipping += contents[content].mass_kg * centres[content][2];
+            least += 1;
+        }
+        let mut rank = alloc::vec![0; contents.len()];
+        for (place, &content) in first.iter().enumerate() {
+            rank[content] = place;
+        }
+        for count in usize::max(least, 1)..contents.len() {
+            let state = those(counted(word, count), contents, |content| rank[content] < count);
+            if !known.iter().chain(&found).any(|other| other.aboard == state.aboard) {
+                found.push(state);
+            }
+        }
+    }
+    found
 }
 
 /// A state of the user's own.

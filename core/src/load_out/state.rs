@@ -21,14 +21,16 @@ pub struct State {
 /// Most states of the user's own.
 pub const STATES_MAX: usize = 100;
 
-/// Whether a name belongs to the states that always exist, in whatever letters: full, empty, lowest 1, highest 12.
+/// Whether a name belongs to the states that always exist, in whatever letters: full, empty, lowest 1, highest 12,
+/// leaning left 3.
 pub fn is_reserved(name: &str) -> bool {
     let name = name.trim().to_ascii_lowercase();
     let counted = |word: &str| {
         let rest = name.strip_prefix(word).unwrap_or("");
         !rest.is_empty() && rest.bytes().all(|byte| byte.is_ascii_digit())
     };
-    name == "full" || name == "empty" || counted("lowest ") || counted("highest ")
+    let leans = || super::load_state::LEANING.iter().any(|(word, ..)| counted(word));
+    name == "full" || name == "empty" || counted("lowest ") || counted("highest ") || leans()
 }
 
 fields! {

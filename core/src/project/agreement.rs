@@ -296,7 +296,12 @@ fn contents(reader: &mut Reader, contents: &[Item]) {
 fn states(reader: &mut Reader, draft: &Draft) {
     for item in &draft.states {
         if item.values.text(state::NAME).is_some_and(state::is_reserved) {
-            reader.member_fault(&item.spot, "name", Problem::ReservedName, "not full, empty, lowest 1 or highest 1");
+            reader.member_fault(
+                &item.spot,
+                "name",
+                Problem::ReservedName,
+                "not full, empty, lowest 1, highest 1 or leaning left 1",
+            );
         }
         let Some(drawn) = item.spot.member(state::FIELDS[state::DRAWN_OUT].key) else { continue };
         for &(place, drawn_out) in item.values.numbers_of_contents(state::DRAWN_OUT) {

@@ -4,11 +4,14 @@ use alloc::boxed::Box;
 use alloc::vec::Vec;
 
 use super::Project;
-use crate::calc::{StepId, limit};
+use crate::cabinet::Anchor;
+use crate::calc::{CheckId, Outcome, Status, StepId, limit};
 use crate::geometry::Point;
 use crate::load_case::Level;
-use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SLAB_MISSING};
-use crate::rules::anchor::{Amplification, AnchorPlace, AnchorSite, AnchorSlab, Cracking, PreparedAnchors};
+use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SLAB_MISSING, STEMS_BEND};
+use crate::rules::anchor::{
+    Amplification, AnchorPlace, AnchorSite, AnchorSlab, Cracking, Finding, Findings, PreparedAnchors,
+};
 use crate::rules::demand::Demand;
 
 /// How the anchors' demand is amplified: by the demand rule's own level, by the anchorage's factor, or not at all.
@@ -43,6 +46,33 @@ pub(super) fn other_anchors(
     let expansion = demand.anchors.not_expansion.filter(|_| anchors.has_expansion());
     let qualified = demand.anchors.not_qualified.filter(|_| anchors.has_brittle_cast_in());
     demand.category_c.filter(|_| is_plain).or(depth).or(ductility).or(expansion).or(qualified)
+}
+
+/// Whether an anchor may bend: feet on stems lift the base off the floor, and nothing says how it reaches the concrete.
+pub(super) fn may_bend(project: &Project) -> bool {
+    let Some(anchorage) = &project.anchorage else { return false };
+    let Some(seat) = anchorage.rule.fields.iter().position(|field| field.key == "seat") else { return false };
+    let is_open =
+        |anchor: &Anchor| anchor.bracket_mm.is_none() && anchor.values(&anchorage.values).choice(seat).is_none();
+    has_stems(project) && project.cabinet.anchors.iter().any(is_open)
+}
+
+/// Whether a foot stands on a stem.
+pub(super) fn has_stems(project: &Project) -> bool {
+    project.cabinet.feet.iter().any(|foot| foot.stem.is_some())
+}
+
+/// Takes what is found of anchors that may bend: steel that holds otherwise is not covered, what fails fails.
+pub(super) struct MayBend<'f>(pub &'f mut dyn Findings);
+
+impl Findings for MayBend<'_> {
+    fn find(&mut self, mut finding: Finding) {
+        let is_steel = matches!(finding.check, CheckId::AnchorTensionSteel | CheckId::AnchorShearSteel);
+        if is_steel && finding.outcome.status() == Status::Holds {
+            finding.outcome = Outcome::NotCovered(STEMS_BEND);
+        }
+        self.0.find(finding);
+    }
 }
 
 /// The anchors in their concrete, or why they are not checked.

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Project;
+use super::anchored::has_stems;
 use super::bench::{Bench, Place, Purpose, STIFFNESS_FACTORS};
 use super::floored::at_rest;
 use super::handled;
@@ -13,11 +13,11 @@ use super::sweep::{CHECKS, Ends, Track, sweep};
 use super::tell::tell_answer;
 use super::unbolted::free;
 use super::verdict::{governing, verdict};
+use super::{Anchorage, Project};
 use crate::calc::{CheckId, Outcome, Sheet, Subject, When};
 use crate::load_case::{Directions, Level};
 use crate::report::missing::{
-    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, ONE_SIDE, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT,
-    STEMS_BEND,
+    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT, STEMS_BEND,
 };
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
@@ -255,9 +255,6 @@ fn cases_told(bench: &Bench) -> Vec<CaseTold> {
     told.collect()
 }
 
-/// Contents whose middles are further apart in the plan than this stand beside each other.
-const BESIDE_MM: f64 = 50.0;
-
 /// What is not checked, and what else a reader should know of the input.
 fn absent(bench: &Bench) -> Vec<u16> {
     let project = bench.project;
@@ -274,13 +271,10 @@ fn absent(bench: &Bench) -> Vec<u16> {
     say(project.anchorage.is_some() && !project.cabinet.anchors.is_empty() && !has_brackets, PRYING_LEFT_OUT);
     say(project.cabinet.lifting_points.is_empty(), NO_LIFTING);
     say(!project.cabinet.lifting_points.is_empty() && project.lifting.is_none(), NO_RIGGING);
-    let places = |axis: usize| project.contents.iter().map(move |content| content.offset_mm[axis]);
-    let is_beside = |axis: usize| {
-        places(axis).fold(f64::NEG_INFINITY, f64::max) - places(axis).fold(f64::INFINITY, f64::min) > BESIDE_MM
-    };
-    say(project.is_part_filled && (is_beside(0) || is_beside(1)), ONE_SIDE);
-    let has_stems = project.cabinet.feet.iter().any(|foot| foot.stem.is_some());
-    say(has_stems && !project.cabinet.anchors.is_empty() && project.anchorage.is_some(), STEMS_BEND);
+    // A rule that does not ask what is under the base cannot tell whether its bolts bend.
+    let asks = |anchorage: &Anchorage| anchorage.rule.fields.iter().any(|field| field.key == "seat");
+    let is_untold = project.anchorage.as_ref().is_some_and(|anchorage| !asks(anchorage));
+    say(is_untold && has_stems(project) && !project.cabinet.anchors.is_empty(), STEMS_BEND);
     let given = project.anchorage.as_ref().and_then(|anchorage| anchorage.values.number(anchorage.rule.overstrength));
     say(given.is_some() && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
     rows

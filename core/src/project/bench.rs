@@ -4,7 +4,7 @@ use alloc::boxed::Box;
 use alloc::vec::Vec;
 
 use super::Project;
-use super::anchored::{amplification, other_anchors, prepared_anchors};
+use super::anchored::{MayBend, amplification, may_bend, other_anchors, prepared_anchors};
 use super::floored::Floored;
 use super::footed::{anchored, feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
@@ -92,6 +92,8 @@ pub struct Bench<'p> {
     reactions: Reactions,
     /// Whether something balanced the load of the last place.
     is_settled: bool,
+    /// Whether nobody said if the anchors bend.
+    may_bend: bool,
     forces: Vec<AnchorForce>,
 }
 
@@ -144,6 +146,7 @@ impl<'p> Bench<'p> {
             anchors_refused,
             feet_refused,
             reactions: Reactions::default(),
+            may_bend: may_bend(project),
             is_settled: false,
             forces: Vec::new(),
         };
@@ -371,6 +374,10 @@ impl<'p> Bench<'p> {
         for _ in &self.project.neighbours {
             self.forces.extend_from_within(..self.holding.count());
         }
-        anchors.check(&self.forces, self.amplification, sheet, findings);
+        if self.may_bend {
+            anchors.check(&self.forces, self.amplification, sheet, &mut MayBend(findings));
+        } else {
+            anchors.check(&self.forces, self.amplification, sheet, findings);
+        }
     }
 }

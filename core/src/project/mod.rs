@@ -142,6 +142,8 @@ impl Project {
         let mut states = Vec::from(load_state::always(&self.contents));
         if self.is_part_filled {
             states.extend(load_state::part_filled(&self.contents));
+            let leaning = load_state::leaning(&self.cabinet, &self.contents, &states);
+            states.extend(leaning);
         }
         states.extend(self.states.iter().map(|state| load_state::own(&self.contents, state)));
         states
@@ -174,5 +176,5 @@ fields! {
         "Last answer", "What came out when the file was last written. Written by the page, so that it can say whether a newer version of Steadfoot moved it.", "", [];
     PART_FILLED "part_filled" Flag, Set(false),
         "Part-filled states",
-        "Assess also the states with only the lowest one, two, three and so on of the contents, and with only the highest ones.", "", [];
+        "Assess also the states with only the lowest one, two, three and so on of the contents, and with only the highest ones; where contents stand beside each other also with only those that tip it most to the left, to the right, to the front or to the rear.", "", [];
 }

@@ -7,7 +7,7 @@ steps! { 15 "what is there";
     NO_SITE "" Number (INPUT "site" Derived) "no seismic rule is chosen, so nothing is pushed": Name;
     NO_SLAB "" Number (INPUT "slab" Derived) "no slab is given, so neither feet nor anchors are checked in concrete": Name;
     NO_ANCHORAGE "" Number (INPUT "anchorage" Derived) "no anchor rule is chosen, so the anchors are not checked": Name;
-    STEMS_BEND "" Number (INPUT "cabinet.feet" Derived) "feet on stems lift the base off the floor: if the bolts pass that gap they bend, which is only covered when it is said under the base, as a stand-off": Name;
+    STEMS_BEND "" Number (INPUT "cabinet.feet" Derived) "feet on stems lift the base off the floor, and nothing says how the bolts reach the concrete: those that pass the gap bend, those of brackets that stand on the concrete do not; say what is under the base at the anchors (seat), or give the brackets": Reason;
     PRYING_LEFT_OUT "" Number (INPUT "cabinet.anchors" Derived) "prying of clips and brackets is not counted: no anchor says how far its bolt is from the toe of a bracket and from the pull; a bolt through the base plate itself needs neither": Name;
     OVERSTRENGTH_IDLE "" Number (INPUT "anchorage" Derived) "the overstrength given with the anchorage is not used, because the demand rule brings its own": Name;
     NO_LIFTING "" Number (INPUT "cabinet" Derived) "no lifting points are given; lifting is not checked here": Name;
@@ -19,5 +19,4 @@ steps! { 15 "what is there";
     NOT_PRESSED "" Number (INPUT "cabinet.feet" Derived) "no foot is pressed in any load case": Reason;
     SHEAR_SLIDES "" Number (INPUT "cabinet.anchors" Derived) "the anchors stand in slotted holes and cannot carry the push along their slots, or its twist": Reason;
     SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
-    ONE_SIDE "" Number (INPUT "contents" Derived) "part-filled states fill from the bottom or from the top; contents that stand beside each other may also be taken out on one side, which can be worse: give that as a state": Name;
 }

@@ -5,7 +5,6 @@ use alloc::vec::Vec;
 
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Sheet, StepId, steps};
-use crate::load_out::load_state;
 use crate::motion::{FREE_FALL_MM_PER_S2, MassAndReach, RockingBody};
 use crate::project::bench::Bench;
 
@@ -95,7 +94,7 @@ pub fn free_bodies(bench: &Bench) -> Vec<FreeBody> {
 /// Full, empty where that is another state, and the user's own; states that are part-filled lie between.
 pub fn states(bench: &Bench) -> Vec<usize> {
     let project = bench.project;
-    let between = if project.is_part_filled { load_state::part_filled(&project.contents).len() } else { 0 };
+    let between = bench.loads.len() - 2 - project.states.len();
     let is_twice = project.contents.is_empty();
     (0..bench.loads.len()).filter(|&state| state == 0 || state == 1 && !is_twice || state >= 2 + between).collect()
 }

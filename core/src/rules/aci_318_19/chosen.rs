@@ -87,7 +87,9 @@ pub fn faults(values: &Values, found: &mut Vec<(usize, Problem, &'static str)>) 
             found.push((less, Problem::AboveLimit, why));
         }
     }
-    if values.number(STANDOFF).is_some_and(|free_mm| free_mm > 0.0) && values.choice(SEAT) == Some(SEAT_CONCRETE) {
+    if values.number(STANDOFF).is_some_and(|free_mm| free_mm > 0.0)
+        && values.choice(SEAT).unwrap_or(SEAT_CONCRETE) == SEAT_CONCRETE
+    {
         found.push((STANDOFF, Problem::Excludes, "0, or a grout pad or a stand-off under the base"));
     }
     if kind != AnchorKind::Headed {

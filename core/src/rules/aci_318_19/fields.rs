@@ -55,9 +55,9 @@ fields! {
         "Breakout equation",
         "For headed anchors 280 to 635 mm (11 to 25 in.) deep another equation is permitted, which gives more. Outside that range the common one is taken.",
         "ACI 318-19 17.6.2.2.3", ["common: embedment to the power 1.5", "deep headed anchors: embedment to the power 5/3, where permitted"];
-    SEAT "seat" Choice(&["concrete", "grout", "stand-off"]), Word(0),
+    SEAT "seat" Choice(&["concrete", "grout", "stand-off"]), Unknown,
         "Under the base",
-        "What the base stands on at the anchor. An anchor that reaches the slab through a gap or a raised floor bends; its steel is not covered here.",
+        "What the base stands on at the anchor. An anchor that reaches the slab through a gap or a raised floor bends; its steel is not covered here. Left empty, the concrete itself; a cabinet on stems has to say it, since its bolts may pass the gap.",
         "ACI 318-19 17.7.1.2.1", ["the concrete itself", "a built-up grout pad", "a gap: stand-off or raised floor"];
     STANDOFF "standoff_mm" Number { kind: Kind::Length, min: 0.0, max: 2000.0 }, Unknown,
         "Free length", "Between the base and the concrete, grouted or not: the height of the grout pad, the gap or the raised floor.", "ACI 318-19 17.7.1.2.1", [];

@@ -76,9 +76,9 @@ fields! {
         "Effective embedment h_ef",
         "From the concrete's surface to the bearing face of a head; as the assessment defines it for other fasteners.",
         "EN 1992-4:2018 3.2", [];
-    SEAT "seat" Choice(&["concrete", "mortar", "stand-off"]), Word(0),
+    SEAT "seat" Choice(&["concrete", "mortar", "stand-off"]), Unknown,
         "Under the base",
-        "What the base stands on at the fastener. Thin mortar counts as concrete; thicker mortar weakens the steel; a rod that passes a gap or a raised floor bends.",
+        "What the base stands on at the fastener. Thin mortar counts as concrete; thicker mortar weakens the steel; a rod that passes a gap or a raised floor bends. Left empty, the concrete itself; a cabinet on stems has to say it, since its bolts may pass the gap.",
         "EN 1992-4:2018 6.2.2.3", ["the concrete itself", "a levelling layer of mortar of at least 30 MPa", "a gap: stand-off or raised floor"];
     GROUT "grout_mm" Number { kind: Kind::Length, min: 0.0, max: 100.0 }, Unknown,
         "Thickness of the mortar t_grout", "Of the levelling layer under the base.", "EN 1992-4:2018 6.2.2.3, 7.2.2.3.1", [];
