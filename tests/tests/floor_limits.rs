@@ -262,3 +262,45 @@ fn bolts_of_a_cabinet_on_stems_may_bend_until_somebody_says_how_they_reach_the_c
     let harder = |value: &mut Value| value["site"]["horizontal_coefficient"] = json!(6.0);
     assert_eq!(bolted(&harder)[0], Status::Fails);
 }
+
+#[test]
+fn a_strip_of_a_suspended_slab_feels_every_leg_where_it_stands() {
+    let value = |feet: &[[f64; 4]], x: f64, change: &dyn Fn(&mut Value)| {
+        let floor =
+            json!({ "kind": "suspended", "span_mm": 6000, "distance_to_support_mm": x, "live_load_mpa": 0.005 });
+        let mut value = cabinet(floor, feet);
+        for foot in value["cabinet"]["feet"].as_array_mut().expect("feet") {
+            let foot = foot.as_object_mut().expect("a foot");
+            foot.retain(|key, _| !key.starts_with("stem"));
+            foot.insert("stiffness_n_per_mm".into(), json!(100_000));
+        }
+        change(&mut value);
+        told(&value, CheckId::FloorStrip).value.expect("a number")
+    };
+    let weight = 2000.0 * 9.80665;
+    let strip = |x: f64| 2.0 * 530.0 + 120.0 + 2.4 * x * (1.0 - x / 6000.0);
+    let of = |moment: f64, x: f64| 8.0 * moment / (6000.0 * 6000.0 * strip(x));
+    let near = |found: f64, hand: f64| assert!((found / hand - 1.0).abs() < 1e-6, "{found} {hand}");
+    near(value(&FOUR, 3000.0, &|_| ()), of(weight / 2.0 * (3000.0 - 430.0), 3000.0));
+    // Three rows: the one in the middle stands where the moment is largest.
+    let six: Vec<[f64; 4]> =
+        [-430.0, 0.0, 430.0].iter().flat_map(|x| [[*x, -530.0, 120.0, 120.0], [*x, 530.0, 120.0, 120.0]]).collect();
+    near(value(&six, 3000.0, &|_| ()), of(weight / 2.0 * 3000.0 - weight / 3.0 * 430.0, 3000.0));
+    // Beside the middle: the heavier row on either side of the nearer support.
+    let beside = |value: &mut Value| value["cabinet"]["frame"]["centre_mm"] = json!([100, 0, 1000]);
+    let share = 0.5 + 100.0 * 860.0 / (4.0 * (430.0 * 430.0 + 20.0 * 60.0)) * 2.0 * 430.0 / 860.0;
+    let reaction = weight * (share * (6000.0 - 1500.0 + 430.0) + (1.0 - share) * (6000.0 - 1500.0 - 430.0)) / 6000.0;
+    let moment = f64::max(reaction * (1500.0 - 430.0), reaction * (1500.0 + 430.0) - share * weight * 860.0);
+    let other = weight * (share * (6000.0 - 1500.0 - 430.0) + (1.0 - share) * (6000.0 - 1500.0 + 430.0)) / 6000.0;
+    let far = other * (1500.0 + 430.0) - (1.0 - share) * weight * 860.0;
+    let by_shear = 2.0 * reaction / (6000.0 * strip(1500.0));
+    assert!(by_shear > of(f64::max(moment, far), 1500.0), "near a support the shear decides");
+    near(value(&FOUR, 1500.0, &beside), by_shear);
+    let at = |x: f64| {
+        let reaction = |sense: f64| weight * (6000.0 - x + sense * (2.0 * share - 1.0) * 430.0) / 6000.0;
+        let near_row = reaction(1.0) * (x - 430.0);
+        f64::max(near_row, reaction(-1.0) * (x + 430.0) - (1.0 - share) * weight * 860.0)
+    };
+    near(value(&FOUR, 3000.0, &beside), of(at(3000.0), 3000.0));
+    assert_eq!(value(&FOUR, 4500.0, &beside), value(&FOUR, 1500.0, &beside));
+}

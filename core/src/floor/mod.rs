@@ -128,7 +128,7 @@ fields! {
     SPAN_AXIS "span_axis" Choice(&["x", "y"]), Word(0),
         "Direction of the span", "Along which side of the cabinet the slab spans.", "", ["along the width", "along the depth"];
     SUPPORT "distance_to_support_mm" Number { kind: Kind::Length, min: 0.0, max: 50_000.0 }, Unknown,
-        "Distance to the nearer support", "From the middle of the cabinet. Left empty, it stands at midspan.", "", [];
+        "Distance to the nearer support", "From the middle of the cabinet. Left empty, it stands at midspan. A distance beyond midspan is counted from the other support.", "", [];
     OCCUPANCY "occupancy" Choice(crate::rules::floor::live_load::OCCUPANCIES), Unknown,
         "Use that the floor was designed for", "Where its design live load is not known. A table of several codes; each row says whose it is.", "",
         ["Office (ASCE 7)", "Access floor, offices (ASCE 7)", "Access floor, computers (ASCE 7)", "Light storage (ASCE 7)", "Heavy storage (ASCE 7)",

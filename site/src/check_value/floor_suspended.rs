@@ -19,14 +19,16 @@ impl Ask<'_> {
                 Ok(load.over_pitch_mpa(pitch, self.of("aisle", Kind::Pressure)?, sheet).map(|_| ()))
             }
             "span" => {
+                let half_mm = length("legs")? / 2.0;
+                let legs = [[-half_mm, weight / 2.0], [half_mm, weight / 2.0]];
                 let span = Span {
                     span_mm: length("span")?,
                     middle_mm: length("middle")?,
-                    legs_mm: length("legs")?,
+                    legs: &legs,
                     across_mm: length("across")?,
                     edge_mm: if self.has("edge") { Some(length("edge")?) } else { None },
                 };
-                Ok(load([1.0; 2]).equivalent_mpa(&span, sheet).map(|_| ()))
+                Ok(span.equivalent_mpa(sheet).map(|_| ()))
             }
             "dispersed" => {
                 AreaLoad::dispersed_mpa(weight, [length("foot")?; 2], length("thickness")?, sheet);

@@ -1,5 +1,7 @@
 //! A suspended slab against the live load that it was designed for, both at service.
 
+use alloc::vec::Vec;
+
 use super::leg_steps::{Q_CODE, Q_GIVEN, U_LEG};
 use super::steps::*;
 use super::{FloorSite, Standing};
@@ -51,7 +53,7 @@ pub fn heaviest_leg(site: &FloorSite, standing: &Standing, sheet: &mut Sheet) ->
 }
 
 /// The equivalent uniform load on a one-way span.
-pub fn equivalent(site: &FloorSite, weight_n: f64, sheet: &mut Sheet) -> Outcome {
+pub fn equivalent(site: &FloorSite, standing: &Standing, sheet: &mut Sheet) -> Outcome {
     sheet.open(Part::Floor, Subject::Whole, Some(CheckId::FloorStrip), System::Si);
     let values = &site.floor.values;
     let Some(span_mm) = values.number(floor::SPAN) else {
@@ -64,11 +66,14 @@ pub fn equivalent(site: &FloorSite, weight_n: f64, sheet: &mut Sheet) -> Outcome
         });
         if ends[0] <= ends[1] { ends[1] - ends[0] } else { 0.0 }
     };
-    let (along, across) = if is_along_x {
-        (spread(|leg| [leg.at.x_mm, 0.0]), spread(|leg| [leg.at.y_mm, leg.half.y_mm]))
+    let across = if is_along_x {
+        spread(|leg| [leg.at.y_mm, leg.half.y_mm])
     } else {
-        (spread(|leg| [leg.at.y_mm, 0.0]), spread(|leg| [leg.at.x_mm, leg.half.x_mm]))
+        spread(|leg| [leg.at.x_mm, leg.half.x_mm])
     };
+    let along = |leg: &super::Leg| if is_along_x { leg.at.x_mm } else { leg.at.y_mm };
+    let legs: Vec<[f64; 2]> =
+        site.legs.iter().zip(standing.legs_n).map(|(leg, &force_n)| [along(leg), force_n]).collect();
     let outline = &site.slab.outline;
     let edge_mm = if is_along_x {
         f64::min(-outline.front_mm, outline.rear_mm)
@@ -78,12 +83,11 @@ pub fn equivalent(site: &FloorSite, weight_n: f64, sheet: &mut Sheet) -> Outcome
     let span = Span {
         span_mm,
         middle_mm: values.number(floor::SUPPORT).unwrap_or(span_mm / 2.0),
-        legs_mm: along,
+        legs: &legs,
         across_mm: across,
         edge_mm: edge_mm.is_finite().then_some(edge_mm),
     };
-    let found = AreaLoad { weight_n, footprint_mm: site.footprint_mm }.equivalent_mpa(&span, sheet);
-    compare(site, found, sheet)
+    compare(site, span.equivalent_mpa(sheet), sheet)
 }
 
 fn compare(site: &FloorSite, found: Result<f64, StepId>, sheet: &mut Sheet) -> Outcome {

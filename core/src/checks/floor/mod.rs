@@ -83,7 +83,7 @@ pub fn check_rest(site: &FloorSite, standing: &Standing, sheet: &mut Sheet, find
             find(CheckId::FloorLeg, Subject::Whole, outcome);
         }
         find(CheckId::FloorArea, Subject::Whole, area::over_pitch(site, standing.weight_n, sheet));
-        find(CheckId::FloorStrip, Subject::Whole, area::equivalent(site, standing.weight_n, sheet));
+        find(CheckId::FloorStrip, Subject::Whole, area::equivalent(site, standing, sheet));
     }
     raised::check(site, standing, sheet, &mut find);
     route::check(site, standing.weight_n, sheet, &mut find);

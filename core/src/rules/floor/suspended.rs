@@ -1,5 +1,7 @@
 //! A suspended slab: load over the footprint, over the pitch with aisles, as an equivalent uniform load, dispersed.
 
+use alloc::vec::Vec;
+
 use super::documents::{BS_8110, EN_1991_2, VENDOR_FLOOR};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{Kind, Sheet, StepId, System, number, steps};
@@ -15,11 +17,11 @@ steps! { 151 "suspended slab";
     Q_P "q_p" AreaLoad (STATICS "" Derived) "Load over the pitch: the cabinet and the live load on what it leaves free" = "W / (p_x * p_y) + q_a * (1 - L_x * L_y / (p_x * p_y))";
     S "S" Length (INPUT "floor" Derived) "Span of the slab, one way": Given;
     X_C "x" Length (INPUT "floor" Derived) "Distance of the middle of the cabinet from the nearer support": Given;
-    S_L "s_l" Length (INPUT "cabinet" Derived) "Spacing of its two rows of legs along the span": Given;
-    R_A "R_A" Force (STATICS "simply supported span" Derived) "Reaction of the nearer support" = "W * (S - x) / S";
-    M_1 "M_1" Moment (STATICS "simply supported span" Derived) "Moment under the row of legs nearer to that support" = "R_A * (x - s_l / 2)";
-    M_2 "M_2" Moment (STATICS "simply supported span" Derived) "Moment under the other row" = "R_A * (x + s_l / 2) - W / 2 * s_l";
-    M "M" Moment (STATICS "" Derived) "The larger" = "max(M_1, M_2)";
+    N_I "N_i" Force (STATICS "base reactions" Derived) "Force of each leg": Given;
+    U_I "u_i" Length (STATICS "plan" Derived) "Place of each leg along the span, from that support; the way round that is worse": Given;
+    R_A "R_A" Force (STATICS "simply supported span" Derived) "Reaction of that support" = "sum(N_i * (S - u_i)) / S";
+    U_M "u_m" Length (STATICS "plan" Derived) "Place of the leg under which the moment is largest": Given;
+    M "M" Moment (STATICS "simply supported span" Derived) "Moment under that leg" = "R_A * u_m - sum(N_i * (max(u_m, u_i) - u_i))";
     B_L "b_l" Length (INPUT "cabinet" Derived) "Width of the load across the span": Given;
     B_E "b_e" Length (BS_8110 "3.5.2.2" Memory) "Width of the strip that carries it" = "b_l + 2.4 * x * (1 - x / S)";
     E_D "e_d" Length (INPUT "slab" Derived) "Distance from the middle of the load to the unsupported edge": Given;
@@ -55,13 +57,13 @@ pub struct AreaLoad {
 
 /// A one-way span with a cabinet on it.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Span {
+pub struct Span<'a> {
     /// The span.
     pub span_mm: f64,
-    /// From the middle of the cabinet to the nearer support.
+    /// From the middle of the cabinet to a support.
     pub middle_mm: f64,
-    /// Spacing of its two rows of legs along the span.
-    pub legs_mm: f64,
+    /// Its legs: place along the span from the middle of the cabinet, and force.
+    pub legs: &'a [[f64; 2]],
     /// Width of the load across the span.
     pub across_mm: f64,
     /// From the middle of the load to an unsupported edge, where one is near.
@@ -110,26 +112,41 @@ impl AreaLoad {
         let raised = sheet.step(Q_RAISED, 10.0 / 144.0);
         sheet.step(Q_VENDOR, (weight + live * 0.5 * (total - footprint) + raised * total) / total)
     }
+}
 
+impl Span<'_> {
     /// Equivalent uniform load on a one-way span, MPa: the larger of same moment and same shear.
     ///
-    /// Errors: legs beside the span.
-    pub fn equivalent_mpa(&self, span: &Span, sheet: &mut Sheet) -> Result<f64, StepId> {
-        let (least, most) = (span.middle_mm - span.legs_mm / 2.0, span.middle_mm + span.legs_mm / 2.0);
-        if least < 0.0 || most > span.span_mm {
+    /// The legs press as they do; which side of the cabinet lies towards the nearer support is not asked, so the worse
+    /// way round counts. Errors: legs beside the span.
+    pub fn equivalent_mpa(&self, sheet: &mut Sheet) -> Result<f64, StepId> {
+        let [one, other] = [1.0, -1.0].map(|sense| self.one_way_round(sense, &mut Sheet::quiet()));
+        self.one_way_round(if other? > one? { -1.0 } else { 1.0 }, sheet)
+    }
+
+    fn one_way_round(&self, sense: f64, sheet: &mut Sheet) -> Result<f64, StepId> {
+        // Counted from the support that is nearer, whichever was meant.
+        let x = f64::min(self.middle_mm, self.span_mm - self.middle_mm);
+        let places: Vec<f64> = self.legs.iter().map(|[along_mm, _]| x + sense * along_mm).collect();
+        if places.is_empty() || places.iter().any(|&place| place < 0.0 || place > self.span_mm) {
             return Err(SHORT_SPAN);
         }
-        let weight = sheet.step(W, self.weight_n);
-        let s = sheet.step(S, span.span_mm);
-        let x = sheet.step(X_C, span.middle_mm);
-        let legs = sheet.step(S_L, span.legs_mm);
-        let reaction = sheet.step(R_A, weight * (s - x) / s);
-        let near = sheet.step(M_1, reaction * (x - legs / 2.0));
-        let far = sheet.step(M_2, reaction * (x + legs / 2.0) - weight / 2.0 * legs);
-        let moment = sheet.step(M, f64::max(near, far));
-        let across = sheet.step(B_L, span.across_mm);
+        let forces: Vec<f64> = self.legs.iter().map(|[_, force_n]| *force_n).collect();
+        let each = || forces.iter().zip(&places);
+        let s = sheet.step(S, self.span_mm);
+        let x = sheet.step(X_C, x);
+        sheet.each(N_I, &forces);
+        sheet.each(U_I, &places);
+        let reaction = sheet.step(R_A, each().map(|(force, place)| force * (s - place)).sum::<f64>() / s);
+        let under =
+            |at: f64| reaction * at - each().map(|(force, place)| force * (f64::max(at, *place) - place)).sum::<f64>();
+        let first = places[0];
+        let at = places.iter().fold(first, |worst, &place| if under(place) > under(worst) { place } else { worst });
+        let at = sheet.step(U_M, at);
+        let moment = sheet.step(M, under(at));
+        let across = sheet.step(B_L, self.across_mm);
         let wide = across + 2.4 * x * (1.0 - x / s);
-        let strip = match span.edge_mm {
+        let strip = match self.edge_mm {
             None => sheet.step(B_E, wide),
             Some(edge) => {
                 let edge = sheet.step(E_D, edge);
