@@ -107,6 +107,11 @@ fn taiwan_stays_between_its_limits_and_lowers_the_response_by_region_and_anchor(
     near(of(&taiwan(json!({"anchor_type": "shallow"})), "R_aa"), 1.0 + 0.5 / 1.5);
     near(of(&taiwan(json!({"anchor_type": "nonductile"})), "R_aa"), 1.0);
     near(of(&taiwan(json!({"allowable_response": 1.2})), "R_aa"), 1.2);
+    let given = |changes: Json| of(&with(taiwan(json!({"allowable_response": 1.3})), changes), "R_aa");
+    near(given(json!({"anchor_type": "shallow"})), 1.3);
+    near(given(json!({"anchor_type": "shallow", "region": "taipei-basin"})), 1.25);
+    near(given(json!({"anchor_type": "shallow", "allowable_response": 2.0})), 1.0 + 0.5 / 1.5);
+    near(given(json!({"anchor_type": "nonductile"})), 1.0);
     near(of(&taiwan(json!({})), "c_v"), 0.5 * of(&taiwan(json!({})), "c_p"));
     near(of(&taiwan(json!({"region": "near-fault"})), "c_v"), 2.0 / 3.0 * of(&taiwan(json!({})), "c_p"));
     assert_eq!((depth(&taiwan(json!({}))), depth(&taiwan(json!({"anchor_type": "shallow"})))), (Some(8.0), None));

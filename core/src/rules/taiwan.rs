@@ -119,6 +119,9 @@ mod steps {
         R_AA "R_aa" Number (TAIWAN "chapter 4" Memory) "Allowable response factor for anchors" = "1 + (R_a - 1) / 1.5";
         R_AA_TAIPEI "R_aa" Number (TAIWAN "chapter 4" Memory) "Allowable response factor for anchors in the Taipei basin" = "1 + (R_a - 1) / 2";
         R_AA_GIVEN "R_aa" Number (TAIWAN "chapter 4" Derived) "Allowable response factor for anchors: not above that of the component" = "min(R_a, R_pa)";
+        R_R "R_r" Number (TAIWAN "chapter 4" Memory) "Allowable response factor from that of the anchors" = "1 + (R_a - 1) / 1.5";
+        R_R_TAIPEI "R_r" Number (TAIWAN "chapter 4" Memory) "Allowable response factor from that of the anchors in the Taipei basin" = "1 + (R_a - 1) / 2";
+        R_AA_LESSER "R_aa" Number (TAIWAN "chapter 4" Derived) "Allowable response factor for anchors: not above that of the component" = "min(R_r, R_pa)";
         C_1A "c_1a" Acceleration (TAIWAN "chapter 4" Memory) "Horizontal force over the weight for anchors, before limits" = "0.4 * S_DS * I_p * a_p / R_aa * (1 + 2 * r_h)";
         C_PA "c_pa" Acceleration (TAIWAN "chapter 4" Memory) "Horizontal force over the weight for anchors" = "max(c_min, min(c_max, c_1a))";
         C_VA "c_va" Acceleration (TAIWAN "chapter 4" Memory) "Vertical force over the weight for anchors" = "c_pa / 2";
@@ -225,9 +228,17 @@ fn response_of_anchors(values: &Values, sheet: &mut Sheet) -> f64 {
         Some(SHALLOW) => sheet.step(steps::R_SHALLOW, f64::min(1.5, r_p)),
         _ => sheet.step(steps::R_NONDUCTILE, f64::min(1.0, r_p)),
     };
-    match (values.number(fields::R_PA), values.choice(fields::REGION)) {
-        (Some(r_pa), _) => sheet.step(steps::R_AA_GIVEN, f64::min(r_a, r_pa)),
-        (None, Some(TAIPEI)) => sheet.step(steps::R_AA_TAIPEI, 1.0 + (r_a - 1.0) / 2.0),
-        (None, _) => sheet.step(steps::R_AA, 1.0 + (r_a - 1.0) / 1.5),
+    let is_taipei = values.choice(fields::REGION) == Some(TAIPEI);
+    let of_region = 1.0 + (r_a - 1.0) / if is_taipei { 2.0 } else { 1.5 };
+    match values.number(fields::R_PA) {
+        // What is given stands in place of what comes from R_p, but not of what the anchors take off it.
+        Some(r_pa) if values.choice(fields::ANCHORS) == Some(DEEP) => {
+            sheet.step(steps::R_AA_GIVEN, f64::min(r_a, r_pa))
+        }
+        Some(r_pa) => {
+            let r_r = sheet.step(if is_taipei { steps::R_R_TAIPEI } else { steps::R_R }, of_region);
+            sheet.step(steps::R_AA_LESSER, f64::min(r_r, r_pa))
+        }
+        None => sheet.step(if is_taipei { steps::R_AA_TAIPEI } else { steps::R_AA }, of_region),
     }
 }
