@@ -277,11 +277,12 @@ block("B4", "17.6.4.2 near a corner", si(25, 300, [mm(0, y, 1000) for y in (0, 1
 
 # P1: pryout of the group of N10, whose shears oppose, and of its worst anchor alone.
 area = (100 + 120 + 150) * 420
-n_cbg = area / 90_000 * (0.7 + 0.3 * 100 / 150) * 50_000
+# The resultant stands 75 mm off the middle, beyond the anchors at 60 mm, which is taken.
+n_cbg = area / 90_000 * ec(60, 100) * (0.7 + 0.3 * 100 / 150) * 50_000
 own = (100 + 60) * (150 + 60)
 block("P1", "17.7.3.1, worst single anchor of a twisted group", si(25, 300, shears, {"right": "160 mm"}, embedment_mm=100), [
-    ("group-1/shear-pryout/V_ua", 8000, "N"),
-    ("group-1/shear-pryout/e'_N_y", 0, "mm"), ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"),
+    ("group-1/shear-pryout/V_ua", 8000, "N"), ("group-1/shear-pryout/M_z", 600_000, "N-mm"),
+    ("group-1/shear-pryout/e'_N_y", 60, "mm"), ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"),
     ("anchor-3/shear-pryout/A_Nc", own, "mm2"), ("anchor-3/shear-pryout/V_cp", 2 * own / 90_000 * 0.9 * 50_000, "N")])
 
 # P2: pryout of two anchors sheared one way unevenly: the resultant stands off the middle.

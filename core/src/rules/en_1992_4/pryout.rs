@@ -21,10 +21,10 @@ steps! { 80 "EN 1992-4, pry-out";
     V_Y_I "V_y_i" Force (STATICS "base reactions" Derived) "Shear on each fastener of the group, to the rear": Solved;
     V_ED_GROUP "V_Ed" Force (STATICS "" Derived) "Resultant shear on the group" = "sqrt(sum(V_x_i)^2 + sum(V_y_i)^2)";
     M_Z "M_z" Moment (STATICS "" Derived) "Twist of the shears about the centroid of the group" = "sum(x_i * V_y_i - y_i * V_x_i) - sum(x_i) / n * sum(V_y_i) + sum(y_i) / n * sum(V_x_i)";
-    E_X "e_N_x" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along x" = "abs(M_z * sum(V_y_i) / V_Ed^2)";
-    E_Y "e_N_y" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along y" = "abs(M_z * sum(V_x_i) / V_Ed^2)";
-    E_X_NONE "e_N_x" Length (EN_1992_4 "7.2.2.4(4)" Secondary) "0, because shears of the group oppose each other: their resultant may lie beside the group, and every fastener is checked alone instead": Condition;
-    E_Y_NONE "e_N_y" Length (EN_1992_4 "7.2.2.4(4)" Secondary) "0, for the same reason": Condition;
+    E_MAX_X "e_max_x" Length (PRACTICE "shears that oppose each other" Derived) "Along x from the centroid to the farthest fastener: shears that go one way have their resultant within it": Given;
+    E_MAX_Y "e_max_y" Length (PRACTICE "shears that oppose each other" Derived) "The same along y": Given;
+    E_X "e_N_x" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along x" = "min(e_max_x, abs(M_z * sum(V_y_i) / V_Ed^2))";
+    E_Y "e_N_y" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along y" = "min(e_max_y, abs(M_z * sum(V_x_i) / V_Ed^2))";
     K_8 "k_8" Number (EN_1992_4 "7.2.2.4(2)" Secondary) "Factor of fasteners at least 60 mm deep": Condition;
     K_8_SHALLOW "k_8" Number (EN_1992_4 "7.2.2.4(2)" Secondary) "Factor of fasteners less than 60 mm deep": Condition;
     K_8_GIVEN "k_8" Number (INPUT "European Technical Assessment" Derived) "Factor for pry-out": Given;
@@ -77,18 +77,22 @@ impl Sheared<'_> {
         let shear = self.shear;
         let (v_x, v_y) = (sum(members, |p| shear[p].x), sum(members, |p| shear[p].y));
         let v_ed = sheet.step(V_ED_GROUP, sqrt(v_x * v_x + v_y * v_y));
-        let eccentricity = if self.is_opposed() {
-            Eccentricity { x: sheet.step(E_X_NONE, 0.0), y: sheet.step(E_Y_NONE, 0.0) }
-        } else {
-            let m_z = sum(members, |p| at(p).x_mm * shear[p].y - at(p).y_mm * shear[p].x)
-                - sum(members, |p| at(p).x_mm) / n * v_y
-                + sum(members, |p| at(p).y_mm) / n * v_x;
-            let m_z = sheet.step(M_Z, m_z);
-            let square = v_ed * v_ed;
-            Eccentricity {
-                x: sheet.step(E_X, (m_z * v_y / square).abs()),
-                y: sheet.step(E_Y, (m_z * v_x / square).abs()),
-            }
+        let m_z = sum(members, |p| at(p).x_mm * shear[p].y - at(p).y_mm * shear[p].x)
+            - sum(members, |p| at(p).x_mm) / n * v_y
+            + sum(members, |p| at(p).y_mm) / n * v_x;
+        let m_z = sheet.step(M_Z, m_z);
+        // Shears that oppose each other have a resultant that may lie anywhere, the farther off the smaller it is.
+        let far = |of: &dyn Fn(usize) -> f64| {
+            let middle = sum(members, of) / n;
+            members.iter().fold(0.0, |far: f64, &place| far.max((of(place) - middle).abs()))
+        };
+        let far_x = sheet.step(E_MAX_X, far(&|p| at(p).x_mm));
+        let far_y = sheet.step(E_MAX_Y, far(&|p| at(p).y_mm));
+        let square = if v_ed > 0.0 { v_ed * v_ed } else { f64::INFINITY };
+        let least = |value: f64, most: f64| if value > most { most } else { value };
+        let eccentricity = Eccentricity {
+            x: sheet.step(E_X, least((m_z * v_y / square).abs(), far_x)),
+            y: sheet.step(E_Y, least((m_z * v_x / square).abs(), far_y)),
         };
         let n_rk = self.group.resistance(eccentricity, sheet);
         (subject, self.against(facts, (n_rk, v_ed), Piece::Whole, sheet))
