@@ -89,4 +89,11 @@ test('the three questions of the chapter are answered', () => visit({ from: 'htt
     const shown = [...document.querySelectorAll('steadfoot-worksheet')].flatMap((one) => [...(one.shadowRoot?.querySelectorAll('.study[data-shown="true"]') ?? [])]);
     return ids.every((id) => shown.some((study) => study.dataset.study === id && study.querySelectorAll('tbody tr').length > 0));
   }, { timeout: 30000, polling: 200 }, STUDIES);
+  // Inputs are called by the labels of their fields, in the table and above the bars alike.
+  const [rows, bars] = await page.evaluate(() => {
+    const studies = [...document.querySelectorAll('steadfoot-worksheet')].flatMap((one) => [...one.shadowRoot.querySelectorAll('.study[data-study="what-matters"]')]);
+    return ['tbody td:first-child', 'svg text'].map((places) => [...studies[0].querySelectorAll(places)].map((one) => one.textContent.replaceAll('_', '')));
+  });
+  assert.ok(rows.includes('Site, Design acceleration SDS'), rows.join('; '));
+  assert.ok(rows.slice(0, 5).every((name) => /^[A-Z][^:]*, [A-Z]/.test(name) && bars.includes(name)), bars.join('; '));
 }));
