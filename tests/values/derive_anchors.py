@@ -277,13 +277,20 @@ block("B4", "17.6.4.2 near a corner", si(25, 300, [mm(0, y, 1000) for y in (0, 1
 
 # P1: pryout of the group of N10, whose shears oppose, and of its worst anchor alone.
 area = (100 + 120 + 150) * 420
-# The resultant stands 75 mm off the middle, beyond the anchors at 60 mm, which is taken.
-n_cbg = area / 90_000 * ec(60, 100) * (0.7 + 0.3 * 100 / 150) * 50_000
+e = 600_000 / 8000
+n_cbg = area / 90_000 * ec(e, 100) * (0.7 + 0.3 * 100 / 150) * 50_000
 own = (100 + 60) * (150 + 60)
 block("P1", "17.7.3.1, worst single anchor of a twisted group", si(25, 300, shears, {"right": "160 mm"}, embedment_mm=100), [
     ("group-1/shear-pryout/V_ua", 8000, "N"), ("group-1/shear-pryout/M_z", 600_000, "N-mm"),
-    ("group-1/shear-pryout/e'_N_y", 60, "mm"), ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"),
+    ("group-1/shear-pryout/e'_N_y", 75, "mm"), ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"),
     ("anchor-3/shear-pryout/A_Nc", own, "mm2"), ("anchor-3/shear-pryout/V_cp", 2 * own / 90_000 * 0.9 * 50_000, "N")])
+
+# P3: two shears that nearly cancel; their resultant of 500 N would stand 420 mm off, and is taken at the anchors.
+against = [mm(0, 0, shear=(2000, 0)), mm(0, 120, shear=(-1500, 0))]
+n_cbg = 300 * 420 / 90_000 * ec(60, 100) * 50_000
+block("P3", "17.7.3.1, shears that oppose each other", si(25, 300, against, embedment_mm=100), [
+    ("group-1/shear-pryout/M_z", 210_000, "N-mm"), ("group-1/shear-pryout/e'_N_y", 60, "mm"),
+    ("group-1/shear-pryout/V_cpg", 2 * n_cbg, "N"), ("shear-pryout/utilisation", 2000 / (0.7 * 2 * 300 * 210 / 90_000 * 50_000), "")])
 
 # P2: pryout of two anchors sheared one way unevenly: the resultant stands off the middle.
 uneven = [mm(0, 0, shear=(3000, 0)), mm(0, 120, shear=(1000, 0))]

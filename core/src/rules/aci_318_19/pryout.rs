@@ -14,7 +14,7 @@ use super::set::{Set, connected};
 use super::steel::Shear;
 use crate::calc::clause::{PRACTICE, STATICS};
 use crate::calc::limit::at_least;
-use crate::calc::number::sqrt;
+use crate::calc::number::{hypot, sqrt};
 use crate::calc::{CheckId, Outcome, Part, Sheet, StepId, Subject, steps};
 
 steps! { 59 "ACI 318-19, pryout";
@@ -22,10 +22,10 @@ steps! { 59 "ACI 318-19, pryout";
     V_Y_I "V_y_i" Force (STATICS "base reactions" Derived) "Shear on each anchor of the group, to the rear": Solved;
     V_UA "V_ua" Force (STATICS "" Derived) "Resultant shear on the group" = "sqrt(sum(V_x_i)^2 + sum(V_y_i)^2)";
     M_Z "M_z" Moment (STATICS "" Derived) "Twist of the shears about the centroid of the group" = "sum(x_i * V_y_i - y_i * V_x_i) - sum(x_i) / n * sum(V_y_i) + sum(y_i) / n * sum(V_x_i)";
-    E_MAX_X "e_max_x" Length (PRACTICE "shears that oppose each other" Derived) "Along x from the centroid to the farthest anchor: shears that go one way have their resultant within it": Given;
-    E_MAX_Y "e_max_y" Length (PRACTICE "shears that oppose each other" Derived) "The same along y": Given;
-    E_X "e'_N_x" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along x" = "min(e_max_x, abs(M_z * sum(V_y_i) / V_ua^2))";
-    E_Y "e'_N_y" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant along y" = "min(e_max_y, abs(M_z * sum(V_x_i) / V_ua^2))";
+    E_MAX "e_max" Length (PRACTICE "shears that oppose each other" Derived) "From the centroid to the farthest anchor: the resultant of shears that oppose each other may lie anywhere, that of others within": Given;
+    E "e'_N" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Eccentricity of the shear resultant" = "min(e_max, abs(M_z) / V_ua)";
+    E_X "e'_N_x" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Its part along x" = "e'_N * abs(sum(V_y_i)) / V_ua";
+    E_Y "e'_N_y" Length (ACI_318_19 "17.7.3.1, R17.7.3" Memory) "Its part along y" = "e'_N * abs(sum(V_x_i)) / V_ua";
     K_CP "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is at least 65 mm (2.5 in.)": Condition;
     K_CP_SHALLOW "k_cp" Number (ACI_318_19 "17.7.3.1" Secondary) "Pryout coefficient; the embedment is below 65 mm (2.5 in.)": Condition;
     N_CP "N_cp" Force (ACI_318_19 "17.7.3.1.1" Secondary) "Of an adhesive anchor the lesser of bond and breakout" = "min(N_a, N_cb)";
@@ -135,18 +135,15 @@ impl Sheared<'_> {
             - sum(members, |p| anchors[p].x) / n * v_y
             + sum(members, |p| anchors[p].y) / n * v_x;
         let m_z = sheet.step(M_Z, m_z);
-        // Shears that oppose each other have a resultant that may lie anywhere, the farther off the smaller it is.
-        let far = |of: &dyn Fn(usize) -> f64| {
-            let middle = sum(members, of) / n;
-            members.iter().fold(0.0, |far: f64, &place| far.max((of(place) - middle).abs()))
-        };
-        let far_x = sheet.step(E_MAX_X, far(&|p| anchors[p].x));
-        let far_y = sheet.step(E_MAX_Y, far(&|p| anchors[p].y));
-        let square = if v_ua > 0.0 { v_ua * v_ua } else { f64::INFINITY };
-        let eccentricity = Eccentricity {
-            x: sheet.step(E_X, least((m_z * v_y / square).abs(), far_x)),
-            y: sheet.step(E_Y, least((m_z * v_x / square).abs(), far_y)),
-        };
+        let middle = [sum(members, |p| anchors[p].x) / n, sum(members, |p| anchors[p].y) / n];
+        let away = |p: usize| hypot(anchors[p].x - middle[0], anchors[p].y - middle[1]);
+        let e_max = sheet.step(E_MAX, members.iter().fold(0.0, |far: f64, &place| far.max(away(place))));
+        // A pure twist has no resultant; its anchors are checked alone.
+        let size = if v_ua > 0.0 { v_ua } else { f64::INFINITY };
+        let off = m_z.abs() / size;
+        let off = sheet.step(E, if off > e_max { e_max } else { off });
+        let eccentricity =
+            Eccentricity { x: sheet.step(E_X, off * v_y.abs() / size), y: sheet.step(E_Y, off * v_x.abs() / size) };
         let n_cbg = breakout.basic.group(eccentricity, sheet);
         let (id, n_cpg) = match &self.group.bond {
             None => (V_CPG, n_cbg),
@@ -239,11 +236,6 @@ impl Sheared<'_> {
             members[place + 1..].iter().any(|&b| a.x * self.shear[b].x + a.y * self.shear[b].y < 0.0)
         })
     }
-}
-
-/// The smaller of two; no number stays no number.
-fn least(value: f64, most: f64) -> f64 {
-    if value > most { most } else { value }
 }
 
 /// k_cp by the real embedment.

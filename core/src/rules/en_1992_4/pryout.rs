@@ -13,7 +13,7 @@ use super::seismic::{self, Mode};
 use super::steel::Shear;
 use crate::calc::clause::{INPUT, PRACTICE, STATICS};
 use crate::calc::limit::at_least;
-use crate::calc::number::sqrt;
+use crate::calc::number::{hypot, sqrt};
 use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, System, steps};
 
 steps! { 80 "EN 1992-4, pry-out";
@@ -21,10 +21,10 @@ steps! { 80 "EN 1992-4, pry-out";
     V_Y_I "V_y_i" Force (STATICS "base reactions" Derived) "Shear on each fastener of the group, to the rear": Solved;
     V_ED_GROUP "V_Ed" Force (STATICS "" Derived) "Resultant shear on the group" = "sqrt(sum(V_x_i)^2 + sum(V_y_i)^2)";
     M_Z "M_z" Moment (STATICS "" Derived) "Twist of the shears about the centroid of the group" = "sum(x_i * V_y_i - y_i * V_x_i) - sum(x_i) / n * sum(V_y_i) + sum(y_i) / n * sum(V_x_i)";
-    E_MAX_X "e_max_x" Length (PRACTICE "shears that oppose each other" Derived) "Along x from the centroid to the farthest fastener: shears that go one way have their resultant within it": Given;
-    E_MAX_Y "e_max_y" Length (PRACTICE "shears that oppose each other" Derived) "The same along y": Given;
-    E_X "e_N_x" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along x" = "min(e_max_x, abs(M_z * sum(V_y_i) / V_Ed^2))";
-    E_Y "e_N_y" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant along y" = "min(e_max_y, abs(M_z * sum(V_x_i) / V_Ed^2))";
+    E_MAX "e_max" Length (PRACTICE "shears that oppose each other" Derived) "From the centroid to the farthest fastener: the resultant of shears that oppose each other may lie anywhere, that of others within": Given;
+    E "e_N" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Eccentricity of the shear resultant" = "min(e_max, abs(M_z) / V_Ed)";
+    E_X "e_N_x" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Its part along x" = "e_N * abs(sum(V_y_i)) / V_Ed";
+    E_Y "e_N_y" Length (EN_1992_4 "7.2.2.4(3)" Memory) "Its part along y" = "e_N * abs(sum(V_x_i)) / V_Ed";
     K_8 "k_8" Number (EN_1992_4 "7.2.2.4(2)" Secondary) "Factor of fasteners at least 60 mm deep": Condition;
     K_8_SHALLOW "k_8" Number (EN_1992_4 "7.2.2.4(2)" Secondary) "Factor of fasteners less than 60 mm deep": Condition;
     K_8_GIVEN "k_8" Number (INPUT "European Technical Assessment" Derived) "Factor for pry-out": Given;
@@ -81,19 +81,15 @@ impl Sheared<'_> {
             - sum(members, |p| at(p).x_mm) / n * v_y
             + sum(members, |p| at(p).y_mm) / n * v_x;
         let m_z = sheet.step(M_Z, m_z);
-        // Shears that oppose each other have a resultant that may lie anywhere, the farther off the smaller it is.
-        let far = |of: &dyn Fn(usize) -> f64| {
-            let middle = sum(members, of) / n;
-            members.iter().fold(0.0, |far: f64, &place| far.max((of(place) - middle).abs()))
-        };
-        let far_x = sheet.step(E_MAX_X, far(&|p| at(p).x_mm));
-        let far_y = sheet.step(E_MAX_Y, far(&|p| at(p).y_mm));
-        let square = if v_ed > 0.0 { v_ed * v_ed } else { f64::INFINITY };
-        let least = |value: f64, most: f64| if value > most { most } else { value };
-        let eccentricity = Eccentricity {
-            x: sheet.step(E_X, least((m_z * v_y / square).abs(), far_x)),
-            y: sheet.step(E_Y, least((m_z * v_x / square).abs(), far_y)),
-        };
+        let middle = [sum(members, |p| at(p).x_mm) / n, sum(members, |p| at(p).y_mm) / n];
+        let away = |p: usize| hypot(at(p).x_mm - middle[0], at(p).y_mm - middle[1]);
+        let e_max = sheet.step(E_MAX, members.iter().fold(0.0, |far: f64, &place| far.max(away(place))));
+        // A pure twist has no resultant; its fasteners are checked alone.
+        let size = if v_ed > 0.0 { v_ed } else { f64::INFINITY };
+        let off = m_z.abs() / size;
+        let off = sheet.step(E, if off > e_max { e_max } else { off });
+        let eccentricity =
+            Eccentricity { x: sheet.step(E_X, off * v_y.abs() / size), y: sheet.step(E_Y, off * v_x.abs() / size) };
         let n_rk = self.group.resistance(eccentricity, sheet);
         (subject, self.against(facts, (n_rk, v_ed), Piece::Whole, sheet))
     }
