@@ -158,6 +158,29 @@ fn both_axes_together_push_what_stands_free() {
     }
 }
 
+/// Without friction nothing stops it, and lifted off the floor nothing holds it: neither is told as a distance.
+#[test]
+fn a_slide_without_an_end_has_no_distance() {
+    let mut file = file();
+    file["motion"]["friction_low"] = json!(0);
+    let sliding = |file: &Value, extra: &str| {
+        let found = shown("rocking", file, extra).unwrap();
+        let table =
+            found.tables.into_iter().find(|table| text(table.name).unwrap().what.starts_with("sliding")).unwrap();
+        column(&table, "slides at most")
+    };
+    let told = sliding(&file, &record(0.3));
+    assert!(told[..3].iter().all(|cell| cell.parse::<f64>().is_ok_and(|way_mm| way_mm > 0.0)), "{told:?}");
+    assert!(told[3..5].iter().all(|cell| cell.contains("nothing holds it")), "{told:?}");
+    assert_eq!(told[5], "Nothing");
+    let lifted: String = record(0.3)
+        .lines()
+        .map(|line| format!("{line},{}\n", if line.starts_with("3.00") { -1.1 } else { 0.0 }))
+        .collect();
+    let told = sliding(&file, &lifted);
+    assert!(told[..2].iter().chain(&told[3..5]).all(|cell| cell.contains("leaves the floor")), "{told:?}");
+}
+
 #[test]
 fn without_feet_there_is_nothing_to_stand_on() {
     let mut none = file();

@@ -139,7 +139,8 @@ pub struct SlidingEstimate {
 /// Lowest and highest frequency that are tried, and the step between.
 const FREQUENCIES_HZ: [f64; 3] = [0.05, 50.0, 0.005];
 
-/// How far it slides; none where the spectrum never reaches the sliding coefficient, where the method gives no estimate.
+/// How far it slides; none where the spectrum never reaches the sliding coefficient, or does so below the frequencies that
+/// are tried: there the method gives no estimate.
 /// `demand` gives the spectral acceleration of a frequency for 10 % damping, both directions together.
 pub fn sliding_distance_mm(estimate: &SlidingEstimate, demand: &dyn Fn(f64) -> f64, sheet: &mut Sheet) -> Option<f64> {
     sheet.step(PI_, PI);
@@ -151,7 +152,8 @@ pub fn sliding_distance_mm(estimate: &SlidingEstimate, demand: &dyn Fn(f64) -> f
     let [low_hz, high_hz, step_hz] = FREQUENCIES_HZ;
     let count = number::round((high_hz - low_hz) / step_hz) as usize;
     let place = |step: usize| low_hz + step as f64 * step_hz;
-    let found = (0..=count).find(|&step| demand(place(step)) >= c_s)?;
+    // Where the lowest frequency reaches it already, a lower one does so first: how far it slides is open.
+    let found = (0..=count).find(|&step| demand(place(step)) >= c_s).filter(|&step| step > 0)?;
     let f_es = place(found);
     sheet.detailed(F_ES, f_es, || Detail::Bracket([f_es - step_hz, f_es]));
     let angular = 2.0 * PI * f_es;
