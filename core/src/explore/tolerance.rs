@@ -21,8 +21,9 @@ pub const STEP_MM: f64 = 1.0;
 const MOST: u32 = (MOST_MM / STEP_MM) as u32;
 /// Even directions tried for each bolt, beside those to and from its neighbours.
 const EVEN: usize = 16;
-/// Of the directions at one radius, this many, the worst at the places already known, are swept as a whole.
-const SWEPT: usize = 6;
+/// Of the moves at one radius, this many, the worst at the places already known, are swept as a whole: every direction of
+/// a single bolt, since it may be another place that fails when it comes to an edge.
+const SWEPT: usize = 32;
 /// Up to this many bolts every combination of corners, and of sides, is tried together; with more, the worst is climbed for.
 const ALL_COMBINED_MAX: usize = 4;
 /// Two anchors nearer than this stand on one place.

@@ -33,7 +33,7 @@ steps! { 215 "cabinets in a row";
     INNER "" Number (INPUT "row" Derived) "not tied, second from the left": Name;
     RIGHT "" Number (INPUT "row" Derived) "not tied, at the right end": Name;
     ONE_BODY "" Number (INPUT "row" Derived) "tied to one body": Name;
-    TOP "" Number (INPUT "row" Derived) "Tied at the top, some full and some empty, pushed along the row": Name;
+    TOP "" Number (INPUT "row" Derived) "Tied at the top, some full and some empty, pushed in any direction": Name;
     FULL_ONES "" Number (INPUT "row" Derived) "full cabinets": Name;
     BAR "" Number (INPUT "row" Derived) "force in the bar": Name;
     PULL_FULL "" Number (INPUT "row" Derived) "pull in a full one": Name;
@@ -51,8 +51,8 @@ steps! { 215 "cabinets in a row";
     TOO_MANY "" Number (INPUT "row" Derived) "together they have more than 64 feet or 64 anchors, so the row is not looked at as one body": Reason;
     OFF "" Number (INPUT "row" Derived) "some of the row would stand beside the slab or over an opening; the slab's edges are measured from the cabinet at the left end": Reason;
     TIES "" Number (INPUT "row" Derived) "one body is only what its ties make it: they have to carry the shear between the cabinets, which is not checked here": Reason;
-    ACROSS "" Number (INPUT "row" Derived) "bars with pinned ends do nothing against a push across the row: there each cabinet stands by itself": Reason;
-    CONCRETE "" Number (INPUT "row" Derived) "the anchors are not checked again with the forces of a row that is tied at the top: where a pull or a shear rises above what one cabinet by itself is checked for along the row, they are not covered": Reason;
+    ACROSS "" Number (INPUT "row" Derived) "bars with pinned ends work along the row only: against a push straight across it each cabinet stands by itself, but for what leans along the row because its mass or its feet stand off centre": Reason;
+    CONCRETE "" Number (INPUT "row" Derived) "the anchors are not checked again with the forces of a row that is tied at the top: where a pull or a shear rises above what one cabinet by itself is checked for under pushes in the same direction, they are not covered; every direction of the plan is asked": Reason;
     MOVES "" Number (INPUT "row" Derived) "the lean is that of the base under the rule's own push: multiply it by the response factor that the rule divides by, and add what the frame sways": Reason;
     PART_FILLED "" Number (INPUT "row" Derived) "tied to one body, cabinets are full or empty; part-filled ones are not looked at": Reason;
     FLOOR_APART "" Number (INPUT "row" Derived) "the floor under the row tied to one body is not checked again: it is that of each cabinet by itself": Reason;
@@ -209,13 +209,31 @@ fn greatest(bench: &Bench) -> [f64; 2] {
     greatest
 }
 
-/// Where the loads of a purpose stand along the row, to the right and to the left, with every stiffness that is tried.
-fn along(bench: &Bench, purpose: Purpose) -> impl Iterator<Item = Place> {
-    let runs = bench.runs.iter().copied().filter(move |run| run.purpose == purpose);
-    let ways = runs.flat_map(|run| [0.0, core::f64::consts::PI].map(|direction_rad| (run, direction_rad)));
-    ways.flat_map(|(run, direction_rad)| {
-        (0..bench.supports.len()).map(move |stiffness| Place { state: 0, run, direction_rad, stiffness })
-    })
+/// Where the loads of a purpose stand, with every stiffness that is tried: along the row, to the right and to the left, and
+/// where that is asked in all directions of the plan.
+fn places(bench: &Bench, purpose: Purpose, ways: Ways) -> Vec<Place> {
+    let mut places = Vec::new();
+    for run in bench.runs.iter().copied().filter(|run| run.purpose == purpose) {
+        let mut directions_rad = vec![0.0, core::f64::consts::PI];
+        if ways == Ways::All {
+            directions_rad.extend(bench.plan_directions(run).list_rad());
+        }
+        for direction_rad in directions_rad {
+            for stiffness in 0..bench.supports.len() {
+                places.push(Place { state: 0, run, direction_rad, stiffness });
+            }
+        }
+    }
+    places
+}
+
+/// Which pushes are asked.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Ways {
+    /// Along the row.
+    Along,
+    /// In all directions.
+    All,
 }
 
 /// Full and empty cabinets under bars at the top, for every number of full ones, at the load that strains the bar most;
@@ -232,31 +250,49 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> (Table
     };
     let mut rows = Vec::new();
     let mut reactions = Reactions::default();
-    // States 0 and 1 are always the full and the empty one.
-    let mut alone = |state: usize| {
-        let pulls = along(bench, purpose).filter_map(|place| {
-            let one = kind(state, place, 1);
-            one.supports.settle_into(&one.push.into(), &mut reactions).ok()?;
-            Some(reactions.tension_max_n())
-        });
-        pulls.fold(0.0, f64::max)
+    // What one cabinet by itself is checked for at each place: pull and shear of the full and of the empty one. States 0
+    // and 1 are always these two.
+    let places = places(bench, purpose, Ways::All);
+    let alone: Vec<[[f64; 2]; 2]> = places
+        .iter()
+        .map(|&place| {
+            [0, 1].map(|state| {
+                let one = kind(state, place, 1);
+                let pull_n = match one.supports.settle_into(&one.push.into(), &mut reactions) {
+                    Ok(()) => reactions.tension_max_n(),
+                    Err(_) => 0.0,
+                };
+                [pull_n, one.push.horizontal_n]
+            })
+        })
+        .collect();
+    // The same anchors in the same concrete: pull and shear together are covered where one cabinet by itself, full or empty,
+    // is checked for as much of both under a push in the same direction.
+    let is_checked = |direction_rad: f64, [pull_n, shear_n]: [f64; 2]| {
+        let covers = |one: &[f64; 2]| limit::at_most(pull_n, one[0]) && limit::at_most(shear_n, one[1]);
+        let same = places.iter().zip(&alone).filter(|(place, _)| place.direction_rad == direction_rad);
+        same.flat_map(|(_, kinds)| kinds).any(covers)
     };
-    let by_themselves = [alone(0), alone(1)];
-    let shear = |state: usize| along(bench, purpose).map(move |place| kind(state, place, 1).push.horizontal_n);
-    let shear_alone = shear(0).chain(shear(1)).fold(0.0, f64::max);
+    let most = |state: usize, what: usize| alone.iter().fold(0.0_f64, |most, one| most.max(one[state][what]));
+    let by_themselves = [most(0, 0), most(1, 0)];
+    let shear_alone = most(0, 1).max(most(1, 1));
     let mut is_covered = true;
     for full in 1..count {
         let mut worst: Option<(f64, Place)> = None;
         let mut pulls = [0.0_f64; 2];
-        let (mut shear, mut tips) = (0.0_f64, false);
-        for place in along(bench, purpose) {
+        let (mut shear, mut rises) = (0.0_f64, false);
+        for &place in &places {
             let kinds = [kind(0, place, full), kind(1, place, count - full)];
             let Some(tie) = tied(&kinds[0], &kinds[1], height_mm, &mut Sheet::quiet()) else {
-                tips = true;
+                rises = true;
                 continue;
             };
-            pulls = [0, 1].map(|kind| pulls[kind].max(tie.pulls_n[kind]));
-            shear = tie.shears_n.into_iter().fold(shear, f64::max);
+            for kind in 0..2 {
+                let of_kind = [tie.pulls_n[kind], tie.shears_n[kind]];
+                pulls[kind] = pulls[kind].max(of_kind[0]);
+                shear = shear.max(of_kind[1]);
+                rises |= !is_checked(place.direction_rad, of_kind);
+            }
             if worst.is_none_or(|(known, _)| tie.bar_n.abs() > known) {
                 worst = Some((tie.bar_n.abs(), place));
             }
@@ -264,10 +300,6 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> (Table
         if let (Some((_, place)), true) = (worst, full == count / 2) {
             tied(&kind(0, place, full), &kind(1, place, count - full), height_mm, sheet);
         }
-        // The same anchors in the same concrete: what a full one by itself was checked for covers an empty one as well.
-        let most_n = by_themselves[0].max(by_themselves[1]);
-        let pull_n = pulls[0].max(pulls[1]);
-        let rises = tips || !limit::at_most(pull_n, most_n) || !limit::at_most(shear, shear_alone);
         is_covered &= !rises;
         let known = |force_n: f64| if worst.is_some() { Cell::Number(force_n) } else { Cell::Nothing };
         rows.push(Line::plain(vec![
@@ -301,7 +333,7 @@ fn gaps(bench: &Bench, gap_mm: f64) -> Table {
     let mut lean_mm = 0.0_f64;
     let mut reactions = Reactions::default();
     for state in 0..bench.loads.len() {
-        for place in along(bench, Purpose::Component) {
+        for place in places(bench, Purpose::Component, Ways::Along) {
             let load = bench.case_load(&Place { state, ..place }).push().into();
             let settled = bench.supports[place.stiffness].settle_into(&load, &mut reactions);
             let slope = if settled.is_ok() { reactions.plane.slope_x.abs() } else { f64::INFINITY };

@@ -13,12 +13,12 @@ steps! { 216 "tied at the top";
     F_T "F_t" Force (STATICS "sum of forces" Derived) "Force in the bar between full and empty ones" = "n_E * f";
 }
 
-/// One kind of cabinet under its push along the row.
+/// One kind of cabinet under its push.
 #[derive(Clone, Copy)]
 pub struct Leaning<'s> {
     /// What it stands on.
     pub supports: &'s Supports,
-    /// The push, along x.
+    /// The push; the bars work along x.
     pub push: Push,
     /// How many of its kind.
     pub count: usize,
@@ -61,11 +61,12 @@ impl Leaning<'_> {
 /// The force that makes full and empty cabinets lean alike; none where together they tip.
 ///
 /// Clause: equilibrium of rigid bodies on one-sided supports, joined by bars with pinned ends at one height. Scope: a
-/// push along the row, both kinds pushed at the same time; the bars stay straight, the bases do not slide. Units: N, mm.
+/// push in any direction, both kinds pushed at the same time and alike; the bars work along the row only; the bars stay straight, the bases do not slide. Units: N, mm.
 pub fn tied(full: &Leaning, empty: &Leaning, height_mm: f64, sheet: &mut Sheet) -> Option<Tie> {
     let (many_full, many_empty) = (full.count as f64, empty.count as f64);
     let mut reactions = Reactions::default();
-    let towards = number::cos(full.push.direction_rad);
+    let (along, across) = (number::cos(full.push.direction_rad), number::sin(full.push.direction_rad));
+    let towards = if along < 0.0 { -1.0 } else { 1.0 };
     // Positive where the empty ones lean further that way than the full ones.
     let mut ahead = |each_n: f64| {
         let empty_lean = empty.lean(each_n * height_mm, &mut reactions);
@@ -95,7 +96,8 @@ pub fn tied(full: &Leaning, empty: &Leaning, height_mm: f64, sheet: &mut Sheet) 
     sheet.step(F_BACK, many_empty * told_n / many_full);
     let bar_n = sheet.step(F_T, many_empty * told_n);
     // What the bars take off the full ones they bring to the empty ones, and so to their anchors.
-    let shears_n = [(full, -each_n * many_empty / many_full), (empty, each_n)]
-        .map(|(kind, added_n)| (kind.push.horizontal_n + towards * added_n).abs());
+    let shears_n = [(full, -each_n * many_empty / many_full), (empty, each_n)].map(|(kind, added_n)| {
+        number::hypot(kind.push.horizontal_n * along + added_n, kind.push.horizontal_n * across)
+    });
     Some(Tie { bar_n, pulls_n: [full_n, empty_n], shears_n })
 }
