@@ -166,7 +166,7 @@ class SteadfootWorksheet extends HTMLElement {
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
       kind.link ? [this.answer.element, onward && make("p", { class: "next" }, make("a", { href: onward, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check"),
-        readersCabinet.follows && [["new", "Begin with a bare cabinet of your own"], recalled("localStorage", "last") !== null && ["last", "Go on with the last one"]].filter(Boolean).map(([what, words]) => (
+        readersCabinet.follows && [["new", "Begin with a bare cabinet of your own"], readersCabinet.project === null && recalled("localStorage", "last") !== null && ["last", "Go on with your last cabinet"]].filter(Boolean).map(([what, words]) => (
           make("a", { href: onward, "data-key": "begin " + what, click: (event) => {
             event.preventDefault();
             const link = event.currentTarget;
