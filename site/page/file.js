@@ -53,13 +53,13 @@ async function openProject(file) {
   readersCabinet.receive(await file.text(), file.name);
 }
 
-function openButton(className) {
+function openButton(className, key = "open") {
   const input = make("input", { type: "file", accept: ".json,application/json", class: "unseen", tabindex: -1, "aria-label": "Project file",
     change: () => {
       openProject(input.files[0]);
       input.value = "";
     } });
-  return [make("button", { type: "button", class: className, "data-key": "open", click: () => input.click() }, "Open a file"), input];
+  return [make("button", { type: "button", class: className, "data-key": key, click: () => input.click() }, "Open a file"), input];
 }
 
 const SCHEDULE_FILE = /\.(csv|tsv|jsonl|ndjson)$/i;

@@ -56,6 +56,85 @@ class FeetAtCorners {
   }
 }
 
+// The unit of height of racks, 1.75 in (IEC 60297-3-100, EIA-310).
+const RACK_UNIT_MM = 44.45;
+
+// What there is for contents beside adding one.
+class ContentTools {
+  constructor(seat) {
+    this.stacked = new StackedContents(seat);
+    this.pasted = new PastedContents(seat);
+    this.element = make("div", {}, this.stacked.element, this.pasted.element);
+  }
+
+  refresh() {
+    this.stacked.refresh();
+    this.pasted.refresh();
+  }
+}
+
+// Lines of a spreadsheet, or typed ones, in place of the contents: name, mass, underside, height, and width and depth where
+// they are known. "U12" is the lower edge of the twelfth rack unit, "4U" four of them.
+class PastedContents {
+  constructor(seat) {
+    this.seat = seat;
+    this.fields = Object.fromEntries(partOf("content").fields.map((field) => [field.key, field]));
+    this.first = new LengthInput("first unit", "Lower edge of the first rack unit above the floor", 100);
+    this.units = make("span", {});
+    this.area = make("textarea", { rows: 5, "data-key": "paste", "aria-label": "Contents, one a line", spellcheck: "false", placeholder: "recorder; 180; U1; 4U\nbattery; 240; U5; 6U; 450; 900" });
+    this.told = make("p", { class: "note", role: "status" });
+    this.element = make("details", { class: "fold paste" }, make("summary", {}, "All of them from a table"),
+      make("p", { class: "note" }, "A line for each, from a spreadsheet or typed: name; mass; underside above the floor; height; width; depth, in ", this.units,
+        ". The last two may be left out. U12 stands for the lower edge of the twelfth rack unit, and 4U for the height of four."),
+      make("p", {}, "The first rack unit begins ", this.first.element, " above the floor."), this.area,
+      make("p", { class: "tools" }, make("button", { type: "button", class: "tool", "data-key": "take lines", click: () => this.take() }, "Take these lines in place of the contents")), this.told);
+  }
+
+  refresh() {
+    this.first.refresh();
+    this.units.textContent = unitOfField(this.fields.mass_kg) + " and " + unitOfField(this.fields.bottom_mm);
+  }
+
+  number(text, kind) {
+    return text === undefined || text === "" ? NaN : engineSays((engine) => engine.field_value(text, kind, unitSystem.now));
+  }
+
+  length(text) {
+    const [, place, count] = /^U\s*(\d+)$|^([\d.]+)\s*U$/i.exec(text || "") || [];
+    if (place !== undefined) return this.first.value_mm() + (Number(place) - 1) * RACK_UNIT_MM;
+    return count !== undefined ? Number(count) * RACK_UNIT_MM : this.number(text, this.fields.bottom_mm.kind);
+  }
+
+  item(line, number) {
+    // Where cells are not parted by commas, a comma is a decimal point.
+    const parting = line.includes("\t") ? "\t" : line.includes(";") ? ";" : ",";
+    const [name, ...cells] = line.split(parting).map((cell) => cell.trim());
+    const [mass, bottom, high, wide, deep] = parting === "," ? cells : cells.map((cell) => cell.replace(/^(-?\d+),(\d+)/, "$1.$2"));
+    const { fresh } = partOf("content");
+    const size = [wide, deep].map((cell, axis) => (cell ? this.length(cell) : fresh.size_mm[axis]));
+    return { ...fresh, name: name || "tray " + number, mass_kg: this.number(mass, this.fields.mass_kg.kind), bottom_mm: this.length(bottom), size_mm: [...size, this.length(high)] };
+  }
+
+  take() {
+    const lines = this.area.value.split("\n").filter((line) => line.trim() !== "");
+    const items = lines.map((line, place) => this.item(line, place + 1));
+    const whole = (item) => [item.mass_kg, item.bottom_mm, ...item.size_mm].every(Number.isFinite);
+    // A first line without a single number is the table's heading.
+    if (items.length > 1 && !/\d/.test(lines[0])) {
+      items.shift();
+      lines.shift();
+    }
+    const wrong = items.findIndex((item) => !whole(item));
+    if (items.length === 0 || wrong >= 0) {
+      this.told.textContent = items.length === 0 ? "Nothing was taken: there are no lines." : "Nothing was taken: this line lacks a mass, an underside or a height: " + lines[wrong];
+      return;
+    }
+    this.seat.project().change([{ path: "contents", value: items }]);
+    this.seat.project().rest();
+    this.told.textContent = items.length + " contents are taken.";
+  }
+}
+
 // Contents one above the other, in the order of the table from below.
 class StackedContents {
   constructor(seat) {
@@ -93,4 +172,4 @@ class StackedContents {
   }
 }
 
-const LIST_TOOLS = { content: StackedContents, foot: FeetAtCorners, anchor: AnchorPatterns };
+const LIST_TOOLS = { content: ContentTools, foot: FeetAtCorners, anchor: AnchorPatterns };

@@ -17,6 +17,7 @@ function wholeCheck(worksheet, seat) {
     worksheet.answer.element,
     make("p", { class: "next" }, worksheet.whose = make("span", { class: "whose" }),
       make("button", { type: "button", class: "plain", "data-key": "to input", click: () => toInput(worksheet.toolbar.element) }, "Change the input"),
+      openButton("plain", "open above"),
       make("button", { type: "button", class: "plain", "data-key": "print", click: () => print() }, "Print the sheet"),
       make("button", { type: "button", class: "plain", "data-key": "copy", click: () => copyAnswer(worksheet) }, "Copy the answer")),
     worksheet.with(new NextSteps({ show: (path) => worksheet.showFault(path), ask: (id) => questions.show(id) })),
@@ -37,9 +38,10 @@ async function copyAnswer(worksheet) {
   readersCabinet.say({ kind: "copied", lines: [done ? "The answer is copied as text: paste it where it is wanted." : "There is nothing that could be copied."] });
 }
 
-// An example that the guide names, or a bare cabinet, becomes the reader's cabinet.
-async function openExample(file, link) {
-  readersCabinet.take(file === null ? newTree() : treeOf(texts.demos.find((demo) => demo.file === file).text));
+// An example that the guide names, a bare cabinet ("new"), or what this browser had last becomes the reader's cabinet.
+async function openExample(what, link) {
+  if (what === "last") readersCabinet.receive(recalled("localStorage", "last"), "What this browser had");
+  else readersCabinet.take(what === "new" ? newTree() : treeOf(texts.demos.find((demo) => demo.file === what).text));
   await readersCabinet.carry();
   location.href = link.href;
 }

@@ -166,11 +166,12 @@ class SteadfootWorksheet extends HTMLElement {
     return [
       make("div", { class: "worksheet-head" }, make("h2", {}, title || kind.title), this.whose, reset, !document.getElementById("switches") && unitSwitch()),
       kind.link ? [this.answer.element, onward && make("p", { class: "next" }, make("a", { href: onward, click: (event) => this.takeAlong(event) }, "Open this cabinet in the whole check"),
-        readersCabinet.follows && make("a", { href: onward, "data-key": "begin", click: (event) => {
-          event.preventDefault();
-          const link = event.currentTarget;
-          onceWhole(() => late.openExample(null, link));
-        } }, "Begin with a bare cabinet of your own")), notKnown, this.results, this.form && this.form.element]
+        readersCabinet.follows && [["new", "Begin with a bare cabinet of your own"], readersCabinet.project === null && recalled("localStorage", "last") !== null && ["last", "Go on with your last cabinet"]].filter(Boolean).map(([what, words]) => (
+          make("a", { href: onward, "data-key": "begin " + what, click: (event) => {
+            event.preventDefault();
+            const link = event.currentTarget;
+            onceWhole(() => late.openExample(what, link));
+          } }, words)))), notKnown, this.results, this.form && this.form.element]
         : [this.answer.element, this.form && this.form.element, notKnown, this.results],
     ];
   }

@@ -17,7 +17,7 @@ const choose = (root, path, word) => root.evaluate((shadow, [at, value]) => {
 
 for (const from of ['alone', 'http']) {
   test(`a bare cabinet begins on the landing page and says what is still to give, from ${from === 'http' ? 'the folder over http' : 'the one file'}`, () => visit({ from }, async ({ page }) => {
-    await press(await worksheet(page), 'begin');
+    await press(await worksheet(page), 'begin new');
     await page.waitForFunction(() => /check/.test(location.href) || document.querySelector('steadfoot-worksheet[kind="check"]')?.shadowRoot);
     await page.waitForFunction(() => [...document.querySelectorAll('steadfoot-worksheet')].some((one) => !one.closest('[hidden]') && one.shadowRoot?.querySelector('.next-steps button')));
     const root = await worksheet(page);
@@ -25,6 +25,13 @@ for (const from of ['alone', 'http']) {
     if (from === 'http') return;
 
     await typeInto(page, root, 'cabinet.width_mm', '1600');
+    // Contents come from the lines of a table, by rack units too; a comma is a decimal point between tabs.
+    await root.evaluate((shadow) => {
+      shadow.querySelector('[data-key="paste"]').value = 'name\tmass\tfrom\theight\nrecorder\t180,5\tU1\t4U\nbattery\t240\t500\t300\t450\t900\n';
+    });
+    await press(root, 'take lines');
+    const boxes = await Promise.all([0, 1].flatMap((place) => ['name', 'mass_kg', 'bottom_mm', 'size_mm[0]', 'size_mm[2]'].map((key) => fieldValue(root, `contents[${place}].${key}`))));
+    assert.deepEqual(boxes, ['recorder', '180.5', '100', '600', '177.8', 'battery', '240', '500', '450', '300']);
     await press(root, 'set feet');
     assert.deepEqual(await Promise.all([0, 1, 2, 3].map((place) => fieldValue(root, `cabinet.feet[${place}].at_mm[0]`))), ['-700', '700', '700', '-700']);
     // A part that is given is asked at once, and only its rule is wanted until that is chosen.

@@ -28,6 +28,10 @@ fn main() -> ExitCode {
             None => wrong_use(),
         };
     }
+    if arguments.iter().any(|argument| argument == "--help" || argument == "-h") {
+        tell(&format!("{USE}\n"));
+        return ExitCode::SUCCESS;
+    }
     let json = arguments.iter().any(|argument| argument == "--json");
     let files: Vec<&String> = arguments.iter().filter(|argument| *argument != "--json").collect();
     match files.as_slice() {
@@ -36,8 +40,19 @@ fn main() -> ExitCode {
         [word, before, after] if *word == "--compare" && !before.starts_with('-') && !after.starts_with('-') => {
             two(before, after, json)
         }
-        _ => wrong_use(),
+        _ => {
+            let known = |word: &String| !word.starts_with('-') || ["--json", "--compare"].contains(&word.as_str());
+            if let Some(word) = arguments.iter().find(|word| !known(word)) {
+                eprintln!("{word} is no option that is known here");
+            }
+            wrong_use()
+        }
     }
+}
+
+/// Writes to standard output. Whoever reads it may have enough after a few lines; that is no fault.
+fn tell(text: &str) {
+    let _ = std::io::stdout().write_all(text.as_bytes());
 }
 
 fn wrong_use() -> ExitCode {
@@ -73,16 +88,16 @@ fn one(file: &str, json: bool) -> ExitCode {
     };
     match project::read_bytes(&bytes, LimitUnits::File) {
         Ok(project) if json => {
-            println!("{}", serde_json::json!({ "report": record::report(&project) }));
+            tell(&format!("{}\n", serde_json::json!({ "report": record::report(&project) })));
             ExitCode::SUCCESS
         }
         Ok(project) => {
-            print!("{}", print::report(&project));
+            tell(&print::report(&project));
             ExitCode::SUCCESS
         }
         Err(faults) => {
             if json {
-                println!("{}", serde_json::json!({ "faults": record::faults(&faults) }));
+                tell(&format!("{}\n", serde_json::json!({ "faults": record::faults(&faults) })));
             } else {
                 faults.iter().for_each(|fault| eprintln!("{}", fault.sentence()));
             }
@@ -105,7 +120,7 @@ fn two(before: &str, after: &str, json: bool) -> ExitCode {
         match project::read_bytes(&bytes, LimitUnits::File) {
             Ok(project) => projects.push(project),
             Err(faults) if json => {
-                println!("{}", serde_json::json!({ "file": file, "faults": record::faults(&faults) }));
+                tell(&format!("{}\n", serde_json::json!({ "file": file, "faults": record::faults(&faults) })));
                 return ExitCode::FAILURE;
             }
             Err(faults) => {
@@ -116,9 +131,9 @@ fn two(before: &str, after: &str, json: bool) -> ExitCode {
     }
     let compared = compare::compared(&projects[0], &projects[1]);
     if json {
-        println!("{}", compare::json(&compared));
+        tell(&format!("{}\n", compare::json(&compared)));
     } else {
-        print!("{}", compare::text(&compared, [&projects[0], &projects[1]]));
+        tell(&compare::text(&compared, [&projects[0], &projects[1]]));
     }
     ExitCode::SUCCESS
 }
