@@ -175,17 +175,24 @@ class StudyView {
   }
 }
 
+// On a phone a row of many columns becomes a block of labelled values; a few narrow ones stay a table.
 function studyTable(table, id, notes) {
   const name = sentenceCase(wordsOf(table.name));
+  const figures = table.columns.map((_, place) => table.rows.every(({ cells }) => cells[place] === "nothing" || isFigure(cells[place])));
+  const wordy = figures.filter((one) => !one).length;
   return make("div", { class: "study-table" },
     make("div", { class: "wide", tabindex: 0, role: "group", "aria-label": name },
-      make("table", {},
+      make("table", { class: table.columns.length > (wordy > 1 ? 3 : 4) ? "many" : null },
         make("caption", {}, textWithSymbols(name)),
-        make("thead", {}, make("tr", {}, table.columns.map((column) => make("th", { scope: "col" }, textWithSymbols(wordsOf(column.name)))))),
+        make("thead", {}, make("tr", {}, table.columns.map((column, place) => make("th", { scope: "col", class: figures[place] ? "figures" : null }, textWithSymbols(wordsOf(column.name)))))),
         make("tbody", {}, table.rows.map((row) => make("tr", { class: row.is_marked ? "marked" : null },
-          row.cells.map((cell, place) => make("td", { "data-label": wordsOf(table.columns[place].name), "data-value": cell.number === undefined ? null : String(cell.number) },
+          row.cells.map((cell, place) => make("td", { class: [figures[place] && "figures", cell === "nothing" && "none"].filter(Boolean).join(" ") || null, "data-label": wordsOf(table.columns[place].name), "data-value": cell.number === undefined ? null : String(cell.number) },
             textWithSymbols(cellText(cell, table.columns[place]))))))))),
     make("button", { type: "button", class: "plain", "data-key": "csv " + table.name, click: () => saveText(id + ".csv", "text/csv", tableCsv(table, notes)) }, "Save this table as CSV"));
+}
+
+function isFigure(cell) {
+  return cell.number !== undefined || cell.range !== undefined || cell.measured !== undefined;
 }
 
 function cellText(cell, column) {

@@ -156,7 +156,7 @@ impl Bolt {
         parts.push(line("strong", [[from_mm, low], [to_mm, low]]));
         if let Some(edge_mm) = edge_mm {
             parts.push(line("strong", [[-edge_mm, 0.0], [-edge_mm, low]]));
-            parts.push(FigurePart::Dimension { from_mm: [-edge_mm, low], to_mm: [0.0, low], offset_px: -16.0 });
+            parts.push(FigurePart::Dimension { from_mm: [-edge_mm, low], to_mm: [0.0, low], offset_px: -22.0 });
             parts.push(FigurePart::Label { at_mm: [-edge_mm, 0.8 * low], name: PlotName::Row(EDGE), value: None });
         }
         parts.push(FigurePart::Dimension { from_mm: [to_mm, 0.0], to_mm: [to_mm, low], offset_px: 12.0 });

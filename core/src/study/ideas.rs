@@ -38,6 +38,8 @@ const STOREYS: usize = 4;
 const HALF_MM: f64 = 4200.0;
 /// Depth of the soil over the rock, mm.
 const SOIL_MM: f64 = 3200.0;
+/// Half the length of the line under a name, mm.
+const SHELF_MM: f64 = 1500.0;
 /// Length of the arrow of the ground's motion, mm.
 const ARROW_MM: f64 = 1300.0;
 
@@ -101,9 +103,11 @@ fn parts() -> Vec<FigurePart> {
     for side in [left - 80.0, right + 80.0] {
         parts.push(FigurePart::Line { class: "anchor", ends_mm: [[side, floor + 160.0], [side, floor - 300.0]] });
     }
-    let mut pointed = |name: StepId, from_mm: [f64; 2], to_mm: [f64; 2]| {
-        parts.push(FigurePart::Line { class: "thin", ends_mm: [from_mm, to_mm] });
-        parts.push(FigurePart::Label { at_mm: from_mm, name: PlotName::Row(name), value: None });
+    // A name stands on a shelf, from whose nearer end a line leads to what it names.
+    let mut pointed = |name: StepId, [x, y]: [f64; 2], to_mm: [f64; 2]| {
+        let (near, far) = if to_mm[0] < x { (x - SHELF_MM, x + SHELF_MM) } else { (x + SHELF_MM, x - SHELF_MM) };
+        parts.push(FigurePart::Path { class: "thin", points_mm: vec![[far, y], [near, y], to_mm] });
+        parts.push(FigurePart::Label { at_mm: [x, y], name: PlotName::Row(name), value: None });
     };
     let text = HALF_MM + 2600.0;
     pointed(FLEXIBILITY, [text, floor + 3000.0], [right + 330.0, floor + 2150.0]);

@@ -3,6 +3,8 @@
 //! `{"block": "R4"}` names a block of the check values, `{"block": "EX-02", "case": "..."}` one of base reactions. `"working":
 //! ["tension-breakout"]` tells the working of those checks or parts.
 
+use std::borrow::Borrow;
+
 use anyhow::{Context, anyhow};
 use serde_json::Value;
 use steadfoot::calc::{Section, Trust};
@@ -25,12 +27,13 @@ fn of_block(block: &Block, wanted: &Value) -> anyhow::Result<String> {
     let ran = check_value::told(&block.runs, &block.input)
         .map_err(|problem| anyhow!("{problem}"))
         .with_context(|| format!("check values {}", block.block))?;
-    let mut rows = String::new();
+    let mut rows = Vec::new();
     for expect in &block.expect {
         let compared = expect.compared(&ran.answers).map_err(|problem| anyhow!("{}: {problem}", block.block))?;
         let symbol = expect.at.rsplit('/').find(|word| word.parse::<u16>().is_err()).unwrap_or_default();
         let (bare, of_weight) = symbol.split_once('*').unwrap_or((symbol, ""));
-        let mut what = described(expect, bare, &ran.sections);
+        let described = described(expect, bare, &ran.sections);
+        let mut what = described.map_or_else(|| named(bare), math::with_symbols);
         if !of_weight.is_empty() {
             what += ", as a force";
         }
@@ -40,9 +43,10 @@ fn of_block(block: &Block, wanted: &Value) -> anyhow::Result<String> {
         if let Some(divisor) = expect.divided_by {
             what += &format!(", divided by {divisor}");
         }
-        rows += &row(&what, &math::math(&math::symbol(bare, 0)), &expect.unit, &compared, &expect.why);
+        let symbol = described.map(|_| math::math(&math::symbol(bare, 0)));
+        rows.push(Row { what, symbol, unit: &expect.unit, compared, why: &expect.why });
     }
-    let mut html = table(&rows, Columns { has_symbols: true, trust: &block.trust });
+    let mut html = table(&rows, &block.trust);
     html += &source(&block.source, &block.trust, &block.note);
     let sections = wanted_sections(&ran.sections, wanted);
     if !sections.is_empty() {
@@ -68,13 +72,22 @@ fn wanted_sections<'a>(sections: &'a [Section], wanted: &Value) -> Vec<&'a Secti
     found
 }
 
-/// What a step is, by the text of its row.
-fn described(expect: &Expect, symbol: &str, sections: &[Section]) -> String {
+/// What a step is, by the text of its row, if it has one.
+fn described(expect: &Expect, symbol: &str, sections: &[Section]) -> Option<&'static str> {
     let words: Vec<&str> = expect.at.split('/').collect();
     let is_of_check = |section: &&Section| section.check.is_none_or(|check| words.contains(&check.section()));
     let steps = sections.iter().filter(is_of_check).flat_map(|section| &section.steps);
-    let row = steps.filter_map(|step| text(step.id)).find(|row| row.symbol == symbol);
-    row.map_or_else(|| symbol.to_string(), |row| row.what.to_string())
+    steps.filter_map(|step| text(step.id)).find(|row| row.symbol == symbol).map(|row| row.what)
+}
+
+/// What has no text is called by its name: a letter is a symbol, a letter and a number are one with its place.
+fn named(name: &str) -> String {
+    let is_letter = |text: &str| text.trim_end_matches('\'').len() == 1;
+    match name.split_once(' ') {
+        Some((base, place)) if is_letter(base) => math::math(&math::symbol(&format!("{base}_{place}"), 0)),
+        None if is_letter(name) => math::math(&math::symbol(name, 0)),
+        _ => escaped(&words::sentence_case(name)),
+    }
 }
 
 fn of_statics(name: &str, case: &str) -> anyhow::Result<String> {
@@ -86,15 +99,16 @@ fn of_statics(name: &str, case: &str) -> anyhow::Result<String> {
         let cases: Vec<_> = found.values.iter().map(|value| value.case.as_str()).collect();
         format!("{name} has no case \"{case}\"; it has {}", cases.join("; "))
     })?;
-    let mut rows = String::new();
-    for value in &values {
-        let (what, unit) = reading(&value.name);
-        let what = if value.place > 0 { format!("{what} {}", value.place) } else { what.to_string() };
-        rows += &row(&what, "", unit, &value.compared, "");
-    }
+    let rows: Vec<_> = values
+        .iter()
+        .map(|value| {
+            let (what, unit) = reading(&value.name);
+            let what = if value.place > 0 { format!("{what} {}", value.place) } else { what.to_string() };
+            Row { what, symbol: None, unit, compared: &value.compared, why: "" }
+        })
+        .collect();
     let note = format!("{}. {}.", found.title, words::sentence_case(&first.case));
-    let columns = Columns { has_symbols: false, trust: &found.trust };
-    Ok(table(&rows, columns) + &source(&words::sentence_case(&found.source), &found.trust, &note))
+    Ok(table(&rows, &found.trust) + &source(&words::sentence_case(&found.source), &found.trust, &note))
 }
 
 fn reading(name: &str) -> (&'static str, &'static str) {
@@ -115,34 +129,48 @@ fn reading(name: &str) -> (&'static str, &'static str) {
     }
 }
 
-fn row(what: &str, symbol: &str, unit: &str, compared: &Compared, why: &str) -> String {
-    let unit = unit.replace("mm2", "mm²").replace("in2", "in²").replace("-", "·");
-    let unit = unit.replace("kg·m2", "kg·m²");
-    let verdict = match (compared.is_met(), why.is_empty()) {
-        (true, true) => "agrees".to_string(),
-        (true, false) => format!("agrees; {}", escaped(&why.replace("in2", "in²"))),
-        (false, _) => "<b>differs</b>".to_string(),
-    };
-    let symbol = if symbol.is_empty() { String::new() } else { format!("<td>{symbol}</td>") };
-    format!(
-        "<tr><td>{}</td>{symbol}<td class=\"number\">{} {unit}</td><td class=\"number\">{} {unit}</td><td>{verdict}</td></tr>\n",
-        math::with_symbols(what),
-        escaped(&compared.printed),
-        compared.found_text(),
-    )
+/// One value as its source prints it and as it is computed here.
+struct Row<'a, C> {
+    /// What it is, as markup.
+    what: String,
+    symbol: Option<String>,
+    unit: &'a str,
+    compared: C,
+    why: &'a str,
 }
 
-/// What the columns of an example are called.
-struct Columns<'a> {
-    has_symbols: bool,
-    trust: &'a str,
+impl<C: Borrow<Compared>> Row<'_, C> {
+    fn html(&self, has_symbols: bool) -> String {
+        let compared = self.compared.borrow();
+        let unit = match self.unit {
+            "" => String::new(),
+            "deg" => "°".to_string(),
+            unit => format!(" {}", unit.replace('-', "·").replace("m2", "m²").replace("in2", "in²")),
+        };
+        let verdict = match (compared.is_met(), self.why.is_empty()) {
+            (true, true) => "agrees".to_string(),
+            (true, false) => format!("agrees; {}", escaped(&self.why.replace("in2", "in²"))),
+            (false, _) => "<b>differs</b>".to_string(),
+        };
+        let symbol = has_symbols.then(|| format!("<td>{}</td>", self.symbol.as_deref().unwrap_or_default()));
+        format!(
+            "<tr><td>{}</td>{}<td class=\"number\">{}{unit}</td><td class=\"number\">{}{unit}</td><td>{verdict}</td></tr>\n",
+            self.what,
+            symbol.unwrap_or_default(),
+            escaped(&compared.printed.replace('-', "\u{2212}")),
+            compared.found_text(),
+        )
+    }
 }
 
-fn table(rows: &str, columns: Columns) -> String {
-    let symbol = if columns.has_symbols { "<th scope=\"col\">Symbol</th>" } else { "" };
-    let theirs = if columns.trust == "derived" { "By hand" } else { "Printed" };
+/// The rows under their heads; symbols have a column only where there are some beside words.
+fn table<C: Borrow<Compared>>(rows: &[Row<C>], trust: &str) -> String {
+    let has_symbols = rows.iter().any(|row| row.symbol.is_some());
+    let (symbols, symbol) = if has_symbols { (" symbols", "<th scope=\"col\">Symbol</th>") } else { ("", "") };
+    let theirs = if trust == "derived" { "By hand" } else { "Printed" };
+    let rows: String = rows.iter().map(|row| row.html(has_symbols)).collect();
     format!(
-        "<div class=\"wide example\" tabindex=\"0\" role=\"group\" aria-label=\"{theirs} and computed\"><table>\n<thead><tr>\
+        "<div class=\"wide example{symbols}\" tabindex=\"0\" role=\"group\" aria-label=\"{theirs} and computed\"><table>\n<thead><tr>\
          <th scope=\"col\">What</th>{symbol}<th scope=\"col\">{theirs}</th><th scope=\"col\">Computed here</th>\
          <td></td></tr></thead>\n<tbody>\n{rows}</tbody></table></div>\n"
     )

@@ -34,7 +34,7 @@ pub fn examples() -> anyhow::Result<String> {
         );
     }
     Ok(format!(
-        "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Examples\"><table>\n<thead><tr><th scope=\"col\">Cabinet</th>\
+        "<div class=\"wide demos\" tabindex=\"0\" role=\"group\" aria-label=\"Examples\"><table>\n<thead><tr><th scope=\"col\">Cabinet</th>\
          <th scope=\"col\">What it teaches</th><th scope=\"col\">Once bolted</th></tr></thead>\n<tbody>\n{body}</tbody></table></div>\n"
     ))
 }

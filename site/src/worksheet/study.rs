@@ -75,26 +75,38 @@ fn framed(drawing: &Drawing) -> String {
 
 fn table(table: &Table) -> String {
     let name = words::sentence_case(&said(table.name));
+    let classes: Vec<&str> = (0..table.columns.len()).map(|place| class_of(table, place)).collect();
     let heads: String = table
         .columns
         .iter()
-        .map(|column| format!("<th scope=\"col\">{}</th>", with_symbols(&said(column.name))))
+        .zip(&classes)
+        .map(|(column, class)| format!("<th scope=\"col\"{class}>{}</th>", with_symbols(&said(column.name))))
         .collect();
+    let wordy = classes.iter().filter(|class| class.is_empty()).count();
+    let many = if classes.len() > if wordy > 1 { 3 } else { 4 } { " class=\"many\"" } else { "" };
     let mut html = format!(
-        "<div class=\"study-table\"><div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"{}\"><table><caption>{}</caption>\
+        "<div class=\"study-table\"><div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"{}\"><table{many}><caption>{}</caption>\
          <thead><tr>{heads}</tr></thead><tbody>\n",
         escaped(&name),
         with_symbols(&name)
     );
     for line in &table.rows {
         html += if line.is_marked { "<tr class=\"marked\">" } else { "<tr>" };
-        for (cell, column) in line.cells.iter().zip(&table.columns) {
+        for ((cell, column), class) in line.cells.iter().zip(&table.columns).zip(&classes) {
             let label = escaped(&said(column.name));
-            html += &format!("<td data-label=\"{label}\">{}</td>", with_symbols(&cell_text(cell, column)));
+            html += &format!("<td{class} data-label=\"{label}\">{}</td>", with_symbols(&cell_text(cell, column)));
         }
         html += "</tr>\n";
     }
     html + "</tbody></table></div></div>\n"
+}
+
+/// Columns of numbers alone stand at the right, so that their digits can be compared.
+fn class_of(table: &Table, place: usize) -> &'static str {
+    let is_figure =
+        |cell: &Cell| matches!(cell, Cell::Nothing | Cell::Number(_) | Cell::Range(_) | Cell::Measured { .. });
+    let is_of_figures = table.rows.iter().all(|line| line.cells.get(place).is_none_or(is_figure));
+    if is_of_figures { " class=\"figures\"" } else { "" }
 }
 
 fn cell_text(cell: &Cell, column: &Column) -> String {

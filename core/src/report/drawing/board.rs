@@ -170,6 +170,18 @@ impl Board {
         patch
     }
 
+    /// The highest and the lowest level of what stands on the board, px.
+    pub fn levels(&self) -> [f64; 2] {
+        let mut levels = [f64::INFINITY, f64::NEG_INFINITY];
+        let mut take = |top: f64, bottom: f64| levels = [levels[0].min(top), levels[1].max(bottom)];
+        for mark in &self.shapes {
+            let radius = mark.radius.unwrap_or(0.0);
+            mark.points.iter().for_each(|&[_, y]| take(y - radius, y + radius));
+        }
+        self.written.iter().for_each(|patch| take(patch.top, patch.bottom));
+        levels
+    }
+
     /// What stands on the board: shapes first, then texts.
     pub fn into_marks(mut self) -> Vec<Mark> {
         self.shapes.append(&mut self.texts);

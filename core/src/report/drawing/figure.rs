@@ -6,7 +6,7 @@ use super::board::{Board, Label};
 use super::dimension::{Course, Dimension, Lie};
 use super::hatch::hatch;
 use super::lettering::Lettering;
-use super::mark::{Drawing, Shape};
+use super::mark::{Drawing, Shape, hundredth};
 use super::number_text::length_text;
 use super::of::Of;
 use super::painter::Painter;
@@ -50,11 +50,23 @@ pub fn figure(figure: &Figure, painter: &Painter) -> Drawing {
         write(&mut board, part, &view, painter);
     }
     let title = (painter.words)(figure.name);
-    Drawing { view: "figure", width, height, mm_per_px: 1.0 / px_per_mm, title, marks: board.into_marks() }
+    // The room above and below that no label needed is given back.
+    let [top, bottom] = board.levels();
+    let (up, height) = match top < bottom {
+        true => (hundredth(top - MARGIN_PX), bottom - top + 2.0 * MARGIN_PX),
+        false => (0.0, height),
+    };
+    let mut marks = board.into_marks();
+    for point in marks.iter_mut().flat_map(|mark| &mut mark.points) {
+        point[1] = hundredth(point[1] - up);
+    }
+    Drawing { view: "figure", width, height, mm_per_px: 1.0 / px_per_mm, title, marks }
 }
 
 /// Room around for labels and dimensions, px.
 const ROOM_PX: f64 = 54.0;
+/// What of it stays above and below, px.
+const MARGIN_PX: f64 = 6.0;
 /// A figure does not become higher than this, px.
 const TALL_MOST_PX: f64 = 420.0;
 const HATCH_PX: f64 = 8.0;

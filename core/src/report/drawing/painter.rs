@@ -26,14 +26,15 @@ impl Painter<'_> {
         }
     }
 
-    /// Words and a number behind them.
+    /// Words and a number behind them; a utilisation is rounded up, as in every table.
     pub fn text_with(&self, name: &PlotName, value: Option<(f64, Kind)>) -> String {
         let mut text = self.text(name);
         if let Some((number, kind)) = value {
             if !text.is_empty() {
                 text.push(' ');
             }
-            text.push_str(&self.number(number, kind));
+            let rounding = if kind == Kind::Utilisation { Rounding::Up } else { Rounding::Nearest };
+            text.push_str(&show(number, kind, Style::plain(self.system, rounding)));
         }
         text
     }
