@@ -131,7 +131,7 @@ steps! { 24 "frame";
     NO_SECTION "" Number (INPUT "structure" Derived) "a number that this system needs is not given: beams and corners of portal frames, area of braces and posts, or the thickness of skins": Reason;
     NO_CORNER "" Number (INPUT "structure" Derived) "the stiffness of the corners is not given and they are not said to be rigid (corner_stiffness_nmm, corners); a test or the maker tells": Reason;
     NO_FEET "" Number (INPUT "cabinet.feet" Derived) "without feet there is no base to turn on": Reason;
-    NO_FACTOR "" Number (INPUT "structure" Derived) "the factor from the reduced push to the real movement is not given (movement_factor)": Reason;
+    NO_FACTOR "" Number (INPUT "structure" Derived) "the factor from the reduced push to the real movement is not given": Reason;
     NO_YIELD "" Number (INPUT "structure" Derived) "yield strength, tensile strength or the area through the holes is not given (yield_mpa, tensile_mpa, brace_net_area_mm2)": Reason;
     NO_RADIUS "" Number (INPUT "structure" Derived) "a single brace must take compression, too, and its radius of gyration is not given (brace_radius_mm)": Reason;
     NO_BRACES "" Number (INPUT "structure" Derived) "no side is braced": Reason;

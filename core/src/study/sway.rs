@@ -27,7 +27,7 @@ steps! { 27 "sway study";
     ALONE "" Number (INPUT "structure" Derived) "Posts alone, whatever the corners give": Name;
     LONGEST "" Number (INPUT "structure" Derived) "period, at most": Name;
     FEET_HELD "" Number (INPUT "structure" Derived) "posts alone with their feet held, and everything aboard at the top: corners only shorten that period, a base that turns and feet that are free lengthen it": Reason;
-    REDUCED "" Number (INPUT "structure" Derived) "the push of a rule is reduced; the real movement is that of the table times the factor given as movement_factor": Name;
+    REDUCED "" Number (INPUT "structure" Derived) "the push of a rule is reduced; the real movement is that of the table times the factor from the reduced push to the real movement": Name;
 }
 
 /// The study.

@@ -94,7 +94,7 @@ pub fn by_source() -> anyhow::Result<String> {
         );
     }
     Ok(format!(
-        "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Sources of check values\"><table>\n<thead><tr>\
+        "<div class=\"wide cited\" tabindex=\"0\" role=\"group\" aria-label=\"Sources of check values\"><table>\n<thead><tr>\
          <th scope=\"col\">Topic</th><th scope=\"col\">Source</th><th scope=\"col\">Met</th></tr>\
          </thead>\n<tbody>\n{body}</tbody></table></div>\n"
     ))

@@ -54,7 +54,7 @@ steps! { 193 "carriers and hands";
     RWL "RWL" Mass (NIOSH "2.1" Memory) "What one person should lift at most" = "L_C * HM * VM * DM * AM * FM * CM";
     M_H "m_h" Mass (INPUT "contents" Derived) "Heaviest content": Given;
     U_H "u" Utilisation (NIOSH "2.1" Memory) "Mass over what one person should lift" = "m_h / RWL";
-    NO_HANDS "" Number (INPUT "moving" Derived) "nothing is said of lifting by hand (hand_reach_mm)": Reason;
+    NO_HANDS "" Number (INPUT "moving" Derived) "nothing is said of lifting by hand: how far the hands are in front of the ankles": Reason;
     NOTHING_ABOARD "" Number (INPUT "contents" Derived) "there is nothing to lift in": Reason;
 }
 

@@ -170,16 +170,12 @@ impl Board {
         patch
     }
 
-    /// The highest and the lowest level of what stands on the board, px.
-    pub fn levels(&self) -> [f64; 2] {
-        let mut levels = [f64::INFINITY, f64::NEG_INFINITY];
-        let mut take = |top: f64, bottom: f64| levels = [levels[0].min(top), levels[1].max(bottom)];
-        for mark in &self.shapes {
-            let radius = mark.radius.unwrap_or(0.0);
-            mark.points.iter().for_each(|&[_, y]| take(y - radius, y + radius));
-        }
-        self.written.iter().for_each(|patch| take(patch.top, patch.bottom));
-        levels
+    /// Two levels moved apart until all that stands on the board is between them, px.
+    pub fn levels_around(&self, [mut top, mut bottom]: [f64; 2]) -> [f64; 2] {
+        let mut take = |patch: &Patch| (top, bottom) = (top.min(patch.top), bottom.max(patch.bottom));
+        self.written.iter().for_each(&mut take);
+        self.obstacles.iter().for_each(|(patch, _)| take(patch));
+        [top, bottom]
     }
 
     /// What stands on the board: shapes first, then texts.

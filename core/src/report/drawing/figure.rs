@@ -51,11 +51,8 @@ pub fn figure(figure: &Figure, painter: &Painter) -> Drawing {
     }
     let title = (painter.words)(figure.name);
     // The room above and below that no label needed is given back.
-    let [top, bottom] = board.levels();
-    let (up, height) = match top < bottom {
-        true => (hundredth(top - MARGIN_PX), bottom - top + 2.0 * MARGIN_PX),
-        false => (0.0, height),
-    };
+    let [top, bottom] = board.levels_around([ROOM_PX, height - ROOM_PX]);
+    let (up, height) = (top - MARGIN_PX, bottom - top + 2.0 * MARGIN_PX);
     let mut marks = board.into_marks();
     for point in marks.iter_mut().flat_map(|mark| &mut mark.points) {
         point[1] = hundredth(point[1] - up);
