@@ -37,11 +37,6 @@ export function fieldValue(root, path) {
 export async function typeInto(page, root, path, text) {
   const field = await root.$(pathIs(path));
   if (!field) throw new Error(`no field ${path}`);
-  // Where the field is folded away it is brought out first, as a reader would.
-  await field.evaluate((input) => {
-    const closed = input.closest('details:not([open])');
-    if (closed) closed.open = true;
-  });
   await field.focus();
   await page.keyboard.down('Control');
   await page.keyboard.press('a');
