@@ -65,8 +65,11 @@ function questionAnswer(asked, tree) {
   if (field) return found instanceof Object ? sayingOf(found[asked.key], field) : null;
   if (Array.isArray(found)) return String(found.length);
   if (!(found instanceof Object)) return null;
-  const numbers = part.fields.filter((one) => typeof found[one.key] === "number").map((one) => one.key + " " + typedText(found[one.key], one));
-  return numbers.length === 0 ? "far" : numbers.join(", ");
+  // An edge that nobody gave counts as far, which the owner is told, because it is only right where it is so.
+  const said = part.fields.map((one) => [one.label, sayingOf(found[one.key], one)]);
+  const given = said.filter(([, saying]) => saying !== null).map(([label, saying]) => label + " " + saying);
+  const far = said.filter(([, saying]) => saying === null).map(([label]) => label);
+  return [...given, ...(far.length > 0 ? ["assumed far: " + far.join(", ")] : [])].join("; ");
 }
 
 function siteQuestions(tree) {

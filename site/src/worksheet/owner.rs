@@ -144,17 +144,24 @@ fn in_file(asked: &Asked, tree: &Value) -> Option<String> {
     }
 }
 
-/// A part asked for as a whole: how many of a list, or its numbers with their labels.
+/// A part asked for as a whole: how many of a list, or its numbers with their labels. An edge that nobody gave counts as
+/// far, which the owner is told, because it is only right where it is so.
 fn whole(part: &Part, found: &Value) -> Option<String> {
     if let Some(list) = found.as_array() {
         return Some(list.len().to_string());
     }
-    let numbers = part.fields.iter().filter_map(|field| {
-        let FieldShape::Number { kind, .. } = field.shape else { return None };
-        Some(format!("{} {}", field.key, field_text(found[field.key].as_f64()?, kind, System::Si)))
-    });
-    let numbers: Vec<String> = numbers.collect();
-    found.as_object().map(|_| if numbers.is_empty() { "far".into() } else { numbers.join(", ") })
+    let found = found.as_object()?;
+    let (mut told, mut far) = (Vec::new(), Vec::new());
+    for (field, text) in part.fields.iter().zip(part.texts) {
+        match found.get(field.key).and_then(|value| shown(value, field, text)) {
+            Some(value) => told.push(format!("{} {value}", text.label)),
+            None => far.push(text.label),
+        }
+    }
+    if !far.is_empty() {
+        told.push(format!("assumed far: {}", far.join(", ")));
+    }
+    Some(told.join("; "))
 }
 
 fn of_whole(part: &Part) -> String {
