@@ -60,7 +60,7 @@ fn a_neighbour_in_the_same_concrete_counts_as_one_group() {
 }
 
 #[test]
-fn neighbours_on_both_sides_are_worse_than_one() {
+fn neighbours_on_both_sides_are_no_better_than_one() {
     let beside = |neighbours: Json| {
         let mut file = demo();
         file["neighbours"] = neighbours;
