@@ -228,3 +228,16 @@ fn the_working_of_slots_and_options_proves_itself() {
         assert!(symbols.iter().any(|known| known == symbol), "{symbol} is told nowhere");
     }
 }
+
+#[test]
+fn a_lone_bolt_beside_the_push_is_pulled_though_it_cannot_carry_the_twist() {
+    let mut file = demo();
+    let bolt = file["cabinet"]["anchors"][0].clone();
+    file["cabinet"]["anchors"] = json!([bolt]);
+    let report = report(&file);
+    assert!(check(&report, "anchor.tension.steel").utilisation.is_some_and(|used| used > 0.0));
+    assert!(utilisation(&report, BREAKOUT) > 0.0);
+    for id in ["anchor.shear.steel", "anchor.shear.breakout", "anchor.shear.pryout", "anchor.interaction"] {
+        assert_eq!(check(&report, id).status, Status::NotCovered, "{id}");
+    }
+}
