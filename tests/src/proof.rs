@@ -91,13 +91,15 @@ impl Proof {
             for step in &section.steps {
                 let text = *self.texts.get(&step.id).unwrap_or_else(|| panic!("no text for {:?}", step.id));
                 *self.counts.entry(step.id).or_default() += 1;
-                self.prove(step, text, &known);
+                let of_all = section.steps.iter().filter(|one| one.id == step.id);
+                let largest = of_all.fold(0.0, |largest: f64, one| largest.max(one.value.abs()));
+                self.prove(step, text, (&known, largest));
                 known.add(step, text);
             }
         }
     }
 
-    fn prove(&mut self, step: &Step, text: &StepText, known: &Known) {
+    fn prove(&mut self, step: &Step, text: &StepText, (known, largest): (&Known, f64)) {
         if let Err(problem) = well_shaped(step, text) {
             self.say(step, text, &problem);
         }
@@ -114,14 +116,16 @@ impl Proof {
             Ok(found) if found.dimension != text.kind.dimension() => {
                 self.say(step, text, &format!("dimension {:?}, which is no {:?}", found.dimension, text.kind));
             }
-            Ok(found) if !agrees(found.value, step.value) => {
+            Ok(found) if !agrees(found.value, step.value, largest) => {
                 self.say(step, text, &format!("{formula} gives {:e}, recorded {:e}", found.value, step.value));
             }
             Ok(_) => {
                 for numeral in self.numerals.get_mut(&step.id).into_iter().flatten().filter(|numeral| !numeral.is_felt)
                 {
                     numeral.is_felt = numeral.changed.iter().any(|changed| match evaluate(changed) {
-                        Ok(found) => found.dimension != text.kind.dimension() || !agrees(found.value, step.value),
+                        Ok(found) => {
+                            found.dimension != text.kind.dimension() || !agrees(found.value, step.value, largest)
+                        }
                         Err(_) => true,
                     });
                 }
@@ -270,8 +274,11 @@ fn well_shaped(step: &Step, text: &StepText) -> Result<(), String> {
     }
 }
 
-fn agrees(found: f64, recorded: f64) -> bool {
-    found == recorded || (found - recorded).abs() <= RELATIVE * recorded.abs()
+/// Whether both are one number. A share that all but vanishes is a difference of what the largest one is made of, and has
+/// that one's rounding.
+fn agrees(found: f64, recorded: f64, largest: f64) -> bool {
+    let apart = (found - recorded).abs();
+    found == recorded || apart <= RELATIVE * recorded.abs() || apart <= 4.0 * f64::EPSILON * largest
 }
 
 fn word(shape: Shape) -> &'static str {

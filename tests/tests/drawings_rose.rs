@@ -58,6 +58,10 @@ fn every_check_that_governs_somewhere_is_named_and_has_its_own_dashes() {
         let checks: BTreeSet<CheckId> = scene.points.iter().map(|point| point.check).collect();
         if scene.points.len() > 2 {
             assert_eq!(names.len(), checks.len(), "{names:?}");
+            let dashes: BTreeSet<&str> =
+                drawing.marks.iter().map(|mark| mark.class).filter(|class| class.starts_with("rose by-")).collect();
+            // There are six ways to draw an edge; a seventh check takes the last.
+            assert_eq!(dashes.len(), checks.len().min(6), "{dashes:?}");
         }
     }
 }

@@ -1,9 +1,9 @@
 //! Lifting: what every hook, pattern and load has to obey, and where the checks stop.
 
 use serde_json::{Value, json};
-use steadfoot::calc::{Status, System};
+use steadfoot::calc::{Role, Status, System};
 use steadfoot::project::{Project, assess, read};
-use steadfoot::report::outcome::CheckTold;
+use steadfoot::report::outcome::{CheckTold, Verdict};
 
 fn project(centre: [f64; 3], points: &[[f64; 3]], lifting: Value) -> Value {
     let points: Vec<Value> = points.iter().map(|point| json!({ "at_mm": point })).collect();
@@ -131,10 +131,16 @@ fn what_cannot_be_said_is_not_covered() {
 
 #[test]
 fn lifting_never_decides_whether_the_bolted_cabinet_holds() {
-    let mut weak = rigging();
-    weak["leg_capacity_kg"] = json!(10);
-    let check = one(&project([0.0, 0.0, 1000.0], &RECTANGLE, weak), "lift.leg");
-    assert_eq!((check.status, check.role), (Status::Fails, steadfoot::calc::Role::BeforeBolting));
+    let demo = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-configs/02-full.json");
+    let mut file: Value = serde_json::from_str(&std::fs::read_to_string(demo).unwrap()).unwrap();
+    let points = |at: &[f64; 3]| json!({ "at_mm": [at[0], at[1], file["cabinet"]["height_mm"]] });
+    file["cabinet"]["lifting_points"] = RECTANGLE.iter().map(points).collect();
+    file["lifting"] = rigging();
+    file["lifting"]["leg_capacity_kg"] = json!(10);
+    let report = assess(&read(&file.to_string(), System::Si).expect("the project has no fault"));
+    let check = report.checks.iter().find(|check| check.id == "lift.leg").expect("it is lifted");
+    assert_eq!((check.status, check.role), (Status::Fails, Role::BeforeBolting));
+    assert_eq!(report.verdict, Verdict::Holds);
 }
 
 #[test]

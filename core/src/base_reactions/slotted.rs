@@ -41,12 +41,13 @@ pub fn slotted_shares(anchors: &[Held], force: &Horizontal) -> Option<ShearShare
     if !has_levers && !(twist_nmm.abs() <= 1e-6 * (force.x_n.abs() + force.y_n.abs())) {
         return None;
     }
-    let turn = if has_levers { twist_nmm / polar } else { 0.0 };
+    // In the order of the text: where a share all but vanishes its digits depend on it.
+    let by_twist = |lever_mm: f64| if has_levers { twist_nmm * lever_mm / polar } else { 0.0 };
     let shares: Vec<Shear> = anchors
         .iter()
         .map(|&(at, [along_x, along_y])| Shear {
-            x_n: if along_x { force.x_n / n_x - turn * (at.y_mm - y_s) } else { 0.0 },
-            y_n: if along_y { force.y_n / n_y + turn * (at.x_mm - x_s) } else { 0.0 },
+            x_n: if along_x { force.x_n / n_x - by_twist(at.y_mm - y_s) } else { 0.0 },
+            y_n: if along_y { force.y_n / n_y + by_twist(at.x_mm - x_s) } else { 0.0 },
         })
         .collect();
     Some(ShearShares { centre: Point::new(x_s, y_s), twist_nmm, polar, stiffness_sum: n_x.min(n_y), shares })

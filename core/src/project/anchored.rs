@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::Project;
 use crate::cabinet::Anchor;
-use crate::calc::{CheckId, Outcome, Status, StepId, limit};
+use crate::calc::{CheckId, Outcome, Status, StepId, Subject, limit};
 use crate::geometry::Point;
 use crate::load_case::Level;
 use crate::report::missing::{NOTHING_HOLDS, RULE_MISSING, SLAB_MISSING, STEMS_BEND};
@@ -71,6 +71,30 @@ impl Findings for MayBend<'_> {
             finding.outcome = Outcome::NotCovered(STEMS_BEND);
         }
         self.0.find(finding);
+    }
+}
+
+/// Takes what is found of anchors whose shear cannot be shared out: it is not covered, their pulls are.
+pub(super) struct Unshared<'f> {
+    /// Where it goes.
+    pub findings: &'f mut dyn Findings,
+    /// Why it cannot.
+    pub reason: StepId,
+}
+
+impl Findings for Unshared<'_> {
+    fn find(&mut self, mut finding: Finding) {
+        let with_shear = [
+            CheckId::AnchorShearSteel,
+            CheckId::AnchorShearBreakout,
+            CheckId::AnchorShearPryout,
+            CheckId::AnchorInteractionSteel,
+            CheckId::AnchorInteraction,
+        ];
+        if with_shear.contains(&finding.check) {
+            finding = Finding { subject: Subject::Whole, outcome: Outcome::NotCovered(self.reason), ..finding };
+        }
+        self.findings.find(finding);
     }
 }
 

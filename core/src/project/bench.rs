@@ -4,7 +4,7 @@ use alloc::boxed::Box;
 use alloc::vec::Vec;
 
 use super::Project;
-use super::anchored::{MayBend, amplification, may_bend, other_anchors, prepared_anchors};
+use super::anchored::{MayBend, Unshared, amplification, may_bend, other_anchors, prepared_anchors};
 use super::floored::Floored;
 use super::footed::{anchored, feet_on_slab, foot_stiffnesses, supports};
 use super::holding::Holding;
@@ -335,11 +335,11 @@ impl<'p> Bench<'p> {
         if self.anchors_refused.is_some() || self.anchors.is_none() {
             return;
         }
-        let Some(mut shares) = shares else {
-            let outcome = Outcome::NotCovered(self.holding.reason());
-            findings.find(Finding { check: CheckId::AnchorShearSteel, subject: Subject::Whole, outcome });
-            return;
-        };
+        // Pulls do not wait for shares of the shear.
+        let unshared = &mut Unshared { findings: &mut *findings, reason: self.holding.reason() };
+        let findings: &mut dyn Findings = if shares.is_none() { unshared } else { unshared.findings };
+        let none = || alloc::vec![Shear { x_n: 0.0, y_n: 0.0 }; self.holding.count()];
+        let mut shares = shares.unwrap_or_else(none);
         let mut pulls = &self.reactions.anchors_n;
         if let Some(plain) = self.plain_load(place) {
             let supports = &self.supports[place.stiffness];
