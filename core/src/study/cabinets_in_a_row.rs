@@ -287,11 +287,10 @@ fn top(bench: &Bench, count: usize, height_mm: f64, sheet: &mut Sheet) -> (Table
                 rises = true;
                 continue;
             };
-            for kind in 0..2 {
-                let of_kind = [tie.pulls_n[kind], tie.shears_n[kind]];
-                pulls[kind] = pulls[kind].max(of_kind[0]);
-                shear = shear.max(of_kind[1]);
-                rises |= !is_checked(place.direction_rad, of_kind);
+            for ((pull_n, shear_n), most_n) in tie.pulls_n.into_iter().zip(tie.shears_n).zip(&mut pulls) {
+                *most_n = most_n.max(pull_n);
+                shear = shear.max(shear_n);
+                rises |= !is_checked(place.direction_rad, [pull_n, shear_n]);
             }
             if worst.is_none_or(|(known, _)| tie.bar_n.abs() > known) {
                 worst = Some((tie.bar_n.abs(), place));
