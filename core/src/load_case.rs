@@ -56,7 +56,7 @@ impl Directions {
         let right = core::f64::consts::FRAC_PI_2;
         let named = |place: usize| {
             let quarter = (place / 2) as f64;
-            if place % 2 == 0 { quarter * right + small } else { (quarter + 1.0) * right - small }
+            if place.is_multiple_of(2) { quarter * right + small } else { (quarter + 1.0) * right - small }
         };
         (self == Directions::HundredThirty).then(|| core::array::from_fn(named))
     }

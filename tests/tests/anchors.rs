@@ -106,6 +106,14 @@ fn reasons_of_anchor_rules_are_all_used() {
     let mut headless = pair_case(SI);
     set(&mut headless.anchors[0].values, aci::HEAD, "heavy-hex");
     take(&headless, Amplification::Amplified);
+    let mut soft = pair_case(SI);
+    for values in soft.anchors.iter_mut().map(|anchor| &mut anchor.values).chain([&mut soft.values]) {
+        set(values, aci::STEEL, "a307-a");
+        set(values, aci::TENSION_OPTION, "a");
+        set(values, aci::BUCKLING, "protected");
+        values.set_number(aci::STRETCH, 200.0);
+    }
+    take(&soft, Amplification::Amplified);
     let mut many = pair_case(SI);
     many.anchors = (0..129)
         .map(|place| AnchorPlace { at: Point::new(place as f64 * 100.0, 0.0), ..many.anchors[0].clone() })

@@ -207,7 +207,7 @@ fn two_files_are_held_against_each_other_and_faults_of_either_bear_its_name() {
     let output = run(&["--compare", before, after], b"");
     assert_eq!(output.status.code(), Some(0));
     let text = String::from_utf8(output.stdout).expect("text");
-    assert!(text.contains("] site.attachment_height_m: 0 -> ") && text.contains("checks that moved: "), "{text}");
+    assert!(text.contains("(site.attachment_height_m): 0 -> ") && text.contains("checks that moved: "), "{text}");
     assert!(text.contains("* demand/full/-/z: ") && text.contains("licensed"), "{text}");
     let output = run(&["--compare", before, after, "--json"], b"");
     let told: Value = serde_json::from_slice(&output.stdout).expect("JSON");

@@ -221,7 +221,7 @@ fn how_near_an_edge_a_leg_counts_as_standing_at_it_is_told() {
         .filter_map(|step| text(step.id).map(|row| (row.symbol, step.value)))
         .collect();
     let of = |symbol: &str| steps.iter().find(|(known, _)| *known == symbol).map(|(_, value)| *value);
-    assert!(steps.iter().any(|step| *step == ("e", 570.0)), "{steps:?}");
+    assert!(steps.contains(&("e", 570.0)), "{steps:?}");
     assert_eq!(of("e_n"), Some(of("l").expect("a radius") + of("a").expect("a contact")));
 }
 

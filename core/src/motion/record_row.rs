@@ -82,7 +82,7 @@ fn looks_like_decimals(row: &str) -> bool {
     let is_bare = |token: &str| !token.is_empty() && token.bytes().all(|byte| byte.is_ascii_digit());
     let is_whole = |token: &str| is_bare(token.trim_start().trim_start_matches(['-', '+']));
     let count = tokens.clone().count();
-    count % 2 == 0
+    count.is_multiple_of(2)
         && tokens.enumerate().all(|(place, token)| if place % 2 == 0 { is_whole(token) } else { is_bare(token) })
 }
 
