@@ -66,9 +66,9 @@ function questionAnswer(asked, tree) {
   if (Array.isArray(found)) return String(found.length);
   if (!(found instanceof Object)) return null;
   // An edge that nobody gave counts as far, which the owner is told, because it is only right where it is so.
-  const said = part.fields.map((one) => [one.label, sayingOf(found[one.key], one)]);
-  const given = said.filter(([, saying]) => saying !== null).map(([label, saying]) => label + " " + saying);
-  const far = said.filter(([, saying]) => saying === null).map(([label]) => label);
+  const said = part.fields.map((one) => [one.key, sayingOf(found[one.key], one)]);
+  const given = said.filter(([, saying]) => saying !== null).map(([side, saying]) => side + " " + saying);
+  const far = said.filter(([, saying]) => saying === null).map(([side]) => side);
   return [...given, ...(far.length > 0 ? ["assumed far: " + far.join(", ")] : [])].join("; ");
 }
 

@@ -154,8 +154,8 @@ fn whole(part: &Part, found: &Value) -> Option<String> {
     let (mut told, mut far) = (Vec::new(), Vec::new());
     for (field, text) in part.fields.iter().zip(part.texts) {
         match found.get(field.key).and_then(|value| shown(value, field, text)) {
-            Some(value) => told.push(format!("{} {value}", text.label)),
-            None => far.push(text.label),
+            Some(value) => told.push(format!("{} {value}", field.key)),
+            None => far.push(field.key),
         }
     }
     if !far.is_empty() {

@@ -104,7 +104,10 @@ impl Anchor {
             hook: values.number(f::HOOK).map(|hook| to(hook, Kind::Length)),
             h_ef: to(h_ef_mm, Kind::Length),
             h_ef_mm,
-            c_na_mm: super::bond::width_mm(facts, d_a, super::bond::Width::Plain),
+            c_na_mm: match facts.kind {
+                AnchorKind::Adhesive => super::bond::width_mm(facts, d_a, super::bond::Width::Plain),
+                _ => 0.0,
+            },
             hole: values.choice(f::HOLES).unwrap_or(0),
             f_ya: strengths.yield_mpa.map(|strength| to(strength, Kind::Stress)),
             f_u: to(strengths.tensile_mpa, Kind::Stress),

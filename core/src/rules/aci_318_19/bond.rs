@@ -128,12 +128,8 @@ fn tau(facts: &Facts, tau_uncr: f64, sheet: &mut Sheet) -> f64 {
     sheet.step(TAU_SEIS, alpha * tau_cr)
 }
 
-/// Half the width of what one anchor of this diameter pulls out, in mm; zero where it is no adhesive anchor or the bond
-/// stress is unknown.
+/// Half the width of what one adhesive anchor of this diameter pulls out, in mm; zero where the bond stress is unknown.
 pub fn width_mm(facts: &Facts, d_a: f64, width: Width) -> f64 {
-    if facts.kind != AnchorKind::Adhesive {
-        return 0.0;
-    }
     let quiet = &mut Sheet::quiet();
     let c_na = half_width(facts, d_a, tau_uncr(facts, width, quiet), quiet);
     if c_na.is_nan() { 0.0 } else { facts.edition.system.to_si(c_na, Kind::Length) }
