@@ -99,8 +99,11 @@ impl Findings for Ask<'_> {
                 self.tracks[check].not_covered.get_or_insert((reason, self.place));
             }
             Outcome::NotNeeded(reason) => {
-                if self.place.stiffness == 0 {
-                    self.tracks[check].not_needed.get_or_insert((reason, self.place));
+                // Reasons stand in their tables from the general to the particular: where an anchor is pulled in one
+                // place, "no anchor is pulled" in another says less than why the check is not needed for it.
+                let known = &mut self.tracks[check].not_needed;
+                if self.place.stiffness == 0 && known.is_none_or(|(known, _)| known < reason) {
+                    *known = Some((reason, self.place));
                 }
             }
         }

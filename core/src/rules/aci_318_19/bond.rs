@@ -8,7 +8,6 @@ use super::breakout::{Eccentricity, corners, critical_edge, eccentricity, sum};
 use super::concrete;
 use super::edition::{ACI_318_19, Constant};
 use super::facts::Facts;
-use super::kind::AnchorKind;
 use super::reduction::{self, Action};
 use super::set::{Set, connected, members};
 use crate::calc::clause::{INPUT, PRACTICE, STATICS};
