@@ -308,3 +308,21 @@ fn the_state_that_is_named_is_the_one_that_tips() {
         text(&report)
     );
 }
+
+#[test]
+fn contents_beyond_the_frame_are_told() {
+    use steadfoot::report::missing::STICKS_OUT;
+    let is_told = |project: &Value| assess(project).absent.contains(&STICKS_OUT.code());
+    assert!(!is_told(&cabinet()));
+    for (field, at, beyond) in [
+        ("bottom_mm", json!(1800), json!(1801)),
+        ("offset_mm", json!([100, -100]), json!([-101, 0])),
+        ("offset_mm", json!([-100, 100]), json!([0, 101])),
+    ] {
+        let mut project = cabinet();
+        project["contents"][0][field] = at;
+        assert!(!is_told(&project));
+        project["contents"][0][field] = beyond;
+        assert!(is_told(&project));
+    }
+}

@@ -16,8 +16,10 @@ use super::verdict::{governing, verdict};
 use super::{Anchorage, Project};
 use crate::calc::{CheckId, Outcome, Sheet, Subject, When};
 use crate::load_case::{Directions, Level};
+use crate::load_out::Content;
 use crate::report::missing::{
-    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT, STEMS_BEND,
+    NO_ANCHORAGE, NO_LIFTING, NO_RIGGING, NO_SITE, NO_SLAB, NOT_PRESSED, OVERSTRENGTH_IDLE, PRYING_LEFT_OUT,
+    STEMS_BEND, STICKS_OUT,
 };
 use crate::report::outcome::{At, CaseTold, CheckTold, Report, StateTold, SubjectTold, Verdict};
 use crate::rules::anchor::Finding;
@@ -288,6 +290,15 @@ fn absent(bench: &Bench) -> Vec<u16> {
         anchorage.values.number(anchorage.rule.overstrength).is_some() && !anchorage.rule.is_on_levels
     };
     say(project.anchorage.as_ref().is_some_and(is_idle) && bench.has_amplified_level(), OVERSTRENGTH_IDLE);
+    let cabinet = &project.cabinet;
+    let reaches_beyond = |content: &Content| {
+        let [wide_mm, deep_mm, high_mm] = content.size_mm;
+        let [x_mm, y_mm] = content.offset_mm;
+        content.bottom_mm + high_mm > cabinet.height_mm
+            || 2.0 * x_mm.abs() + wide_mm > cabinet.width_mm
+            || 2.0 * y_mm.abs() + deep_mm > cabinet.depth_mm
+    };
+    say(project.contents.iter().any(reaches_beyond), STICKS_OUT);
     rows
 }
 

@@ -19,4 +19,5 @@ steps! { 15 "what is there";
     NOT_PRESSED "" Number (INPUT "cabinet.feet" Derived) "no foot is pressed in any load case": Reason;
     SHEAR_SLIDES "" Number (INPUT "cabinet.anchors" Derived) "the anchors stand in slotted holes and cannot carry the push along their slots, or its twist": Reason;
     SHEAR_NOWHERE "" Number (INPUT "cabinet.anchors" Derived) "all anchors stand on one point and cannot carry the twist of the push": Reason;
+    STICKS_OUT "" Number (INPUT "contents" Derived) "whether contents that reach beyond the frame, above its top or beside it, were typed rightly; they count where they were put": Name;
 }
