@@ -60,10 +60,12 @@ impl Bench<'_> {
 /// Standing free in the state that is worst for it.
 pub(super) fn free(bench: &Bench, check: CheckId) -> Option<(Finding, At)> {
     let mut worst: Option<(f64, Finding, At)> = None;
+    // Many contents make many states, so they are listed once.
+    let states = bench.project.all_states();
     for state in 0..bench.loads.len() {
         let (direction_rad, outcome) = match check {
             CheckId::FreeTilt | CheckId::FreePush => {
-                let tested = bench.tested(state);
+                let tested = bench.tested_as(&states[state], &bench.loads[state]);
                 let side = tested.worst(check);
                 (side.direction_rad, tested.check(check, &side, &mut Sheet::quiet()))
             }
