@@ -58,6 +58,8 @@ class FeetAtCorners {
 
 // The unit of height of racks, 1.75 in (IEC 60297-3-100, EIA-310).
 const RACK_UNIT_MM = 44.45;
+const UNIT_PLACE = /^U\s*(\d+)$/i;
+const UNIT_COUNT = /^([\d.]+)\s*U$/i;
 
 // What there is for contents beside adding one.
 class ContentTools {
@@ -100,19 +102,21 @@ class PastedContents {
   }
 
   length(text) {
-    const [, place, count] = /^U\s*(\d+)$|^([\d.]+)\s*U$/i.exec(text || "") || [];
-    if (place !== undefined) return this.first.value_mm() + (Number(place) - 1) * RACK_UNIT_MM;
-    return count !== undefined ? Number(count) * RACK_UNIT_MM : this.number(text, this.fields.bottom_mm.kind);
+    const [place, count] = [UNIT_PLACE, UNIT_COUNT].map((form) => form.exec(text || ""));
+    if (place) return this.first.value_mm() + (Number(place[1]) - 1) * RACK_UNIT_MM;
+    return count ? Number(count[1]) * RACK_UNIT_MM : this.number(text, this.fields.bottom_mm.kind);
   }
 
   item(line, number) {
-    // Where cells are not parted by commas, a comma is a decimal point.
+    // Where cells are not parted by commas, a comma is a decimal point; before three digits it may part thousands as well,
+    // and such a cell is left as it is, which is no number.
     const parting = line.includes("\t") ? "\t" : line.includes(";") ? ";" : ",";
     const [name, ...cells] = line.split(parting).map((cell) => cell.trim());
-    const [mass, bottom, high, wide, deep] = parting === "," ? cells : cells.map((cell) => cell.replace(/^(-?\d+),(\d+)/, "$1.$2"));
+    const [mass, bottom, high, wide, deep] = parting === "," ? cells : cells.map((cell) => cell.replace(/^(-?\d+),(\d{1,2}|\d{4,})(?!\d)/, "$1.$2"));
     const { fresh } = partOf("content");
     const size = [wide, deep].map((cell, axis) => (cell ? this.length(cell) : fresh.size_mm[axis]));
-    return { ...fresh, name: name || "tray " + number, mass_kg: this.number(mass, this.fields.mass_kg.kind), bottom_mm: this.length(bottom), size_mm: [...size, this.length(high)] };
+    const height = UNIT_PLACE.test(high || "") ? NaN : this.length(high);
+    return { ...fresh, name: name || "tray " + number, mass_kg: this.number(mass, this.fields.mass_kg.kind), bottom_mm: this.length(bottom), size_mm: [...size, height] };
   }
 
   take() {
@@ -126,12 +130,14 @@ class PastedContents {
     }
     const wrong = items.findIndex((item) => !whole(item));
     if (items.length === 0 || wrong >= 0) {
-      this.told.textContent = items.length === 0 ? "Nothing was taken: there are no lines." : "Nothing was taken: this line lacks a mass, an underside or a height: " + lines[wrong];
+      this.told.textContent = items.length === 0 ? "Nothing was taken: there are no lines." : "Nothing was taken: in this line mass, underside or height is missing or can be read in two ways: " + lines[wrong];
       return;
     }
     this.seat.project().change([{ path: "contents", value: items }]);
     this.seat.project().rest();
-    this.told.textContent = items.length + " contents are taken.";
+    const { kind } = this.fields.mass_kg;
+    const together = engineSays((engine) => engine.field_text(items.reduce((sum, item) => sum + item.mass_kg, 0), kind, unitSystem.now));
+    this.told.textContent = items.length + " contents are taken, together " + together + " " + unitOfField(this.fields.mass_kg) + ".";
   }
 }
 

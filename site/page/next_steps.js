@@ -63,7 +63,7 @@ function fieldsWanted(report, tree) {
 
 // The empty field that a reason speaks of: by its key, by its symbol, or by its label.
 function fieldWanted(code, tree) {
-  const { w: words } = rowOf(code);
+  const { w: words, c: clause } = rowOf(code);
   if (!/missing|not given|^no .* (is|are) given/.test(words)) return null;
   const empty = texts.parts.filter((part) => part.presence !== "list" && valueAt(tree, part.path) !== undefined)
     .flatMap((part) => fieldsOf(part.path, tree).map((field) => ({ path: within(part.path, field.key), label: field.label, key: field.key })))
@@ -71,7 +71,9 @@ function fieldWanted(code, tree) {
   const keys = words.match(/[a-z][a-z0-9]*(_[a-z0-9]+)+/g) || [];
   const signs = symbolsIn(words);
   const likely = empty.filter(({ key }) => /_un?cr/.test(key) === words.includes("uncracked"));
-  const all = [...likely, ...empty];
+  // Keys such as yield_mpa stand in several parts: the reason says of which it speaks.
+  const own = empty.filter(({ path }) => clause.startsWith("input: ") && path.startsWith(clause.slice(7) + "."));
+  const all = [...own, ...likely, ...empty];
   return all.find(({ key }) => keys.includes(key))
     || all.find(({ label }) => symbolsIn(label).some((sign) => signs.includes(sign)))
     || all.find(({ label }) => symbolsIn(label).some((sign) => signs.some((start) => sign.startsWith(start + "_"))))

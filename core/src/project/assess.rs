@@ -14,7 +14,7 @@ use super::tell::tell_answer;
 use super::unbolted::free;
 use super::verdict::{governing, verdict};
 use super::{Anchorage, Project};
-use crate::calc::{CheckId, Outcome, Sheet, Subject, When};
+use crate::calc::{CheckId, Outcome, Sheet, Subject, When, limit};
 use crate::load_case::{Directions, Level};
 use crate::load_out::Content;
 use crate::report::missing::{
@@ -294,9 +294,9 @@ fn absent(bench: &Bench) -> Vec<u16> {
     let reaches_beyond = |content: &Content| {
         let [wide_mm, deep_mm, high_mm] = content.size_mm;
         let [x_mm, y_mm] = content.offset_mm;
-        content.bottom_mm + high_mm > cabinet.height_mm
-            || 2.0 * x_mm.abs() + wide_mm > cabinet.width_mm
-            || 2.0 * y_mm.abs() + deep_mm > cabinet.depth_mm
+        limit::more(content.bottom_mm + high_mm, cabinet.height_mm)
+            || limit::more(2.0 * x_mm.abs() + wide_mm, cabinet.width_mm)
+            || limit::more(2.0 * y_mm.abs() + deep_mm, cabinet.depth_mm)
     };
     say(project.contents.iter().any(reaches_beyond), STICKS_OUT);
     rows

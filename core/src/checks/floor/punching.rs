@@ -37,10 +37,10 @@ pub fn leg(site: &FloorSite, leg: usize, standing: &Standing, occasion: Occasion
         return way.compared(site, &alone, occasion, sheet);
     };
     let quiet = |loaded: &Loaded| match way.compared(site, loaded, occasion, &mut Sheet::quiet()) {
-        Outcome::Compared { utilisation, .. } => utilisation,
+        Outcome::Compared { utilisation, .. } if !utilisation.is_nan() => utilisation,
         _ => f64::INFINITY,
     };
-    let worse = if quiet(&together) > quiet(&alone) { &together } else { &alone };
+    let worse = if quiet(&together) <= quiet(&alone) { &alone } else { &together };
     way.compared(site, worse, occasion, sheet)
 }
 

@@ -7,7 +7,7 @@ use super::anchor::Anchor;
 use super::anchorage::Round;
 use super::chosen::HOLE_WASHERS;
 use super::facts::Facts;
-use super::set::{members, only, worst};
+use super::set::{set_where, worst};
 use super::steel::{self, Shear};
 use crate::calc::clause::{INPUT, STATICS};
 use crate::calc::{CheckId, Outcome, Part, Sheet, Subject, number, steps};
@@ -39,8 +39,7 @@ steps! { 217 "AISC Design Guide 1, rods under welded washers";
 /// The rod under a welded washer that is used most; nothing where no hole is made so.
 pub fn check(round: &mut Round) {
     let facts = round.facts;
-    let is_washered = |place: usize| facts.anchors[place].hole == HOLE_WASHERS;
-    let rods = members(facts.own).filter(|&place| is_washered(place)).fold(0, |set, place| set | only(place));
+    let rods = facts.own & set_where(&facts.anchors, |anchor| anchor.hole == HOLE_WASHERS);
     if rods == 0 {
         return;
     }
